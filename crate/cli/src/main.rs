@@ -1,0 +1,3 @@
+//! The `overspread` terminal command.
+
+fn main() {}

@@ -1,0 +1,7 @@
+//! The core of Overspread, a planner for overhead table spreads.
+//!
+//! Data flows one way: a [`layout`] is what the photographer said, a `scene`
+//! is what that means in space, readings are computed from the scene, and
+//! drawings are made of all three. The crate knows no browser, no clock and
+//! no randomness of its own, and gives the same bits natively and in wasm.
+#![forbid(unsafe_code)]

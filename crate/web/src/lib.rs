@@ -1,0 +1,1 @@
+//! The wasm boundary of Overspread over [`planner`].

@@ -1,0 +1,3 @@
+//! Builds, serves, tests, measures and pictures Overspread.
+
+fn main() {}

@@ -1,0 +1,1 @@
+//! Outside checks; the tests stand beside their reference data in `tests/`.
