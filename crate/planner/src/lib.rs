@@ -5,3 +5,5 @@
 //! drawings are made of all three. The crate knows no browser, no clock and
 //! no randomness of its own, and gives the same bits natively and in wasm.
 #![forbid(unsafe_code)]
+
+pub mod shape;

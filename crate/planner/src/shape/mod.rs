@@ -1,0 +1,36 @@
+//! Plane geometry in millimetres: polygons, regions with holes, distances.
+//!
+//! A polygon is a `Vec<DVec2>` without a repeated last point. A positive
+//! shoelace area ([`signed_area`]) means that the inside lies to the left of
+//! every edge in a y-up drawing, hence to the right on the y-down table; all
+//! polygons made here are positive, and a [`Region`] keeps its holes negative.
+mod boolean;
+mod bounds;
+mod convex;
+mod error;
+mod flatten;
+mod gap;
+mod hull;
+mod overlap;
+mod polygon;
+mod region;
+mod triangulate;
+mod visible;
+mod walk;
+
+pub use boolean::{
+    CALL_VERTEX_LIMIT, COORDINATE_LIMIT, POLYGON_VERTEX_LIMIT, SLIVER_AREA, difference,
+    intersection, union,
+};
+pub use bounds::Bounds;
+pub use convex::{convex_sum, is_convex};
+pub use error::ShapeError;
+pub use flatten::{CHORD_ERROR, disc, oval, placed, rect, rotation};
+pub use gap::{Gap, gap, gap_within};
+pub use hull::hull;
+pub use overlap::clearing_move;
+pub use polygon::{area, area_on_side, centroid, contains, perimeter, signed_area};
+pub use region::Region;
+pub use triangulate::triangulate;
+pub use visible::visible;
+pub use walk::{Step, walk, walk_region};

@@ -1,0 +1,121 @@
+use super::boolean::{difference, intersection};
+use super::{Bounds, Region, ShapeError};
+
+/// What is seen from above of each piece: itself less every later piece, cut
+/// to the frame. `pieces` run from the bottom to the top; the answer has the
+/// same order.
+///
+/// # Errors
+/// When a coordinate is too far away or there are too many points.
+pub fn visible(pieces: &[Region], frame: &Region) -> Result<Vec<Region>, ShapeError> {
+    let bounds: Vec<Option<Bounds>> = pieces.iter().map(Region::bounds).collect();
+    let mut seen = Vec::with_capacity(pieces.len());
+    for (i, piece) in pieces.iter().enumerate() {
+        let Some(own) = bounds[i] else {
+            seen.push(Region::empty());
+            continue;
+        };
+        let framed = framed(piece, own, frame)?;
+        let above: Vec<&Region> = (i + 1..pieces.len())
+            .filter(|&j| bounds[j].is_some_and(|b| b.meets(own)))
+            .map(|j| &pieces[j])
+            .collect();
+        seen.push(if above.is_empty() || framed.is_empty() {
+            framed
+        } else {
+            difference(&framed, &above)?
+        });
+    }
+    Ok(seen)
+}
+
+/// The piece within the frame; untouched when its whole box lies inside.
+fn framed(piece: &Region, bounds: Bounds, frame: &Region) -> Result<Region, ShapeError> {
+    // A box can have its corners in a frame that is not convex and still leave
+    // it, so the short way is taken for a single convex ring alone.
+    let whole = match frame.rings() {
+        [ring] if super::is_convex(ring) => bounds.corners().iter().all(|c| frame.contains(*c)),
+        _ => false,
+    };
+    if whole {
+        Ok(piece.clone())
+    } else {
+        intersection(piece, frame)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use glam::DVec2;
+
+    use super::*;
+    use crate::shape::{CHORD_ERROR, rect};
+
+    fn boxed(x: f64, y: f64, width: f64, depth: f64) -> Region {
+        let polygon = rect(
+            DVec2::new(x, y),
+            DVec2::new(width, depth),
+            0.0,
+            0.0,
+            CHORD_ERROR,
+        );
+        Region::from_polygon(&polygon).expect("a box")
+    }
+
+    fn areas(pieces: &[Region], frame: &Region) -> Vec<f64> {
+        visible(pieces, frame)
+            .expect("in limits")
+            .iter()
+            .map(Region::area)
+            .collect()
+    }
+
+    #[test]
+    fn later_pieces_cover_earlier_ones() {
+        let frame = boxed(0.0, 0.0, 100.0, 100.0);
+        let pieces = [boxed(0.0, 0.0, 20.0, 20.0), boxed(10.0, 0.0, 20.0, 20.0)];
+        assert_eq!(
+            areas(&pieces, &frame),
+            [200.0, 400.0],
+            "half of the lower one is left"
+        );
+    }
+
+    #[test]
+    fn frame_cuts_and_removes() {
+        let frame = boxed(0.0, 0.0, 100.0, 100.0);
+        let pieces = [boxed(50.0, 0.0, 20.0, 20.0), boxed(90.0, 0.0, 20.0, 20.0)];
+        assert_eq!(
+            areas(&pieces, &frame),
+            [200.0, 0.0],
+            "cut in half, and outside"
+        );
+    }
+
+    #[test]
+    fn covered_wholly_by_two() {
+        let frame = boxed(0.0, 0.0, 100.0, 100.0);
+        let pieces = [
+            boxed(0.0, 0.0, 20.0, 10.0),
+            boxed(-5.0, 0.0, 10.0, 12.0),
+            boxed(5.0, 0.0, 10.0, 12.0),
+        ];
+        assert_eq!(
+            areas(&pieces, &frame),
+            [0.0, 120.0, 120.0],
+            "nothing shows between two"
+        );
+    }
+
+    #[test]
+    fn nothing_to_see() {
+        let frame = boxed(0.0, 0.0, 100.0, 100.0);
+        assert!(areas(&[], &frame).is_empty(), "no pieces");
+        assert_eq!(areas(&[Region::empty()], &frame), [0.0], "an empty piece");
+        assert_eq!(
+            areas(&[boxed(0.0, 0.0, 5.0, 5.0)], &Region::empty()),
+            [0.0],
+            "no frame"
+        );
+    }
+}
