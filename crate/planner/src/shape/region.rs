@@ -109,11 +109,6 @@ impl Region {
     pub(super) fn sides(&self) -> impl Iterator<Item = (DVec2, DVec2)> + '_ {
         self.rings.iter().flat_map(|r| edges(r))
     }
-
-    /// How many points all rings have.
-    pub(super) fn points(&self) -> usize {
-        self.rings.iter().map(Vec::len).sum()
-    }
 }
 
 #[cfg(test)]
