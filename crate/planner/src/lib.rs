@@ -6,4 +6,5 @@
 //! no randomness of its own, and gives the same bits natively and in wasm.
 #![forbid(unsafe_code)]
 
+pub mod optics;
 pub mod shape;

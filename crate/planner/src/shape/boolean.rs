@@ -1,12 +1,23 @@
-use clipper2_rust::{FillRule, Path64, Paths64, Point64};
-use clipper2_rust::{difference_64, intersect_64, union_subjects_64};
+//! Union, intersection and difference of regions.
+//!
+//! The work is done by `i_overlay` on whole numbers, so that native and wasm
+//! give the same bits. The other candidate, `clipper2-rust` 1.2.0, is a third
+//! faster and 27 kB smaller in the page, but of 20,000 random pairs of
+//! polygons that cross themselves on a small grid it gave 43 whose parts do
+//! not add up, by as much as a fifth of their area, where `i_overlay` 9.1.0
+//! gave none and agreed with `shapely`; one of the 43 is among the tests. On
+//! discs and on polygons in general position the two agree to 1e-8.
 use glam::DVec2;
+use i_overlay::core::fill_rule::FillRule;
+use i_overlay::core::overlay::{Overlay, ShapeType};
+use i_overlay::core::overlay_rule::OverlayRule;
+use i_overlay::i_float::int::point::IntPoint;
 
 use super::{Region, ShapeError, area, signed_area};
 
-/// Farthest a coordinate may be from the origin, mm: 100 m, far more than any
-/// table, and still exact in the whole units used here.
-pub const COORDINATE_LIMIT: f64 = 100_000.0;
+/// Farthest a coordinate may be from the origin, mm: 30 m, far more than any
+/// table, and within the 2^30 whole units the library asks for.
+pub const COORDINATE_LIMIT: f64 = 30_000.0;
 /// Most points of one polygon.
 pub const POLYGON_VERTEX_LIMIT: usize = 4096;
 /// Most points of all polygons of one call.
@@ -16,7 +27,7 @@ pub const SLIVER_AREA: f64 = 1e-4;
 
 /// Whole units in a millimetre. A power of two, so that going there and back
 /// is exact for every stored millimetre.
-const UNITS: f64 = 65_536.0;
+const UNITS: f64 = 32_768.0;
 
 /// The area covered by any of the regions.
 ///
@@ -24,8 +35,7 @@ const UNITS: f64 = 65_536.0;
 /// When a coordinate is not finite or too far away, or there are too many
 /// points.
 pub fn union(regions: &[&Region]) -> Result<Region, ShapeError> {
-    let paths = to_paths(regions)?;
-    Ok(from_paths(&union_subjects_64(&paths, FillRule::NonZero)))
+    combined(OverlayRule::Union, regions, &[])
 }
 
 /// The area covered by both.
@@ -33,12 +43,7 @@ pub fn union(regions: &[&Region]) -> Result<Region, ShapeError> {
 /// # Errors
 /// As [`union`].
 pub fn intersection(a: &Region, b: &Region) -> Result<Region, ShapeError> {
-    let (paths_a, paths_b) = (to_paths(&[a])?, to_paths(&[b])?);
-    Ok(from_paths(&intersect_64(
-        &paths_a,
-        &paths_b,
-        FillRule::NonZero,
-    )))
+    combined(OverlayRule::Intersect, &[a], &[b])
 }
 
 /// The area of `region` not covered by any of `holes`.
@@ -46,19 +51,26 @@ pub fn intersection(a: &Region, b: &Region) -> Result<Region, ShapeError> {
 /// # Errors
 /// As [`union`].
 pub fn difference(region: &Region, holes: &[&Region]) -> Result<Region, ShapeError> {
-    let (subject, clips) = (to_paths(&[region])?, to_paths(holes)?);
-    Ok(from_paths(&difference_64(
-        &subject,
-        &clips,
-        FillRule::NonZero,
-    )))
+    combined(OverlayRule::Difference, &[region], holes)
 }
 
 /// What a polygon goes round, its direction ignored.
 pub(super) fn enclosed(polygon: &[DVec2]) -> Result<Region, ShapeError> {
     check(&[polygon])?;
-    let paths = vec![to_path(polygon)];
-    Ok(from_paths(&union_subjects_64(&paths, FillRule::NonZero)))
+    let mut overlay = Overlay::new(polygon.len());
+    overlay.add_contour(&to_units(polygon), ShapeType::Subject);
+    Ok(computed(OverlayRule::Union, overlay))
+}
+
+fn combined(rule: OverlayRule, a: &[&Region], b: &[&Region]) -> Result<Region, ShapeError> {
+    check_rings(a, b)?;
+    let mut overlay = Overlay::new(64);
+    for (regions, kind) in [(a, ShapeType::Subject), (b, ShapeType::Clip)] {
+        for ring in regions.iter().flat_map(|r| r.rings()) {
+            overlay.add_contour(&to_units(ring), kind);
+        }
+    }
+    Ok(computed(rule, overlay))
 }
 
 /// Refuses what the library must not see.
@@ -94,49 +106,50 @@ pub(super) fn check(polygons: &[&[DVec2]]) -> Result<(), ShapeError> {
     Ok(())
 }
 
-fn to_paths(regions: &[&Region]) -> Result<Paths64, ShapeError> {
-    let rings: Vec<&[DVec2]> = regions
-        .iter()
-        .flat_map(|r| r.rings())
-        .map(Vec::as_slice)
-        .collect();
-    // A ring of a region may be longer than one given polygon: it is what many
-    // polygons left behind. Only the total counts then.
-    let total = rings.iter().map(|r| r.len()).sum();
-    if total > CALL_VERTEX_LIMIT {
+/// As [`check`] for the rings of regions. A ring may be longer than a given
+/// polygon: it is what many polygons left behind. Only the total counts then.
+fn check_rings(a: &[&Region], b: &[&Region]) -> Result<(), ShapeError> {
+    let rings: Vec<&Vec<DVec2>> = a.iter().chain(b).flat_map(|r| r.rings()).collect();
+    let found = rings.iter().map(|r| r.len()).sum();
+    if found > CALL_VERTEX_LIMIT {
         return Err(ShapeError::TooManyPoints {
-            found: total,
+            found,
             limit: CALL_VERTEX_LIMIT,
         });
     }
-    for ring in &rings {
-        for part in ring.chunks(POLYGON_VERTEX_LIMIT) {
-            check(&[part])?;
+    rings
+        .iter()
+        .flat_map(|r| r.chunks(POLYGON_VERTEX_LIMIT))
+        .try_for_each(|part| check(&[part]))
+}
+
+fn to_units(ring: &[DVec2]) -> Vec<IntPoint<i32>> {
+    let unit = |c: f64| (c * UNITS).round() as i32;
+    ring.iter()
+        .map(|p| IntPoint::new(unit(p.x), unit(p.y)))
+        .collect()
+}
+
+/// Runs the overlay: each shape it gives is an outline and then its holes.
+fn computed(rule: OverlayRule, mut overlay: Overlay<i32>) -> Region {
+    let mut rings = Vec::new();
+    for shape in overlay.overlay(rule, FillRule::NonZero) {
+        for (i, contour) in shape.iter().enumerate() {
+            let millimetres =
+                |p: &IntPoint<i32>| DVec2::new(f64::from(p.x), f64::from(p.y)) / UNITS;
+            let mut ring: Vec<DVec2> = contour.iter().map(millimetres).collect();
+            if area(&ring) < SLIVER_AREA {
+                // A hole cannot outlive the sliver around it.
+                if i == 0 {
+                    break;
+                }
+                continue;
+            }
+            if (signed_area(&ring) > 0.0) != (i == 0) {
+                ring.reverse();
+            }
+            rings.push(ring);
         }
-    }
-    Ok(rings.into_iter().map(to_path).collect())
-}
-
-fn to_path(ring: &[DVec2]) -> Path64 {
-    let unit = |c: f64| (c * UNITS).round() as i64;
-    let mut path: Path64 = ring
-        .iter()
-        .map(|p| Point64::new(unit(p.x), unit(p.y)))
-        .collect();
-    path.dedup();
-    path
-}
-
-fn from_paths(paths: &Paths64) -> Region {
-    let point = |p: &Point64| DVec2::new(p.x as f64 / UNITS, p.y as f64 / UNITS);
-    let mut rings: Vec<Vec<DVec2>> = paths
-        .iter()
-        .map(|path| path.iter().map(point).collect::<Vec<_>>())
-        .filter(|ring| area(ring) >= SLIVER_AREA)
-        .collect();
-    // A hole cannot outlive the sliver around it.
-    if rings.iter().all(|ring| signed_area(ring) < 0.0) {
-        rings.clear();
     }
     Region::from_rings(rings)
 }
