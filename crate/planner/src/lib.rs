@@ -6,5 +6,6 @@
 //! no randomness of its own, and gives the same bits natively and in wasm.
 #![forbid(unsafe_code)]
 
+pub mod layout;
 pub mod optics;
 pub mod shape;
