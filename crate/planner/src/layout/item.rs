@@ -1,0 +1,389 @@
+//! One thing on the table: a vessel, a board, a glass, or food.
+use serde::{Deserialize, Serialize};
+
+use super::limits::{MAX_HEIGHT, MAX_OUTLINE, MAX_SIZE};
+use super::problem::ProblemKind;
+use super::read::Fields;
+use super::value::{Extra, Id, Point, Srgb, Turn};
+
+/// How a thing shines.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "kebab-case")]
+pub enum Finish {
+    /// No shine.
+    #[default]
+    Matt,
+    /// A broad shine.
+    Satin,
+    /// Mirrors.
+    Gloss,
+    /// Glass.
+    Clear,
+    /// A level liquid.
+    Liquid,
+}
+
+/// What a thing does in the picture.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "kebab-case")]
+pub enum Role {
+    /// The picture's main dish.
+    Hero,
+    /// Another main dish.
+    Support,
+    /// A small bright thing.
+    Accent,
+    /// Everything else.
+    #[default]
+    Filler,
+}
+
+/// Which face of a food is up.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "kebab-case")]
+pub enum Face {
+    /// It has no faces, or the usual one is up.
+    #[default]
+    Usual,
+    /// The crust.
+    Crust,
+    /// The cut side.
+    Cut,
+    /// Opened.
+    Open,
+    /// Closed.
+    Closed,
+}
+
+/// Where a colour comes from.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "kebab-case")]
+pub enum Origin {
+    /// The catalogue's guess.
+    #[default]
+    Guess,
+    /// Read off a photo.
+    Photo,
+    /// Measured with an instrument.
+    Measured,
+}
+
+/// One tone of a part and how much of it there is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Tone {
+    /// The colour.
+    pub srgb: Srgb,
+    /// Its share of the part, percent.
+    pub share: u8,
+    /// Where it comes from.
+    pub origin: Origin,
+}
+
+/// The colours of one part: one to three tones whose shares make 100.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Part {
+    /// The tones.
+    pub colours: Vec<Tone>,
+}
+
+impl Part {
+    /// A part of one guessed colour.
+    #[must_use]
+    pub fn plain(srgb: Srgb) -> Self {
+        Self {
+            colours: vec![Tone {
+                srgb,
+                share: 100,
+                origin: Origin::Guess,
+            }],
+        }
+    }
+
+    fn read(f: &mut Fields<'_>) -> Option<Self> {
+        let colours = f.list("colours", 3, |t| {
+            let srgb = t.colour("srgb");
+            Tone {
+                srgb: t.required("srgb", srgb, Srgb::default()),
+                share: t.int("share", 1..=100).unwrap_or(100) as u8,
+                origin: t.choice("origin").unwrap_or_default(),
+            }
+        });
+        let sum: u32 = colours.iter().map(|t| u32::from(t.share)).sum();
+        if colours.is_empty() || sum != 100 {
+            let found = format!("{} colours, shares {sum}", colours.len());
+            f.bad(
+                ProblemKind::Value,
+                "colours",
+                &found,
+                "1 to 3 colours whose shares make 100",
+            );
+            return None;
+        }
+        Some(Self { colours })
+    }
+}
+
+/// The visible parts of a thing. A vessel has a rim and perhaps a well; food
+/// has its food tones.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
+pub struct Parts {
+    /// Outside and rim.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub rim: Option<Part>,
+    /// Inside, where food lies.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub well: Option<Part>,
+    /// The food itself.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub food: Option<Part>,
+}
+
+impl Parts {
+    pub(super) fn read(f: &mut Fields<'_>) -> Self {
+        let mut part = |key: &str| f.object(key, Part::read).flatten();
+        Self {
+            rim: part("rim"),
+            well: part("well"),
+            food: part("food"),
+        }
+    }
+
+    /// Whether no part has a colour.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        *self == Self::default()
+    }
+}
+
+/// The outline of a thing seen from above, in mm.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case", tag = "shape")]
+pub enum Size {
+    /// A circle.
+    Disc {
+        /// Across.
+        diameter: i32,
+        /// Width of the rim.
+        rim: i32,
+    },
+    /// Four corners, perhaps rounded.
+    Rect {
+        /// Across.
+        width: i32,
+        /// Down.
+        depth: i32,
+        /// Radius of the corners.
+        corner: i32,
+        /// Width of the rim.
+        rim: i32,
+    },
+    /// An ellipse.
+    Oval {
+        /// Across.
+        width: i32,
+        /// Down.
+        depth: i32,
+        /// Width of the rim.
+        rim: i32,
+    },
+    /// A traced outline about its own centre.
+    Outline {
+        /// Its corners in order.
+        points: Vec<Point>,
+    },
+}
+
+impl Size {
+    /// Width and depth before turning, mm.
+    #[must_use]
+    pub fn extent(&self) -> [i32; 2] {
+        match self {
+            Self::Disc { diameter, .. } => [*diameter, *diameter],
+            Self::Rect { width, depth, .. } | Self::Oval { width, depth, .. } => [*width, *depth],
+            Self::Outline { points } => {
+                let reach = |c: fn(&Point) -> i32| {
+                    points.iter().map(c).map(i32::abs).max().unwrap_or(1) * 2
+                };
+                [reach(|p| p.x), reach(|p| p.y)]
+            }
+        }
+    }
+
+    /// Width of the rim, mm.
+    #[must_use]
+    pub fn rim(&self) -> i32 {
+        match self {
+            Self::Disc { rim, .. } | Self::Rect { rim, .. } | Self::Oval { rim, .. } => *rim,
+            Self::Outline { .. } => 0,
+        }
+    }
+
+    /// This size with another width and depth; a disc takes the width.
+    #[must_use]
+    pub fn resized(&self, width: i32, depth: i32) -> Self {
+        let (width, depth) = (width.clamp(1, MAX_SIZE), depth.clamp(1, MAX_SIZE));
+        match self {
+            Self::Disc { rim, .. } => Self::Disc {
+                diameter: width,
+                rim: *rim,
+            },
+            Self::Rect { corner, rim, .. } => Self::Rect {
+                width,
+                depth,
+                corner: *corner,
+                rim: *rim,
+            },
+            Self::Oval { rim, .. } => Self::Oval {
+                width,
+                depth,
+                rim: *rim,
+            },
+            Self::Outline { points } => {
+                let [w, d] = self.extent().map(f64::from);
+                let (kx, ky) = (f64::from(width) / w.max(1.0), f64::from(depth) / d.max(1.0));
+                let scaled = |p: &Point| {
+                    Point::nearest(glam::DVec2::new(f64::from(p.x) * kx, f64::from(p.y) * ky))
+                };
+                Self::Outline {
+                    points: points.iter().map(scaled).collect(),
+                }
+            }
+        }
+    }
+
+    fn read(f: &mut Fields<'_>) -> Option<Self> {
+        #[derive(Deserialize)]
+        #[serde(rename_all = "kebab-case")]
+        enum Shape {
+            Disc,
+            Rect,
+            Oval,
+            Outline,
+        }
+        let side = |f: &mut Fields<'_>, key: &str| {
+            let got = f.int(key, 1..=MAX_SIZE);
+            f.required(key, got, 1)
+        };
+        let shape = f.choice::<Shape>("shape");
+        let Some(shape) = shape else {
+            f.required("shape", None, ());
+            return None;
+        };
+        Some(match shape {
+            Shape::Disc => {
+                let diameter = side(f, "diameter");
+                Self::Disc {
+                    diameter,
+                    rim: f.int("rim", 0..=diameter / 2).unwrap_or(0),
+                }
+            }
+            Shape::Rect => {
+                let (width, depth) = (side(f, "width"), side(f, "depth"));
+                let least = width.min(depth) / 2;
+                let corner = f.int("corner", 0..=least).unwrap_or(0);
+                Self::Rect {
+                    width,
+                    depth,
+                    corner,
+                    rim: f.int("rim", 0..=least).unwrap_or(0),
+                }
+            }
+            Shape::Oval => {
+                let (width, depth) = (side(f, "width"), side(f, "depth"));
+                let least = width.min(depth) / 2;
+                Self::Oval {
+                    width,
+                    depth,
+                    rim: f.int("rim", 0..=least).unwrap_or(0),
+                }
+            }
+            Shape::Outline => {
+                let points = f.points("points", MAX_OUTLINE);
+                if points.len() < 3 {
+                    let found = format!("{} points", points.len());
+                    f.bad(ProblemKind::Value, "points", &found, "at least 3 points");
+                    return None;
+                }
+                Self::Outline { points }
+            }
+        })
+    }
+}
+
+/// One thing on the table.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Item {
+    /// Its number in the layout.
+    pub id: Id,
+    /// The number printed on its tag; never reused.
+    pub number: u16,
+    /// The user's name for it.
+    pub name: String,
+    /// Id in the catalogue, which says how it is drawn.
+    pub prop: String,
+    /// Its centre.
+    pub at: Point,
+    /// Its turn.
+    pub turn: Turn,
+    /// Its outline.
+    pub size: Size,
+    /// Height above what it stands on, mm.
+    pub height: i32,
+    /// Its colours; an absent part takes the catalogue's.
+    #[serde(skip_serializing_if = "Parts::is_empty")]
+    pub parts: Parts,
+    /// How it shines.
+    pub finish: Finish,
+    /// Which face of food is up.
+    pub face: Face,
+    /// What it does in the picture.
+    pub role: Role,
+    /// The item it lies on, when not the table or a linen.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub on: Option<Id>,
+    /// The group it moves with.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub group: Option<Id>,
+    /// Whether it is safe from being moved by hand or by search.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    pub locked: bool,
+    /// Unknown fields.
+    #[serde(flatten)]
+    pub extra: Extra,
+}
+
+impl Item {
+    pub(super) fn read(f: &mut Fields<'_>) -> Self {
+        let (id, at) = (f.id("id"), f.point("at"));
+        let size = f.object("size", Size::read).flatten();
+        Self {
+            id: f.required("id", id, Id(0)),
+            number: f.int("number", 0..=60_000).unwrap_or(0) as u16,
+            name: f.name("name"),
+            prop: f.name("prop"),
+            at: f.required("at", at, Point::default()),
+            turn: f.turn("turn").unwrap_or_default(),
+            size: f.required(
+                "size",
+                size,
+                Size::Disc {
+                    diameter: 1,
+                    rim: 0,
+                },
+            ),
+            height: f.int("height", 0..=MAX_HEIGHT).unwrap_or(20),
+            parts: f.object("parts", Parts::read).unwrap_or_default(),
+            finish: f.choice("finish").unwrap_or_default(),
+            face: f.choice("face").unwrap_or_default(),
+            role: f.choice("role").unwrap_or_default(),
+            on: f.id("on"),
+            group: f.id("group"),
+            locked: f.flag("locked"),
+            extra: f.extra(),
+        }
+    }
+}

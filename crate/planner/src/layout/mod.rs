@@ -1,0 +1,34 @@
+//! What the photographer said: plain data, versioned, validated on entry.
+//!
+//! A layout holds quantised values only (whole millimetres, turns in half
+//! degrees, 8-bit sRGB), so that a file, a link and the memory of two phones
+//! agree to the bit. [`open`] reads a file and reports all its problems at
+//! once; [`Layout::to_json`] writes the canonical form.
+mod camera;
+mod check;
+mod crop;
+mod head;
+mod item;
+mod limits;
+mod linen;
+mod open;
+mod people;
+mod problem;
+mod read;
+mod strict;
+mod table;
+mod value;
+
+pub use camera::{Camera, Format, Light, LightShape, Rig};
+pub use check::references;
+pub use crop::{CopyArea, CopySpace, Crop, CropShape};
+pub use head::{Accepted, Group, Head, Look, Revision, Units};
+pub use item::{Face, Finish, Item, Origin, Part, Parts, Role, Size, Tone};
+pub use limits::*;
+pub use linen::{Linen, LinenKind, LinenState};
+pub use open::{FORMAT, Layout, VERSION, open};
+pub use people::{Action, Exposure, ExposureKind, Hand, Palm, Person, Side, Sleeve, SleeveLength};
+pub use problem::{Problem, ProblemKind};
+pub use read::clean_text;
+pub use table::{Floor, Frame, Surface, Table, TableShape};
+pub use value::{Extra, Id, LayoutId, Point, Ratio, Srgb, Turn};

@@ -1,0 +1,357 @@
+//! Reading one JSON object field by field, collecting every problem.
+use std::ops::RangeInclusive;
+
+use serde::de::DeserializeOwned;
+use serde_json::{Map, Value};
+
+use super::limits::{MAX_EXTRA_BYTES, MAX_ID, MAX_NAME, MAX_PLACE, MAX_PROBLEMS};
+use super::problem::{Problem, ProblemKind};
+use super::value::{Extra, Id, Point, Ratio, Srgb, Turn};
+
+/// Problems met so far and the bytes of unknown fields kept so far.
+#[derive(Default)]
+pub(super) struct Log {
+    pub(super) problems: Vec<Problem>,
+    extra_bytes: usize,
+}
+
+impl Log {
+    pub(super) fn push(&mut self, problem: Problem) {
+        if self.problems.len() < MAX_PROBLEMS {
+            self.problems.push(problem);
+        }
+    }
+}
+
+/// The fields of one object not yet read. Reading takes a field out; what is
+/// left at the end is unknown and kept as extra.
+pub(super) struct Fields<'a> {
+    log: &'a mut Log,
+    path: String,
+    map: Map<String, Value>,
+}
+
+impl<'a> Fields<'a> {
+    pub(super) fn new(log: &'a mut Log, path: String, value: Value) -> Self {
+        let map = match value {
+            Value::Object(map) => map,
+            other => {
+                log.push(Problem::new(
+                    ProblemKind::Value,
+                    &path,
+                    &other.to_string(),
+                    "an object",
+                ));
+                Map::new()
+            }
+        };
+        Self { log, path, map }
+    }
+
+    fn at(&self, key: &str) -> String {
+        if self.path.is_empty() {
+            key.into()
+        } else {
+            format!("{}.{key}", self.path)
+        }
+    }
+
+    fn take(&mut self, key: &str) -> Option<Value> {
+        self.map.remove(key).filter(|v| !v.is_null())
+    }
+
+    pub(super) fn bad(&mut self, kind: ProblemKind, key: &str, found: &str, allowed: &str) {
+        let at = self.at(key);
+        self.log.push(Problem::new(kind, &at, found, allowed));
+    }
+
+    /// Says so where a field that must be there is not.
+    pub(super) fn required<T>(&mut self, key: &str, got: Option<T>, otherwise: T) -> T {
+        got.unwrap_or_else(|| {
+            let at = self.at(key);
+            if !self.log.problems.iter().any(|p| p.path.starts_with(&at)) {
+                self.bad(ProblemKind::Value, key, "nothing", "this field");
+            }
+            otherwise
+        })
+    }
+
+    pub(super) fn int(&mut self, key: &str, range: RangeInclusive<i32>) -> Option<i32> {
+        let value = self.take(key)?;
+        let whole = value.as_i64().or_else(|| {
+            value
+                .as_f64()
+                .filter(|f| f.trunc() == *f && f.abs() < 1e9)
+                .map(|f| f as i64)
+        });
+        let allowed = || format!("a whole number from {} to {}", range.start(), range.end());
+        match whole {
+            Some(n) if (i64::from(*range.start())..=i64::from(*range.end())).contains(&n) => {
+                Some(n as i32)
+            }
+            Some(_) => {
+                self.bad(ProblemKind::Limit, key, &value.to_string(), &allowed());
+                None
+            }
+            None => {
+                self.bad(ProblemKind::Value, key, &value.to_string(), &allowed());
+                None
+            }
+        }
+    }
+
+    pub(super) fn id(&mut self, key: &str) -> Option<Id> {
+        self.int(key, 1..=i32::from(MAX_ID)).map(|n| Id(n as u16))
+    }
+
+    pub(super) fn flag(&mut self, key: &str) -> bool {
+        match self.take(key) {
+            None => false,
+            Some(Value::Bool(b)) => b,
+            Some(other) => {
+                self.bad(ProblemKind::Value, key, &other.to_string(), "true or false");
+                false
+            }
+        }
+    }
+
+    pub(super) fn text(&mut self, key: &str, longest: usize) -> String {
+        match self.take(key) {
+            None => String::new(),
+            Some(Value::String(s)) if s.chars().count() <= longest => clean_text(&s),
+            Some(Value::String(s)) => {
+                let allowed = format!("at most {longest} characters");
+                self.bad(ProblemKind::Limit, key, &s, &allowed);
+                String::new()
+            }
+            Some(other) => {
+                self.bad(ProblemKind::Value, key, &other.to_string(), "text");
+                String::new()
+            }
+        }
+    }
+
+    pub(super) fn name(&mut self, key: &str) -> String {
+        self.text(key, MAX_NAME)
+    }
+
+    /// One of a fixed list of words, as the enum's serde names give them.
+    pub(super) fn choice<T: DeserializeOwned>(&mut self, key: &str) -> Option<T> {
+        let value = self.take(key)?;
+        let found = value.to_string();
+        if value.is_string() {
+            match serde_json::from_value(value) {
+                Ok(t) => return Some(t),
+                Err(e) => {
+                    let text = e.to_string();
+                    let allowed = text
+                        .split_once("expected ")
+                        .map_or("a known word", |(_, a)| a);
+                    self.bad(ProblemKind::Value, key, &found, allowed);
+                }
+            }
+        } else {
+            self.bad(ProblemKind::Value, key, &found, "a word");
+        }
+        None
+    }
+
+    pub(super) fn colour(&mut self, key: &str) -> Option<Srgb> {
+        let value = self.take(key)?;
+        let colour = value.as_str().and_then(Srgb::parse);
+        if colour.is_none() {
+            self.bad(
+                ProblemKind::Value,
+                key,
+                &value.to_string(),
+                "a colour such as #2c323a",
+            );
+        }
+        colour
+    }
+
+    pub(super) fn turn(&mut self, key: &str) -> Option<Turn> {
+        let value = self.take(key)?;
+        let half = value
+            .as_f64()
+            .map(|d| d * 2.0)
+            .filter(|h| h.trunc() == *h && h.abs() <= 7200.0);
+        if half.is_none() {
+            self.bad(
+                ProblemKind::Value,
+                key,
+                &value.to_string(),
+                "degrees, in halves",
+            );
+        }
+        half.map(|h| Turn::from_half_degrees(h as i32))
+    }
+
+    /// A list of exactly `N` whole numbers within `range`.
+    fn ints<const N: usize>(
+        &mut self,
+        key: &str,
+        range: RangeInclusive<i64>,
+        allowed: &str,
+    ) -> Option<[i64; N]> {
+        let value = self.take(key)?;
+        let mut out = [0; N];
+        let ok = value.as_array().is_some_and(|list| {
+            list.len() == N
+                && list.iter().zip(&mut out).all(|(v, o)| {
+                    let n = v.as_i64().or_else(|| {
+                        v.as_f64()
+                            .filter(|f| f.trunc() == *f && f.abs() < 1e9)
+                            .map(|f| f as i64)
+                    });
+                    n.filter(|n| range.contains(n)).map(|n| *o = n).is_some()
+                })
+        });
+        if !ok {
+            self.bad(ProblemKind::Value, key, &value.to_string(), allowed);
+        }
+        ok.then_some(out)
+    }
+
+    pub(super) fn point(&mut self, key: &str) -> Option<Point> {
+        let far = i64::from(MAX_PLACE);
+        self.ints::<2>(key, -far..=far, "[x, y] in whole mm within 20 m")
+            .map(|[x, y]| Point::new(x as i32, y as i32))
+    }
+
+    pub(super) fn ratio(&mut self, key: &str) -> Option<Ratio> {
+        self.ints::<2>(
+            key,
+            1..=10_000,
+            "[width, height], whole numbers from 1 to 10000",
+        )
+        .and_then(|[w, h]| {
+            let ok = w <= h * 20 && h <= w * 20;
+            if !ok {
+                self.bad(
+                    ProblemKind::Limit,
+                    key,
+                    &format!("[{w}, {h}]"),
+                    "at most 20 to 1",
+                );
+            }
+            ok.then_some(Ratio {
+                width: w as u16,
+                height: h as u16,
+            })
+        })
+    }
+
+    pub(super) fn size_pair(&mut self, key: &str, most: i32) -> Option<[i32; 2]> {
+        let allowed = format!("[width, depth] in whole mm from 1 to {most}");
+        self.ints::<2>(key, 1..=i64::from(most), &allowed)
+            .map(|a| a.map(|n| n as i32))
+    }
+
+    pub(super) fn area(&mut self, key: &str) -> Option<[i32; 4]> {
+        let far = i64::from(MAX_PLACE);
+        self.ints::<4>(key, -far..=far, "[dx, dy, width, depth] in whole mm")
+            .map(|a| a.map(|n| n as i32))
+    }
+
+    pub(super) fn object<T>(
+        &mut self,
+        key: &str,
+        read: impl FnOnce(&mut Fields<'_>) -> T,
+    ) -> Option<T> {
+        let value = self.take(key)?;
+        let path = self.at(key);
+        Some(read(&mut Fields::new(self.log, path, value)))
+    }
+
+    pub(super) fn list<T>(
+        &mut self,
+        key: &str,
+        most: usize,
+        mut read: impl FnMut(&mut Fields<'_>) -> T,
+    ) -> Vec<T> {
+        let Some(values) = self.array(key, most) else {
+            return Vec::new();
+        };
+        let path = self.at(key);
+        let each = |(i, v)| read(&mut Fields::new(self.log, format!("{path}[{i}]"), v));
+        values.into_iter().enumerate().map(each).collect()
+    }
+
+    pub(super) fn ids(&mut self, key: &str, most: usize) -> Vec<Id> {
+        let Some(values) = self.array(key, most) else {
+            return Vec::new();
+        };
+        let mut out = Vec::new();
+        for v in values {
+            match v.as_u64().filter(|n| (1..=u64::from(MAX_ID)).contains(n)) {
+                Some(n) => out.push(Id(n as u16)),
+                None => self.bad(ProblemKind::Value, key, &v.to_string(), "ids"),
+            }
+        }
+        out
+    }
+
+    pub(super) fn points(&mut self, key: &str, most: usize) -> Vec<Point> {
+        let Some(values) = self.array(key, most) else {
+            return Vec::new();
+        };
+        let mut out = Vec::new();
+        for v in values {
+            self.map.insert(key.into(), v);
+            out.extend(self.point(key));
+        }
+        out
+    }
+
+    fn array(&mut self, key: &str, most: usize) -> Option<Vec<Value>> {
+        match self.take(key)? {
+            Value::Array(v) if v.len() <= most => Some(v),
+            Value::Array(v) => {
+                let found = format!("{} entries", v.len());
+                self.bad(ProblemKind::Limit, key, &found, &format!("at most {most}"));
+                None
+            }
+            other => {
+                self.bad(ProblemKind::Value, key, &other.to_string(), "a list");
+                None
+            }
+        }
+    }
+
+    /// What was not read: kept, up to the limit for the whole file.
+    pub(super) fn extra(&mut self) -> Extra {
+        let map = std::mem::take(&mut self.map);
+        let mut extra = Extra::new();
+        for (key, value) in map {
+            self.log.extra_bytes += key.len() + value.to_string().len();
+            if self.log.extra_bytes > MAX_EXTRA_BYTES {
+                let allowed = format!("at most {MAX_EXTRA_BYTES} bytes of unknown fields");
+                self.bad(ProblemKind::Limit, &key, "more unknown fields", &allowed);
+                break;
+            }
+            extra.insert(key, value);
+        }
+        extra
+    }
+}
+
+/// Text without control, zero-width and direction-changing characters, and
+/// without white space at its ends. Joiners that scripts need stay.
+#[must_use]
+pub fn clean_text(text: &str) -> String {
+    let kept = |c: &char| {
+        !c.is_control()
+            && !matches!(*c,
+                '\u{061c}' | '\u{200b}' | '\u{200e}' | '\u{200f}' | '\u{2028}' | '\u{2029}'
+                | '\u{202a}'..='\u{202e}' | '\u{2060}' | '\u{2066}'..='\u{2069}' | '\u{feff}')
+    };
+    let spaced = text.chars().map(|c| {
+        if matches!(c, '\n' | '\t' | '\r') {
+            ' '
+        } else {
+            c
+        }
+    });
+    spaced.filter(kept).collect::<String>().trim().into()
+}
