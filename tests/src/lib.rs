@@ -1,1 +1,4 @@
 //! Outside checks; the tests stand beside their reference data in `tests/`.
+mod table;
+
+pub use table::{Row, Table};

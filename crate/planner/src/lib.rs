@@ -6,6 +6,8 @@
 //! no randomness of its own, and gives the same bits natively and in wasm.
 #![forbid(unsafe_code)]
 
+pub mod colour;
 pub mod layout;
+pub mod measures;
 pub mod optics;
 pub mod shape;

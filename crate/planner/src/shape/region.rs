@@ -11,13 +11,18 @@ use super::{Bounds, ShapeError, is_convex};
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Region {
     rings: Vec<Vec<DVec2>>,
+    // Asked for at every pair of pieces, so it is kept.
+    bounds: Option<Bounds>,
 }
 
 impl Region {
     /// No area at all.
     #[must_use]
     pub const fn empty() -> Self {
-        Self { rings: Vec::new() }
+        Self {
+            rings: Vec::new(),
+            bounds: None,
+        }
     }
 
     /// The area a polygon goes round, whichever way it goes and even where it
@@ -30,16 +35,18 @@ impl Region {
     pub fn from_polygon(polygon: &[DVec2]) -> Result<Self, ShapeError> {
         check(&[polygon])?;
         if is_convex(polygon) {
-            return Ok(Self {
-                rings: vec![polygon.to_vec()],
-            });
+            return Ok(Self::from_rings(vec![polygon.to_vec()]));
         }
         boolean::enclosed(polygon)
     }
 
     /// Rings that already obey the rules above.
-    pub(super) const fn from_rings(rings: Vec<Vec<DVec2>>) -> Self {
-        Self { rings }
+    pub(super) fn from_rings(rings: Vec<Vec<DVec2>>) -> Self {
+        let bounds = rings
+            .iter()
+            .filter_map(|r| Bounds::around(r))
+            .reduce(Bounds::joined);
+        Self { rings, bounds }
     }
 
     /// The outer rings and the holes.
@@ -81,11 +88,8 @@ impl Region {
 
     /// The smallest box around it; `None` when it is empty.
     #[must_use]
-    pub fn bounds(&self) -> Option<Bounds> {
-        self.rings
-            .iter()
-            .filter_map(|r| Bounds::around(r))
-            .reduce(Bounds::joined)
+    pub const fn bounds(&self) -> Option<Bounds> {
+        self.bounds
     }
 
     /// Whether the point lies inside; on the outline either may be said.
@@ -97,12 +101,8 @@ impl Region {
     /// The same area moved by `by` mm.
     #[must_use]
     pub fn moved(&self, by: DVec2) -> Self {
-        let rings = self
-            .rings
-            .iter()
-            .map(|r| r.iter().map(|p| *p + by).collect())
-            .collect();
-        Self { rings }
+        let moved = |ring: &Vec<DVec2>| ring.iter().map(|p| *p + by).collect();
+        Self::from_rings(self.rings.iter().map(moved).collect())
     }
 
     /// All sides of all rings.

@@ -1,0 +1,15 @@
+//! Colour as the eye and the camera compare it: Lab, differences, bands,
+//! contrast, and what people with colour-vision deficiencies see.
+mod contrast;
+mod deficiency;
+mod lab;
+mod separation;
+mod shades;
+
+pub use contrast::{CONTRAST_LARGE, CONTRAST_TEXT, contrast, relative_luminance};
+pub use deficiency::{Deficiency, seen, seen_lab};
+pub use lab::{Lab, ciede2000, delta_c, delta_l, hyab, lab};
+pub use separation::{
+    Band, CLEAR_FROM, DARK_BELOW, STRONG_FROM, Separation, TONE_FROM, WEAK_FROM, separation,
+};
+pub use shades::{MixedSeparation, Shade, mixed_separation, shades};
