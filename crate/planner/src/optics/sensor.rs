@@ -1,5 +1,7 @@
 use glam::DVec2;
 
+use crate::layout::Format;
+
 /// A sensor size as the trade names it.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Sensor {
@@ -41,6 +43,18 @@ impl Sensor {
     pub const MEDIUM: Self = Self::new(43.8, 32.9, 0.79, 8256, 6192);
     /// The main camera of a phone, 1/1.28 type (from memory).
     pub const PHONE: Self = Self::new(9.8, 7.3, 3.5, 4032, 3024);
+
+    /// The sensor of a layout's camera.
+    #[must_use]
+    pub const fn of(format: Format) -> Self {
+        match format {
+            Format::FullFrame => Self::FULL_FRAME,
+            Format::ApsC => Self::APS_C,
+            Format::ApsCSmall => Self::APS_C_SMALL,
+            Format::FourThirds => Self::FOUR_THIRDS,
+            Format::Medium => Self::MEDIUM,
+        }
+    }
 
     const fn new(width: f64, height: f64, crop: f64, wide: u32, high: u32) -> Self {
         Self {
