@@ -1,0 +1,77 @@
+//! Entries of the catalogue turned into things of a layout.
+use super::entry::Entry;
+use super::surfaces::SurfaceEntry;
+use crate::layout::{Extra, Id, Item, Part, Parts, Point, Role, Surface, Tone, Turn};
+
+/// An item as the catalogue has it, at a place, neither turned nor grouped.
+/// Its colours are written out, so that the file says what was meant even
+/// when it is read without a catalogue.
+#[must_use]
+pub fn item_from(entry: &Entry, id: Id, number: u16, at: Point) -> Item {
+    Item {
+        id,
+        number,
+        name: entry.name.into(),
+        prop: entry.id.into(),
+        at,
+        turn: Turn::ZERO,
+        size: entry.size.clone(),
+        height: entry.height,
+        parts: parts_of(entry),
+        finish: entry.finish,
+        face: entry.face,
+        role: Role::Filler,
+        on: None,
+        group: None,
+        locked: false,
+        extra: Extra::new(),
+    }
+}
+
+/// The colours an entry starts with.
+#[must_use]
+pub fn parts_of(entry: &Entry) -> Parts {
+    let part = |tones: &[Tone]| {
+        (!tones.is_empty()).then(|| Part {
+            colours: tones.to_vec(),
+        })
+    };
+    Parts {
+        rim: part(entry.rim),
+        well: part(entry.well),
+        food: part(entry.food),
+    }
+}
+
+/// The surface of a table as the catalogue has it.
+#[must_use]
+pub fn surface_from(entry: &SurfaceEntry) -> Surface {
+    Surface {
+        name: entry.name.into(),
+        prop: entry.id.into(),
+        colour: entry.colour,
+        finish: entry.finish,
+        extra: Extra::new(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::catalogue::{foods, props};
+    use crate::layout::{Layout, LayoutId, open};
+
+    #[test]
+    fn everything_in_the_catalogue_makes_a_layout_that_opens() {
+        let mut layout = Layout::empty(LayoutId(1));
+        for (n, e) in props().iter().chain(foods()).enumerate() {
+            let n = n as u16 + 1;
+            layout
+                .items
+                .push(item_from(e, Id(n), n, Point::new(10, 20)));
+        }
+        layout.head.next_id = layout.items.len() as u16 + 1;
+        let again = open(&layout.to_json()).expect("opens");
+        assert_eq!(again, layout, "nothing is lost");
+    }
+}

@@ -1,0 +1,21 @@
+//! What can be put on a table: dishes, food, surfaces and linens, with the
+//! sizes and colours they start from.
+//!
+//! Every value here is a starting point the user may change, and says how
+//! well it is founded. Entries never change once layouts refer to them; a
+//! correction is a new id.
+mod cloth;
+mod entry;
+mod foods;
+mod make;
+mod props;
+mod search;
+mod surfaces;
+
+pub use cloth::{LinenEntry, linen, linens};
+pub use entry::{Entry, Evidence, Kind, SOURCES, source};
+pub use foods::foods;
+pub use make::{item_from, parts_of, surface_from};
+pub use props::props;
+pub use search::{prop, search};
+pub use surfaces::{SurfaceEntry, surface, surfaces};
