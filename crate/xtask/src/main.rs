@@ -1,3 +1,89 @@
 //! Builds, serves, tests, measures and pictures Overspread.
+//!
+//! Everything a contributor or a CI job runs is a subcommand here, so the
+//! logic is written once, in Rust, and pinned by `Cargo.lock`.
 
-fn main() {}
+mod deep;
+mod place;
+mod run;
+mod scripts;
+mod serve;
+mod site;
+mod test;
+mod tools;
+
+use std::ffi::OsString;
+use std::path::PathBuf;
+
+use anyhow::Result;
+use clap::{Parser, Subcommand};
+
+/// Builds, serves, tests, measures and pictures Overspread.
+#[derive(Parser)]
+#[command(name = "cargo xtask", disable_help_subcommand = true)]
+struct Arguments {
+    #[command(subcommand)]
+    task: Task,
+}
+
+#[derive(Subcommand)]
+enum Task {
+    /// Build the page into `dist/`
+    Build,
+    /// Build the page and serve it on this machine
+    Serve {
+        /// Port to listen on; 0 takes any free one
+        #[arg(long, default_value_t = 8080)]
+        port: u16,
+        /// Serve this directory as it stands, building nothing
+        #[arg(long, value_name = "DIR")]
+        dir: Option<PathBuf>,
+    },
+    /// Build the page and the single file `dist/overspread.html`
+    Dist,
+    /// Run every test, or only the stages named
+    Test {
+        /// lint, native, wasm, site, page, budget
+        stages: Vec<test::Stage>,
+    },
+    /// Measure times natively and in the browser; writes tests/reports/bench.md
+    Bench,
+    /// Redraw the pictures of the README and the icons
+    Shots,
+    /// Run what takes hours: oracles, long random runs, other engines
+    Deep {
+        /// Forget which stages already passed
+        #[arg(long)]
+        fresh: bool,
+    },
+    /// Run one compiled wasm test file in a browser (called by cargo)
+    #[command(hide = true, disable_help_flag = true)]
+    WasmRunner {
+        #[arg(trailing_var_arg = true, allow_hyphen_values = true)]
+        arguments: Vec<OsString>,
+    },
+}
+
+fn main() -> Result<()> {
+    match Arguments::parse().task {
+        Task::Build => site::build().map(drop),
+        Task::Serve { port, dir } => {
+            let dir = match dir {
+                Some(dir) => dir,
+                None => site::build()?,
+            };
+            serve::forever(&dir, port)
+        }
+        Task::Dist => site::build_with_single_file().map(drop),
+        Task::Test { stages } => test::all(&stages),
+        Task::Bench => scripts::bench(),
+        Task::Shots => scripts::shots(),
+        Task::Deep { fresh } => deep::all(fresh),
+        Task::WasmRunner { arguments } => {
+            let program = OsString::from("wasm-bindgen-test-runner");
+            wasm_bindgen_cli::wasm_bindgen_test_runner::run_cli_with_args(
+                std::iter::once(program).chain(arguments),
+            )
+        }
+    }
+}

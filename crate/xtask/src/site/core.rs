@@ -1,0 +1,65 @@
+//! The core as a wasm module, with the script that binds it.
+
+use std::fs;
+use std::path::PathBuf;
+
+use anyhow::{Context, Result};
+
+use super::digest;
+use crate::{place, run, tools};
+
+/// Compiles, binds and shrinks the core; leaves `core.js` and `core.d.ts` for
+/// the page to import and returns the module.
+pub(super) fn build() -> Result<Vec<u8>> {
+    let triple = "wasm32-unknown-unknown";
+    run::succeed(&mut run::cargo(&[
+        "build",
+        "--release",
+        "--package",
+        "web",
+        "--target",
+        triple,
+    ]))?;
+    let compiled = place::target().join(triple).join("release/web.wasm");
+
+    // Binding and shrinking take longer than the rest together: leave them out
+    // when the compiled module is the one they last saw.
+    let stamp = place::generated().join("core.stamp");
+    let digest = digest::short(&fs::read(&compiled)?);
+    let seen = fs::read_to_string(&stamp).is_ok_and(|last| last == digest);
+    if !seen || !optimised().exists() {
+        bind(&compiled)?;
+        optimise()?;
+        fs::write(&stamp, digest)?;
+    }
+    fs::read(optimised()).context("the optimised module is missing")
+}
+
+/// Where the finished module lies.
+pub(super) fn optimised() -> PathBuf {
+    place::generated().join("core.wasm")
+}
+
+fn bind(compiled: &std::path::Path) -> Result<()> {
+    let out = place::generated();
+    fs::create_dir_all(&out)?;
+    let mut arguments = vec!["wasm-bindgen".into(), compiled.as_os_str().to_owned()];
+    arguments.extend(["--out-dir".into(), out.into_os_string()]);
+    // The page finds the module itself (a file, or packed into the page), so
+    // the binding needs no path of its own.
+    let flags = "--target web --out-name core --omit-default-module-path \
+                 --remove-name-section --remove-producers-section";
+    arguments.extend(flags.split_whitespace().map(Into::into));
+    wasm_bindgen_cli::wasm_bindgen::run_cli_with_args(arguments).context("wasm-bindgen failed")
+}
+
+fn optimise() -> Result<()> {
+    // The module names the features it uses; asking for all of them would let
+    // wasm-opt write what browsers do not read yet.
+    let mut command = run::command(tools::npm_program("wasm-opt"), &["-Os"]);
+    command
+        .arg(place::generated().join("core_bg.wasm"))
+        .args(["--strip-target-features", "-o"])
+        .arg(optimised());
+    run::succeed(&mut command)
+}

@@ -1,0 +1,126 @@
+//! Building the page: the core as wasm, the bundle, the finished site and the
+//! single file.
+
+mod bundle;
+mod core;
+mod digest;
+mod html;
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use anyhow::{Context, Result};
+
+pub(crate) use digest::gzipped_len;
+
+use crate::{place, tools};
+
+/// File name of the page that needs nothing beside it.
+pub(crate) const SINGLE_FILE: &str = "overspread.html";
+
+/// File name of the service worker; fixed, so a browser finds its successor.
+pub(crate) const SERVICE_WORKER: &str = "service-worker.js";
+
+/// Builds the page into `dist/` and returns that directory.
+///
+/// # Errors
+/// When a compiler, the type checker or the bundler fails, or the page's HTML
+/// does not hold what is to be replaced.
+pub(crate) fn build() -> Result<PathBuf> {
+    tools::npm_packages()?;
+    let core = core::build()?;
+    bundle::check_types()?;
+    let dist = place::dist();
+    if dist.exists() {
+        fs::remove_dir_all(&dist)?;
+    }
+    fs::create_dir_all(&dist)?;
+    let template = fs::read_to_string(place::www().join("index.html"))?;
+
+    let core_name = emit(&dist, "core.wasm", &core)?;
+    let worker_name = emit(&dist, "worker.js", &bundle::worker()?)?;
+    let style = bundle::style()?;
+    let style_name = emit(&dist, "style.css", &style)?;
+    let main = bundle::site_main(&core_name, &worker_name)?;
+    let main_name = emit(&dist, "main.js", &main)?;
+    copy_all(&place::root().join("static"), &dist)?;
+    let page = html::site(
+        &template,
+        &html::Linked {
+            name: &style_name,
+            content: &style,
+        },
+        &html::Linked {
+            name: &main_name,
+            content: &main,
+        },
+    )?;
+    fs::write(dist.join("index.html"), page)?;
+
+    let mut files = listing(&dist)?;
+    // The system takes its icons once, when the page is installed.
+    files.retain(|name| !name.ends_with(".png"));
+    let revision = digest::of_files(&dist, &files)?;
+    fs::write(
+        dist.join(SERVICE_WORKER),
+        bundle::service_worker(&files, &revision)?,
+    )?;
+    Ok(dist)
+}
+
+/// Builds the page and, beside it, the single file that also opens from disk.
+///
+/// # Errors
+/// As [`build`].
+pub(crate) fn build_with_single_file() -> Result<PathBuf> {
+    let dist = build()?;
+    let template = fs::read_to_string(place::www().join("index.html"))?;
+    let icon = fs::read(dist.join("icon.svg")).context("static/icon.svg is missing")?;
+    let main = bundle::single_main(&fs::read(core::optimised())?)?;
+    let page = html::single(&template, &bundle::style()?, &main, &icon)?;
+    fs::write(dist.join(SINGLE_FILE), page)?;
+    Ok(dist)
+}
+
+/// Every file under `dir` as a path with forward slashes, sorted.
+///
+/// # Errors
+/// When the directory cannot be read.
+pub(crate) fn listing(dir: &Path) -> Result<Vec<String>> {
+    let mut files = Vec::new();
+    let mut open = vec![String::new()];
+    while let Some(prefix) = open.pop() {
+        for entry in fs::read_dir(dir.join(&prefix))? {
+            let entry = entry?;
+            let name = format!("{prefix}{}", entry.file_name().to_string_lossy());
+            if entry.file_type()?.is_dir() {
+                open.push(format!("{name}/"));
+            } else {
+                files.push(name);
+            }
+        }
+    }
+    files.sort();
+    Ok(files)
+}
+
+/// Writes a file under a name that changes with its content, so that no cache
+/// can pair files of two builds; returns the name.
+fn emit(dist: &Path, name: &str, content: &[u8]) -> Result<String> {
+    let (stem, extension) = name.rsplit_once('.').context("a file needs an extension")?;
+    let name = format!("{stem}-{}.{extension}", digest::short(content));
+    fs::write(dist.join(&name), content)?;
+    Ok(name)
+}
+
+/// Copies the files under `from` into `to` as they are.
+fn copy_all(from: &Path, to: &Path) -> Result<()> {
+    for name in listing(from)? {
+        let target = to.join(&name);
+        if let Some(parent) = target.parent() {
+            fs::create_dir_all(parent)?;
+        }
+        fs::copy(from.join(&name), target)?;
+    }
+    Ok(())
+}

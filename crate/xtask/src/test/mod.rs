@@ -1,0 +1,80 @@
+//! Every test, in stages, with one closing line.
+
+mod budget;
+mod stages;
+mod tally;
+
+use std::time::{Duration, Instant};
+
+use anyhow::Result;
+use clap::ValueEnum;
+
+use tally::Tally;
+
+/// A stage of the tests, in the order they run.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Stage {
+    /// Formatting and lints
+    Lint,
+    /// Rust tests on this machine
+    Native,
+    /// Rust tests inside a browser
+    Wasm,
+    /// Types of the page, bundle, finished site and single file
+    Site,
+    /// The finished page in a browser
+    Page,
+    /// Bytes of what is shipped
+    Budget,
+}
+
+/// Runs the stages asked for (all when none is named), every one to its end,
+/// then prints a table and, alone on the last line, `N passed, N failed`.
+///
+/// # Errors
+/// When anything failed.
+pub(crate) fn all(asked: &[Stage]) -> Result<()> {
+    let mut rows = Vec::new();
+    let mut total = Tally::default();
+    let wanted = |stage: &&Stage| asked.is_empty() || asked.contains(stage);
+    for &stage in Stage::value_variants().iter().filter(wanted) {
+        println!("\n== {} ==", name(stage));
+        let start = Instant::now();
+        let tally = run(stage).unwrap_or_else(|error| {
+            println!("{error:#}");
+            Tally::one_failed()
+        });
+        rows.push((stage, tally, start.elapsed()));
+        total = total + tally;
+    }
+    println!();
+    for (stage, tally, time) in rows {
+        println!("{}", row(name(stage).as_str(), tally, time));
+    }
+    println!("{total}");
+    // The closing line must stay the last, so nothing else reports the failure.
+    if total.failed > 0 {
+        std::process::exit(1);
+    }
+    Ok(())
+}
+
+fn run(stage: Stage) -> Result<Tally> {
+    match stage {
+        Stage::Lint => stages::lint(),
+        Stage::Native => stages::native(),
+        Stage::Wasm => stages::wasm(),
+        Stage::Site => stages::site(),
+        Stage::Page => stages::page(),
+        Stage::Budget => budget::check(),
+    }
+}
+
+fn name(stage: Stage) -> String {
+    let value = stage.to_possible_value();
+    value.map_or_else(String::new, |value| value.get_name().to_owned())
+}
+
+fn row(name: &str, tally: Tally, time: Duration) -> String {
+    format!("{name:<7} {:>6.1} s  {tally}", time.as_secs_f64())
+}

@@ -1,0 +1,95 @@
+//! What each stage runs.
+
+use std::fs;
+
+use anyhow::Result;
+
+use super::tally::{Tally, counted, one_check};
+use crate::{place, run, serve, site, tools};
+
+const WASM: &str = "wasm32-unknown-unknown";
+
+/// Formatting, and lints for every crate where it runs.
+pub(super) fn lint() -> Result<Tally> {
+    let format = one_check(&mut run::cargo(&["fmt", "--all", "--check"]))?;
+    let native = one_check(&mut run::cargo(&[
+        "clippy",
+        "--workspace",
+        "--all-targets",
+        "--",
+        "-D",
+        "warnings",
+    ]))?;
+    let wasm = one_check(&mut run::cargo(&[
+        "clippy",
+        "--package",
+        "planner",
+        "--package",
+        "web",
+        "--target",
+        WASM,
+        "--",
+        "-D",
+        "warnings",
+    ]))?;
+    Ok(format + native + wasm)
+}
+
+/// The tests of every crate. This crate's run on their own, as `cargo xtask`
+/// builds it on its own: together, its many dependencies would be compiled a
+/// second time with other features.
+pub(super) fn native() -> Result<Tally> {
+    let others = counted(&mut run::cargo(&[
+        "test",
+        "--workspace",
+        "--exclude",
+        "xtask",
+        "--no-fail-fast",
+    ]))?;
+    let own = counted(&mut run::cargo(&["test", "--package", "xtask"]))?;
+    Ok(others + own)
+}
+
+/// The boundary's tests in headless Chromium. Not with `--quiet`, which the
+/// runner does not understand.
+pub(super) fn wasm() -> Result<Tally> {
+    tools::chromium()?;
+    counted(&mut run::cargo(&[
+        "test",
+        "--package",
+        "web",
+        "--target",
+        WASM,
+        "--tests",
+        "--no-fail-fast",
+    ]))
+}
+
+/// Types, bundle, site and single file: one check, as each needs the one
+/// before.
+pub(super) fn site() -> Result<Tally> {
+    let dist = site::build_with_single_file()?;
+    println!("built {}", site::listing(&dist)?.join(", "));
+    Ok(Tally::one(true))
+}
+
+/// Every browser test, against the finished page.
+pub(super) fn page() -> Result<Tally> {
+    tools::chromium()?;
+    tools::npm_packages()?;
+    let dist = place::dist();
+    if !dist.join(site::SINGLE_FILE).exists() {
+        site::build_with_single_file()?;
+    }
+    let mut node = run::command("node", &["--test", "--test-reporter=spec"]);
+    node.arg("--test-concurrency=1");
+    let mut tests: Vec<_> = fs::read_dir(place::browser())?
+        .map(|entry| entry.map(|entry| entry.path()))
+        .collect::<Result<_, _>>()?;
+    tests.retain(|path| path.to_string_lossy().ends_with(".test.mjs"));
+    tests.sort();
+    node.args(tests)
+        .env("OVERSPREAD_URL", serve::beside(&dist)?)
+        .env("OVERSPREAD_XTASK", std::env::current_exe()?);
+    counted(&mut node)
+}

@@ -1,0 +1,165 @@
+// The built page as it is delivered: it starts, alone, under its policy, from a
+// server, without a network and from a disk, and takes an update only when told.
+
+import assert from "node:assert/strict";
+import { cp, mkdtemp, readFile, readdir, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { after, before, test } from "node:test";
+import { fileURLToPath } from "node:url";
+
+import {
+  assertAccessible, assertClean, browser, desk, dist, guarded, keptForOffline, phone, serve,
+  singleFile,
+} from "./support.mjs";
+
+let site;
+let chromium;
+
+before(async () => {
+  site = await serve();
+  chromium = await browser();
+});
+after(async () => {
+  await chromium?.close();
+  site?.stop();
+});
+
+async function started(page, url) {
+  await page.goto(url);
+  await page.waitForSelector("html[data-core=ready][data-worker=ready]", { timeout: 20_000 });
+}
+
+for (const [name, size] of [["phone", phone], ["desk", desk]]) {
+  test(`starts on a ${name} and asks no other origin`, async () => {
+    const { context, faults } = await guarded(chromium, site.url, size);
+    const page = await context.newPage();
+    await started(page, site.url);
+    await keptForOffline(page);
+    await assertAccessible(page);
+    assertClean(faults);
+    await context.close();
+  });
+}
+
+test("the policy refuses script, markup and addresses that are not ours", async () => {
+  const { context, faults } = await guarded(chromium, site.url);
+  const page = await context.newPage();
+  await started(page, site.url);
+  const outcome = await page.evaluate(async () => {
+    const tried = async (act) => {
+      try {
+        await act();
+        return "allowed";
+      } catch {
+        return "refused";
+      }
+    };
+    return {
+      elsewhere: await tried(() => fetch("https://elsewhere.invalid/")),
+      markup: await tried(() => document.body.insertAdjacentHTML("beforeend", "<b>1</b>")),
+      script: await tried(() => {
+        const script = document.createElement("script");
+        script.textContent = "globalThis.ran = true";
+        document.body.append(script);
+        if (globalThis.ran !== true) throw new Error("did not run");
+      }),
+      worker: await tried(() => new Worker("https://elsewhere.invalid/worker.js")),
+      policy: await tried(() => globalThis.trustedTypes.createPolicy("another", {})),
+    };
+  });
+  assert.deepEqual(new Set(Object.values(outcome)), new Set(["refused"]), JSON.stringify(outcome));
+  assert.ok(faults.length > 0, "the guard noted what was refused");
+  await context.close();
+});
+
+test("opens without a network after one visit, whatever the query", async () => {
+  const { context, faults } = await guarded(chromium, site.url);
+  const page = await context.newPage();
+  await started(page, site.url);
+  await keptForOffline(page);
+  await context.setOffline(true);
+  for (const address of ["", "?from=home-screen", "index.html#x"]) {
+    await started(await context.newPage(), site.url + address);
+  }
+  assertClean(faults);
+  await context.close();
+});
+
+test("opens from a disk with nothing beside it", async () => {
+  const { context, faults } = await guarded(chromium, singleFile);
+  await context.setOffline(true);
+  const requests = [];
+  context.on("request", (request) => requests.push(request.url()));
+  const page = await context.newPage();
+  await started(page, singleFile);
+  const outside = requests.filter((url) => !/^(blob|data):/.test(url) && url !== singleFile);
+  assert.deepEqual(outside, [], "the single file fetched something");
+  assertClean(faults);
+  await context.close();
+});
+
+test("a newer page waits until it is accepted", async () => {
+  const folder = await mkdtemp(join(tmpdir(), "overspread-"));
+  await cp(fileURLToPath(dist), folder, { recursive: true });
+  const own = await serve(folder);
+  try {
+    const { context, faults } = await guarded(chromium, own.url);
+    const page = await context.newPage();
+    await started(page, own.url);
+    await keptForOffline(page);
+    await page.evaluate(() => (globalThis.sameDocument = true));
+
+    await publish(folder);
+    await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+    const accept = page.locator("[data-act=update]");
+    await accept.waitFor();
+    assert.equal(await page.evaluate(() => globalThis.sameDocument), true, "no forced reload");
+    assert.equal(await page.title(), await titleOf(dist), "the open page is still the older one");
+
+    await Promise.all([page.waitForEvent("load"), accept.click()]);
+    assert.equal(await page.title(), "Newer", "the newer page after consent");
+    assertClean(faults);
+    await context.close();
+  } finally {
+    own.stop();
+    await rm(folder, { recursive: true });
+  }
+});
+
+/** Puts a newer page in place of the one in `folder`: another title, another revision. */
+async function publish(folder) {
+  const index = join(folder, "index.html");
+  const page = await readFile(index, "utf8");
+  await writeFile(index, page.replace(/<title>[^<]*/, "<title>Newer"));
+  const worker = join(folder, "service-worker.js");
+  const script = await readFile(worker, "utf8");
+  const renewed = script.replace(/(["'`])[0-9a-f]{16}\1/, '"0123456789abcdef"');
+  assert.notEqual(renewed, script, "the service worker names its revision");
+  await writeFile(worker, renewed);
+}
+
+async function titleOf(folder) {
+  const page = await readFile(new URL("index.html", folder), "utf8");
+  return /<title>([^<]*)/.exec(page)[1];
+}
+
+test("every emitted file but the home-screen icons is kept for use offline", async () => {
+  const files = await readdir(dist, { recursive: true, withFileTypes: true });
+  const emitted = files
+    .filter((file) => file.isFile())
+    .map((file) => join(file.parentPath ?? file.path, file.name).slice(fileURLToPath(dist).length))
+    .filter((name) => !["service-worker.js", "overspread.html"].includes(name))
+    .filter((name) => !name.endsWith(".png"));
+  const { context } = await guarded(chromium, site.url);
+  const page = await context.newPage();
+  await started(page, site.url);
+  await keptForOffline(page);
+  const kept = await page.evaluate(async (scope) => {
+    const [name] = await caches.keys();
+    const requests = await (await caches.open(name)).keys();
+    return requests.map((request) => decodeURI(request.url.slice(scope.length)));
+  }, site.url);
+  assert.deepEqual(kept.sort(), emitted.sort(), "kept files");
+  await context.close();
+});

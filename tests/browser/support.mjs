@@ -1,0 +1,145 @@
+// What every browser test starts from: the built page on a local server, a
+// browser, a phone, and the rule that nothing is fetched from anywhere else.
+
+import assert from "node:assert/strict";
+import { spawn } from "node:child_process";
+import { readFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { createInterface } from "node:readline";
+import { fileURLToPath } from "node:url";
+
+// The packages are those of the page.
+export const require = createRequire(new URL("../../www/package.json", import.meta.url));
+const { chromium } = require("playwright-core");
+
+export const root = fileURLToPath(new URL("../../", import.meta.url));
+export const dist = new URL("../../dist/", import.meta.url);
+
+/** The page in one file, as opened from a disk. */
+export const singleFile = new URL("overspread.html", dist).href;
+
+/** A phone held upright in one hand. */
+export const phone = {
+  viewport: { width: 390, height: 844 },
+  deviceScaleFactor: 2,
+  hasTouch: true,
+  isMobile: true,
+};
+
+/** A desk. */
+export const desk = { viewport: { width: 1280, height: 800 } };
+
+/**
+ * Serves a directory (the built page unless another is named) and returns
+ * `{ url, stop }`. `cargo xtask test` serves the built page itself and says
+ * where; a test run by hand starts its own server.
+ */
+export async function serve(directory = undefined) {
+  const running = process.env.OVERSPREAD_URL;
+  if (directory === undefined && running !== undefined) return { url: running, stop() {} };
+  const folder = directory ?? fileURLToPath(dist);
+  const task = process.env.OVERSPREAD_XTASK;
+  const [program, words] = task === undefined ? ["cargo", ["xtask"]] : [task, []];
+  const server = spawn(program, [...words, "serve", "--port", "0", "--dir", folder], {
+    cwd: root,
+    stdio: ["ignore", "pipe", "inherit"],
+  });
+  const url = await new Promise((resolve, reject) => {
+    server.once("error", reject);
+    server.once("exit", (code) => reject(new Error(`the server ended with ${code}`)));
+    createInterface({ input: server.stdout }).once("line", resolve);
+  });
+  return { url, stop: () => server.kill() };
+}
+
+/** Starts Chromium. No name outside this machine resolves. */
+export function browser(options = {}) {
+  return chromium.launch({
+    executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
+    args: [
+      "--no-sandbox",
+      "--disable-dev-shm-usage",
+      "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1",
+    ],
+    ...options,
+  });
+}
+
+/**
+ * A fresh context in which every request off our origin is refused and noted,
+ * and so is what the page's own content security policy refuses, every error
+ * the page throws and every error on its console. Check with `assertClean`.
+ */
+export async function guarded(chromiumBrowser, url, options = phone) {
+  const context = await chromiumBrowser.newContext(options);
+  const faults = [];
+  const { origin, protocol } = new URL(url);
+  const ours = (address) =>
+    ["blob:", "data:"].includes(address.protocol) ||
+    (protocol === "file:" ? address.href.split(/[?#]/)[0] === url : address.origin === origin);
+  await context.route(
+    (address) => !ours(address),
+    (route) => {
+      faults.push(`foreign request: ${route.request().url()}`);
+      return route.abort();
+    },
+  );
+  await context.exposeFunction("noteRefusal", (text) => faults.push(`refused by policy: ${text}`));
+  await context.addInitScript(() => {
+    addEventListener("securitypolicyviolation", (event) => {
+      globalThis.noteRefusal(`${event.violatedDirective} ${event.blockedURI}`);
+    });
+  });
+  context.on("weberror", (error) => faults.push(`uncaught: ${error.error().message}`));
+  context.on("console", (message) => {
+    if (message.type() === "error") faults.push(`console: ${message.text()}`);
+  });
+  return { context, faults };
+}
+
+/** Fails when a guarded context noted anything, above all a request to another origin. */
+export function assertClean(faults) {
+  assert.deepEqual(faults, [], "the page asked another origin, broke its policy or threw");
+}
+
+/** The same for requests alone, where a test provokes errors of its own. */
+export function assertNoForeignRequests(faults) {
+  const foreign = faults.filter((fault) => fault.startsWith("foreign") || fault.startsWith("refused"));
+  assert.deepEqual(foreign, [], "the page asked another origin");
+}
+
+/** Fails with a readable list when axe-core finds anything against WCAG 2.2 A and AA. */
+export async function assertAccessible(page, { within = undefined, except = [] } = {}) {
+  // Handed over the debugging port, so the page's policy need not allow it.
+  await page.evaluate(await axeSource());
+  const found = await page.evaluate(
+    ([selector, off]) =>
+      globalThis.axe.run(selector ?? document, {
+        runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"],
+        rules: Object.fromEntries(off.map((rule) => [rule, { enabled: false }])),
+        resultTypes: ["violations"],
+      }),
+    [within, except],
+  );
+  const lines = found.violations.map(
+    ({ id, help, nodes }) => `${id}: ${help}: ${nodes.map((node) => node.target).join(" | ")}`,
+  );
+  assert.deepEqual(lines, [], "accessibility faults");
+}
+
+let axe;
+function axeSource() {
+  axe ??= readFile(require.resolve("axe-core/axe.min.js"), "utf8");
+  return axe;
+}
+
+/** Waits until the service worker has kept the page, so that it opens without a network. */
+export async function keptForOffline(page) {
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    if (navigator.serviceWorker.controller !== null) return;
+    await new Promise((resolve) => {
+      navigator.serviceWorker.addEventListener("controllerchange", resolve, { once: true });
+    });
+  });
+}

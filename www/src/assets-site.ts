@@ -1,0 +1,25 @@
+// What the page loads after itself, when each thing is a file beside it.
+// `assets-single.ts` offers the same names for the page in one file; the
+// bundler picks one of the two for `#assets`.
+
+import { workerAddress } from "./trusted-address";
+
+// Names of emitted files, put in by the build.
+declare const CORE_URL: string;
+declare const WORKER_URL: string;
+declare const SERVICE_WORKER_URL: string;
+
+/** Fetches and compiles the core. Hand the module to `init` and to the worker. */
+export async function coreModule(): Promise<WebAssembly.Module> {
+  const response = await fetch(CORE_URL);
+  if (!response.ok) throw new Error(`${CORE_URL}: ${response.status}`);
+  return WebAssembly.compileStreaming(response);
+}
+
+/** Starts the worker; it waits for the core's module as its first message. */
+export function startWorker(): Worker {
+  return new Worker(workerAddress(WORKER_URL));
+}
+
+/** Address of the service worker, or null where there can be none. */
+export const serviceWorkerUrl: string | null = SERVICE_WORKER_URL;

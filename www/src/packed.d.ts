@@ -1,0 +1,12 @@
+// Files the build generates and the bundler takes in as text.
+
+declare module "*.deflate" {
+  /** Raw deflate, in base64. */
+  const base64: string;
+  export default base64;
+}
+
+declare module "*.txt" {
+  const text: string;
+  export default text;
+}
