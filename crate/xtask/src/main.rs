@@ -66,7 +66,7 @@ enum Task {
 
 fn main() -> Result<()> {
     match Arguments::parse().task {
-        Task::Build => site::build().map(drop),
+        Task::Build => site::build().map(done),
         Task::Serve { port, dir } => {
             let dir = match dir {
                 Some(dir) => dir,
@@ -74,7 +74,7 @@ fn main() -> Result<()> {
             };
             serve::forever(&dir, port)
         }
-        Task::Dist => site::build_with_single_file().map(drop),
+        Task::Dist => site::build_with_single_file().map(done),
         Task::Test { stages } => test::all(&stages),
         Task::Bench => scripts::bench(),
         Task::Shots => scripts::shots(),
@@ -86,4 +86,8 @@ fn main() -> Result<()> {
             )
         }
     }
+}
+
+fn done(dist: PathBuf) {
+    println!("built {}", dist.display());
 }

@@ -36,3 +36,13 @@ pub(crate) fn browser() -> PathBuf {
 pub(crate) fn target() -> PathBuf {
     std::env::var_os("CARGO_TARGET_DIR").map_or_else(|| root().join("target"), PathBuf::from)
 }
+
+/// This program, for a script that starts it again. By the name it was started
+/// with, as the running file itself may have been replaced by a newer one.
+///
+/// # Errors
+/// When there is no such file.
+pub(crate) fn program() -> std::io::Result<PathBuf> {
+    let name = std::env::args_os().next().unwrap_or_default();
+    Path::new(&name).canonicalize()
+}

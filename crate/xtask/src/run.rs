@@ -19,9 +19,13 @@ pub(crate) fn command(program: impl AsRef<OsStr>, arguments: &[&str]) -> Command
 pub(crate) fn cargo(arguments: &[&str]) -> Command {
     let program = std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into());
     let mut command = command(program, arguments);
-    // Set by the outer cargo for xtask alone; the inner one must not see it.
-    for name in ["CARGO_MANIFEST_DIR", "CARGO_PKG_NAME", "CARGO_PKG_VERSION"] {
-        command.env_remove(name);
+    // The outer cargo describes this task to itself; to the inner one the same
+    // variables would look like a changed build.
+    for (name, _) in std::env::vars_os() {
+        let text = name.to_string_lossy();
+        if text.starts_with("CARGO_PKG_") || text.starts_with("CARGO_MANIFEST_") {
+            command.env_remove(&name);
+        }
     }
     command
 }

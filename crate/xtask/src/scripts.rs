@@ -30,6 +30,6 @@ fn script(name: &str) -> Result<()> {
     run::succeed(
         node.arg(script)
             .env("OVERSPREAD_URL", serve::beside(&dist)?)
-            .env("OVERSPREAD_XTASK", std::env::current_exe()?),
+            .env("OVERSPREAD_XTASK", place::program()?),
     )
 }

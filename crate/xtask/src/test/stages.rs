@@ -90,6 +90,6 @@ pub(super) fn page() -> Result<Tally> {
     tests.sort();
     node.args(tests)
         .env("OVERSPREAD_URL", serve::beside(&dist)?)
-        .env("OVERSPREAD_XTASK", std::env::current_exe()?);
+        .env("OVERSPREAD_XTASK", place::program()?);
     counted(&mut node)
 }

@@ -1,0 +1,81 @@
+//! A shared link must read the same on every device: the same sums, compiled
+//! natively and to wasm, give the same bits.
+//!
+//! The one test below is compiled for both. `cargo test -p web` runs it on this
+//! machine, `cargo test -p web --target wasm32-unknown-unknown` in a browser,
+//! and both hold the digest to the same committed constant.
+
+use glam::DVec2;
+use palette::color_difference::Ciede2000;
+use palette::{FromColor, Lab, Srgb};
+use wasm_bindgen_test::wasm_bindgen_test;
+
+#[cfg(target_arch = "wasm32")]
+wasm_bindgen_test::wasm_bindgen_test_configure!(run_in_browser);
+
+/// FNV-1a over the bits of each number, so that a last bit, a sign of zero or
+/// an order that differs shows. Constants: Fowler, Noll and Vo,
+/// draft-eastlake-fnv, section 5, 64 bits.
+#[derive(Clone, Copy)]
+struct Digest(u64);
+
+impl Digest {
+    fn new() -> Self {
+        Self(0xcbf2_9ce4_8422_2325)
+    }
+
+    fn number(self, value: f64) -> Self {
+        let bytes = value.to_bits().to_le_bytes();
+        Self(bytes.iter().fold(self.0, |hash, &byte| {
+            (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3)
+        }))
+    }
+}
+
+/// What the core leans on: transcendentals, vector arithmetic and colour
+/// conversion, each over a spread of inputs.
+fn of_the_ground() -> Digest {
+    (0..4000_u32).fold(Digest::new(), |digest, step| {
+        let x = f64::from(step) * 0.731 - 1400.0;
+        let turned = DVec2::from_angle(x).rotate(DVec2::new(x, 3.25)).normalize();
+        let colour = |shift: u32| {
+            let channel = |scale: u32| f64::from((step * scale + shift) % 256) / 255.0;
+            Lab::from_color(Srgb::new(channel(7), channel(13), channel(29)))
+        };
+        let difference: f64 = colour(0).difference(colour(91));
+        [
+            libm::sin(x),
+            libm::atan2(x, 17.5),
+            libm::exp(x / 200.0),
+            libm::pow(x.abs(), 0.4),
+            libm::log(x.abs() + 1.0),
+            libm::cbrt(x),
+            turned.x,
+            turned.y,
+            turned.angle_to(DVec2::Y),
+            difference,
+        ]
+        .into_iter()
+        .fold(digest, Digest::number)
+    })
+}
+
+#[wasm_bindgen_test(unsupported = test)]
+fn arithmetic_gives_the_same_bits_natively_and_in_wasm() {
+    let digest = of_the_ground().0;
+    assert_eq!(
+        digest, 0x44b6_05bb_6bdc_944b,
+        "the digest is {digest:#018x}: native and wasm must agree on the committed one"
+    );
+}
+
+#[wasm_bindgen_test(unsupported = test)]
+fn the_digest_sees_a_last_bit() {
+    let (one, next) = (
+        Digest::new().number(1.0),
+        Digest::new().number(1.0_f64.next_up()),
+    );
+    assert_ne!(one.0, next.0, "one unit in the last place");
+    let (zero, minus) = (Digest::new().number(0.0), Digest::new().number(-0.0));
+    assert_ne!(zero.0, minus.0, "the sign of zero");
+}

@@ -1,0 +1,8 @@
+//! The house rules that a machine can hold: which room may use which, calls
+//! that differ between devices, what the page never does, and file length.
+
+mod calls;
+mod page;
+mod rooms;
+mod tree;
+mod workspace;

@@ -1,0 +1,111 @@
+//! Which crate leans on which, and the features that keep arithmetic the same.
+
+use std::collections::BTreeSet;
+use std::process::Command;
+
+use serde_json::Value;
+
+use crate::tree::root;
+
+/// What cargo knows of the workspace.
+fn metadata() -> Value {
+    let cargo = std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into());
+    let output = Command::new(cargo)
+        .args(["metadata", "--format-version", "1", "--locked"])
+        .current_dir(root())
+        .output()
+        .expect("cargo starts");
+    let complaint = String::from_utf8_lossy(&output.stderr);
+    assert!(output.status.success(), "cargo metadata: {complaint}");
+    serde_json::from_slice(&output.stdout).expect("cargo prints JSON")
+}
+
+fn list<'a>(value: &'a Value, key: &str) -> &'a [Value] {
+    value[key]
+        .as_array()
+        .unwrap_or_else(|| panic!("cargo metadata has no `{key}`"))
+}
+
+fn text<'a>(value: &'a Value, key: &str) -> &'a str {
+    value[key]
+        .as_str()
+        .unwrap_or_else(|| panic!("cargo metadata has no `{key}`"))
+}
+
+/// The crates of this work tree that a crate of it leans on.
+fn own_dependencies(metadata: &Value, name: &str) -> BTreeSet<String> {
+    let packages = list(metadata, "packages");
+    let package = packages
+        .iter()
+        .find(|package| text(package, "name") == name && package["source"].is_null())
+        .unwrap_or_else(|| panic!("no crate `{name}`"));
+    list(package, "dependencies")
+        .iter()
+        .filter(|dependency| !dependency["path"].is_null())
+        .map(|dependency| text(dependency, "name").to_owned())
+        .collect()
+}
+
+/// The features a library is built with, all members taken together.
+fn features(metadata: &Value, name: &str) -> Vec<String> {
+    let packages = list(metadata, "packages");
+    let ids: Vec<&str> = packages
+        .iter()
+        .filter(|package| text(package, "name") == name)
+        .map(|package| text(package, "id"))
+        .collect();
+    assert!(
+        !ids.is_empty(),
+        "`{name}` is no longer used: take it out of this rule"
+    );
+    list(&metadata["resolve"], "nodes")
+        .iter()
+        .filter(|node| ids.contains(&text(node, "id")))
+        .flat_map(|node| list(node, "features"))
+        .map(|feature| feature.as_str().unwrap_or_default().to_owned())
+        .collect()
+}
+
+#[test]
+fn boundary_and_command_lean_on_the_core_alone() {
+    let metadata = metadata();
+    for name in ["web", "overspread"] {
+        let own = own_dependencies(&metadata, name);
+        assert_eq!(
+            own,
+            BTreeSet::from(["planner".to_owned()]),
+            "crates that `{name}` uses"
+        );
+    }
+    let own = own_dependencies(&metadata, "planner");
+    assert!(
+        own.is_empty(),
+        "the core leans on no other crate of ours: {own:?}"
+    );
+}
+
+#[test]
+fn libraries_compute_with_libm() {
+    let metadata = metadata();
+    for name in ["glam", "palette"] {
+        let features = features(&metadata, name);
+        assert!(
+            features.iter().any(|feature| feature == "libm"),
+            "{name} needs libm: {features:?}"
+        );
+        let std = features.iter().any(|feature| feature == "std");
+        assert!(
+            !std,
+            "{name}/std computes differently per device: {features:?}"
+        );
+    }
+}
+
+#[test]
+fn the_core_forbids_unsafe_code() {
+    let lib = std::fs::read_to_string(root().join("crate/planner/src/lib.rs")).expect("the core");
+    assert!(
+        lib.contains("#![forbid(unsafe_code)]"),
+        "forbidden, not merely denied"
+    );
+}
