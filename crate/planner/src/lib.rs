@@ -8,6 +8,7 @@
 
 pub mod catalogue;
 pub mod colour;
+pub mod drawing;
 pub mod layout;
 pub mod measures;
 pub mod optics;
