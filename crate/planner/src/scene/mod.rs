@@ -1,0 +1,13 @@
+//! What a layout means in space: outlines in paint order, colours, what is
+//! seen of each, and what lies where.
+mod frame;
+mod hands;
+mod pieces;
+mod silhouette;
+mod things;
+
+pub use frame::{crop_outline, frame_outline, linen_outline, table_outline};
+pub use hands::{Arm, FOREARM, HAND_BREADTH, HAND_LENGTH, arm, thumb_direction};
+pub use pieces::{Ground, PartKind, Piece, Scene};
+pub use silhouette::{inner, silhouette};
+pub use things::{children, effective_role, exposure_number, flag, root};

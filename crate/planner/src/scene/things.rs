@@ -1,0 +1,54 @@
+//! Who lies on whom, whose hand is whose.
+use crate::layout::{ExposureKind, Hand, Id, Item, Layout, Role};
+
+/// The bottom of the stack an item stands in: itself when it is on the table.
+#[must_use]
+pub fn root(layout: &Layout, id: Id) -> Id {
+    let mut at = id;
+    // A layout's `on` is acyclic, and no stack is taller than its items.
+    for _ in 0..layout.items.len() {
+        match layout.items.iter().find(|i| i.id == at).and_then(|i| i.on) {
+            Some(below) => at = below,
+            None => break,
+        }
+    }
+    at
+}
+
+/// The items lying directly on `id`, in paint order.
+#[must_use]
+pub fn children(layout: &Layout, id: Id) -> Vec<&Item> {
+    layout.items.iter().filter(|i| i.on == Some(id)).collect()
+}
+
+/// An item's role, or that of the dish it lies on when it has none itself.
+#[must_use]
+pub fn effective_role(layout: &Layout, item: &Item) -> Role {
+    let mut at = item;
+    for _ in 0..=layout.items.len() {
+        if at.role != Role::Filler {
+            return at.role;
+        }
+        match at.on.and_then(|on| layout.items.iter().find(|i| i.id == on)) {
+            Some(below) => at = below,
+            None => break,
+        }
+    }
+    Role::Filler
+}
+
+/// The number hand exposures go by, from 1 in list order.
+#[must_use]
+pub fn exposure_number(layout: &Layout, exposure: Id) -> Option<usize> {
+    let mut hands = layout.exposures.iter().filter(|e| e.kind == ExposureKind::Hands);
+    hands.position(|e| e.id == exposure).map(|n| n + 1)
+}
+
+/// The flag a hand goes by: exposure number, then the person's letter.
+#[must_use]
+pub fn flag(layout: &Layout, hand: &Hand) -> String {
+    let number = exposure_number(layout, hand.exposure).unwrap_or(0);
+    let place = layout.people.iter().position(|p| p.id == hand.person).unwrap_or(0);
+    let letter = char::from(b'A' + (place.min(25) as u8));
+    format!("{number}{letter}")
+}

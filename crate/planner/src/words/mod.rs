@@ -1,0 +1,78 @@
+//! One table of whole sentences with named places for names and quantities.
+//!
+//! The page, the drawing, the terminal and the papers all speak through
+//! [`say`]; no sentence is glued together elsewhere.
+mod quantity;
+mod table;
+
+pub use quantity::{length, percent, place};
+pub use table::{LABELS, SENTENCES};
+
+/// What fills one named place of a sentence.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Arg {
+    /// A name the user gave; isolated so that its direction stays inside it.
+    Name(String),
+    /// Text that is ready: a formatted quantity.
+    Text(String),
+}
+
+/// The sentence `id` with its named places filled. An unknown id gives the id
+/// itself, which a test over the table rules out for our own calls.
+#[must_use]
+pub fn say(id: &str, args: &[(&str, Arg)]) -> String {
+    let found = SENTENCES.iter().find(|(key, _)| *key == id);
+    let mut text = found.map_or(id, |(_, t)| *t).to_string();
+    for (name, arg) in args {
+        let value = match arg {
+            Arg::Name(name) => isolated(name),
+            Arg::Text(text) => text.clone(),
+        };
+        text = text.replace(&format!("{{{name}}}"), &value);
+    }
+    text
+}
+
+/// A name between isolating marks when it may run right to left.
+fn isolated(name: &str) -> String {
+    let plain = name.chars().all(|c| c < '\u{590}');
+    if plain { name.into() } else { format!("\u{2068}{name}\u{2069}") }
+}
+
+/// Names joined as a list is spoken: "a", "a and b", "a, b and c".
+#[must_use]
+pub fn listed(names: &[String]) -> String {
+    let names: Vec<String> = names.iter().map(|n| isolated(n)).collect();
+    match names.as_slice() {
+        [] => String::new(),
+        [one] => one.clone(),
+        [rest @ .., last] => {
+            say("list", &[("rest", Arg::Text(rest.join(", "))), ("last", Arg::Text(last.clone()))])
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn names_fill_their_places_and_keep_their_direction() {
+        let args = [
+            ("thing", Arg::Name("סיר".into())),
+            ("share", Arg::Text("71%".into())),
+            ("ground", Arg::Name("board".into())),
+        ];
+        let text = say("separation-hero", &args);
+        assert!(text.contains("\u{2068}סיר\u{2069}") && text.contains("71%"), "{text}");
+        assert!(!text.contains('{'), "no place left open: {text}");
+    }
+
+    #[test]
+    fn ids_are_single_and_sentences_end() {
+        for (n, (id, text)) in SENTENCES.iter().enumerate() {
+            assert!(SENTENCES[..n].iter().all(|(other, _)| other != id), "{id} stands twice");
+            assert!(!text.is_empty(), "{id} says nothing");
+        }
+    }
+}

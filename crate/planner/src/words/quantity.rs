@@ -1,0 +1,81 @@
+//! Quantities as a person reads them.
+use super::{Arg, say};
+use crate::layout::{Frame, Point, Units};
+
+/// A share of 1 as whole percent. Something small but not nothing is never
+/// called 0, nor is something not quite whole called 100.
+#[must_use]
+pub fn percent(share: f64) -> String {
+    let whole = (share * 100.0).round();
+    let shown = if share > 0.0 && whole < 1.0 {
+        1.0
+    } else if share < 1.0 && whole > 99.0 {
+        99.0
+    } else {
+        whole
+    };
+    format!("{shown:.0}%")
+}
+
+/// A length in mm, in the layout's units: cm below 10 with one decimal when it
+/// is not whole, otherwise whole; inches with one decimal.
+#[must_use]
+pub fn length(mm: f64, units: Units) -> String {
+    match units {
+        Units::Cm => {
+            let cm = mm / 10.0;
+            let rounded = if cm.abs() < 10.0 { (cm * 10.0).round() / 10.0 } else { cm.round() };
+            format!("{rounded} cm")
+        }
+        Units::In => format!("{} in", (mm / 25.4 * 10.0).round() / 10.0),
+    }
+}
+
+/// Where a place is in the picture: "top left", "middle", "bottom".
+#[must_use]
+pub fn place(at: Point, frame: &Frame) -> String {
+    let v = (at.vec() - frame.at.vec()) / f64::from(frame.width);
+    let turned = seen(v, frame);
+    let third = |c: f64, full: f64| {
+        if c < -full / 6.0 {
+            0
+        } else if c > full / 6.0 {
+            2
+        } else {
+            1
+        }
+    };
+    let tall = frame.ratio.height_for(1.0);
+    let id = [
+        ["place-top-left", "place-top", "place-top-right"],
+        ["place-left", "place-middle", "place-right"],
+        ["place-bottom-left", "place-bottom", "place-bottom-right"],
+    ][third(turned.y, tall)][third(turned.x, 1.0)];
+    say(id, &[] as &[(&str, Arg)])
+}
+
+/// From table directions to picture directions.
+fn seen(v: glam::DVec2, frame: &Frame) -> glam::DVec2 {
+    let (sin, cos) = libm::sincos(-frame.turn.radians());
+    glam::DVec2::new(cos, sin).rotate(v)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn shares_never_claim_all_or_nothing_wrongly() {
+        assert_eq!(percent(0.0), "0%", "nothing");
+        assert_eq!(percent(0.001), "1%", "a little");
+        assert_eq!(percent(0.997), "99%", "nearly all");
+        assert_eq!(percent(1.0), "100%", "all");
+    }
+
+    #[test]
+    fn lengths_read_in_both_units() {
+        assert_eq!(length(14.0, Units::Cm), "1.4 cm", "small");
+        assert_eq!(length(1395.0, Units::Cm), "140 cm", "large");
+        assert_eq!(length(254.0, Units::In), "10 in", "inches");
+    }
+}
