@@ -10,6 +10,7 @@ pub mod catalogue;
 pub mod colour;
 pub mod drawing;
 pub mod layout;
+pub mod words;
 pub mod measures;
 pub mod optics;
 pub mod shape;

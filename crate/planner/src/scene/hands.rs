@@ -3,7 +3,7 @@
 use glam::DVec2;
 
 use crate::layout::{Hand, Layout, Palm, Point, Side, SleeveLength};
-use crate::shape::{CHORD_ERROR, hull, oval};
+use crate::shape::{CHORD_ERROR, frame_outline, hull, oval};
 
 /// Length of a hand, mm: the mean of the men's and women's medians of ANSUR II
 /// (NATICK/TR-15/007, 2014: 193 and 180).
@@ -92,7 +92,7 @@ pub fn arm(layout: &Layout, hand: &Hand) -> Arm {
 
 /// The place on the frame's edge nearest to `p`.
 fn on_edge(layout: &Layout, p: Point) -> DVec2 {
-    let corners = super::frame_outline(layout);
+    let corners = frame_outline(&layout.frame);
     let mut best = (f64::INFINITY, p.vec());
     for (n, a) in corners.iter().enumerate() {
         let b = corners[(n + 1) % corners.len()];

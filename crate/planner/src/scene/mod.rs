@@ -6,7 +6,7 @@ mod pieces;
 mod silhouette;
 mod things;
 
-pub use frame::{crop_outline, frame_outline, linen_outline, table_outline};
+pub use frame::{crop_outline, linen_outline};
 pub use hands::{Arm, FOREARM, HAND_BREADTH, HAND_LENGTH, arm, thumb_direction};
 pub use pieces::{Ground, PartKind, Piece, Scene};
 pub use silhouette::{inner, silhouette};

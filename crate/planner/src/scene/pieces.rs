@@ -1,11 +1,10 @@
 //! All outlines in paint order, and what the camera sees of each from above.
 use glam::DVec2;
 
-use super::{arm, children, frame_outline, inner, linen_outline, silhouette, table_outline};
-use crate::catalogue;
+use super::{arm, children, inner, linen_outline, silhouette};
 use crate::colour::{Shade, shades};
 use crate::layout::{Id, Item, Layout, LinenState, Origin, Part, Srgb, Tone};
-use crate::shape::{Region, visible};
+use crate::shape::{CHORD_ERROR, Region, frame_outline, table_outline, visible};
 
 /// Which part of a thing a piece is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -74,7 +73,7 @@ impl Scene {
     pub fn of(layout: &Layout, exposure: Option<Id>) -> Self {
         let mut b = Builder::default();
         let table = &layout.table;
-        b.piece(Id(0), PartKind::Table, table_outline(table), &plain(table.surface.colour));
+        b.piece(Id(0), PartKind::Table, table_outline(table, CHORD_ERROR), &plain(table.surface.colour));
         for linen in &layout.linens {
             b.touch(linen.id, linen_outline(linen));
             b.piece(linen.id, PartKind::Linen, linen_outline(linen), &plain(linen.colour));
@@ -95,7 +94,7 @@ impl Scene {
             b.piece(hand.id, PartKind::Hand, arm.forearm, &plain(skin));
             b.piece(hand.id, PartKind::Hand, arm.hand, &plain(skin));
         }
-        let frame = Region::from_polygon(&frame_outline(layout)).unwrap_or_default();
+        let frame = Region::from_polygon(&frame_outline(&layout.frame)).unwrap_or_default();
         let regions: Vec<Region> = b.pieces.iter().map(|p| p.region.clone()).collect();
         let seen = visible(&regions, &frame).unwrap_or_else(|_| vec![Region::empty(); regions.len()]);
         let floor = shades(&plain(layout.floor.colour).colours);
@@ -162,18 +161,15 @@ impl Builder {
     fn stack(&mut self, layout: &Layout, item: &Item) {
         let outline = silhouette(item);
         self.touch(item.id, outline.clone());
-        let usual = catalogue::parts(&item.prop);
-        let food = item.parts.food.clone().or(usual.food);
-        let rim = item.parts.rim.clone().or(usual.rim);
-        let well = item.parts.well.clone().or(usual.well);
-        if !catalogue::is_scatter(&item.prop) {
-            if let Some(rim) = &rim {
+        let parts = &item.parts;
+        if !is_scatter(&item.prop) {
+            if let Some(rim) = &parts.rim {
                 self.piece(item.id, PartKind::Rim, outline.clone(), rim);
             }
-            if let Some((well, inside)) = well.as_ref().zip(inner(item)) {
+            if let Some((well, inside)) = parts.well.as_ref().zip(inner(item)) {
                 self.piece(item.id, PartKind::Well, inside, well);
             }
-            if let Some(food) = &food {
+            if let Some(food) = &parts.food {
                 self.piece(item.id, PartKind::Food, outline, food);
             }
         }
@@ -181,6 +177,11 @@ impl Builder {
             self.stack(layout, child);
         }
     }
+}
+
+/// Loose pieces strewn over the table: too small to weigh or to hide an edge.
+fn is_scatter(prop: &str) -> bool {
+    matches!(prop, "herbs" | "herb-scatter" | "crumbs" | "salt")
 }
 
 /// Whether a linen is part of the picture rather than waiting beside it.

@@ -1,0 +1,139 @@
+//! The one shape all findings have.
+use glam::DVec2;
+use serde::{Serialize, Serializer};
+
+use crate::edit::Edit;
+use crate::layout::Id;
+
+/// What a finding says of its thing.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum State {
+    /// Arithmetic or physics forbids it.
+    WontWork,
+    /// Worth another look.
+    LookAgain,
+    /// All is well.
+    Holds,
+    /// The user means it so.
+    Intended,
+}
+
+/// What a finding rests on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Grade {
+    /// Physics or arithmetic.
+    Physics,
+    /// A published measure.
+    PublishedMeasure,
+    /// Trade practice.
+    TradePractice,
+    /// Our choice.
+    OurChoice,
+}
+
+/// Something drawn on the picture for a finding. Places in mm on the table.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "kebab-case", tag = "mark")]
+pub enum Mark {
+    /// An edge that is lost, along the outline itself.
+    LostEdge {
+        /// The run of outline.
+        #[serde(serialize_with = "points")]
+        line: Vec<DVec2>,
+    },
+    /// A gap, from one outline to the other.
+    Gap {
+        /// One end.
+        #[serde(serialize_with = "point")]
+        from: DVec2,
+        /// The other end.
+        #[serde(serialize_with = "point")]
+        to: DVec2,
+        /// Its length as said.
+        label: String,
+    },
+    /// An area that runs over an edge.
+    Overrun {
+        /// Its outline.
+        #[serde(serialize_with = "points")]
+        outline: Vec<DVec2>,
+        /// How far, as said.
+        label: String,
+    },
+    /// An arrow.
+    Arrow {
+        /// Its tail.
+        #[serde(serialize_with = "point")]
+        from: DVec2,
+        /// Its head.
+        #[serde(serialize_with = "point")]
+        to: DVec2,
+    },
+    /// A triangle.
+    Triangle {
+        /// Its corners.
+        #[serde(serialize_with = "points")]
+        corners: Vec<DVec2>,
+    },
+    /// A ring round a thing.
+    Ring {
+        /// Its centre.
+        #[serde(serialize_with = "point")]
+        at: DVec2,
+        /// Its radius.
+        radius: f64,
+    },
+}
+
+fn point<S: Serializer>(p: &DVec2, s: S) -> Result<S::Ok, S::Error> {
+    p.to_array().serialize(s)
+}
+
+fn points<S: Serializer>(line: &[DVec2], s: S) -> Result<S::Ok, S::Error> {
+    s.collect_seq(line.iter().map(|p| p.to_array()))
+}
+
+/// An edit that helps, and the figure it leads to.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Remedy {
+    /// What to do, as said.
+    pub act: String,
+    /// What it leads to, as said: "71% to 38%".
+    pub predicted: String,
+    /// The figure after, in the finding's own unit.
+    pub after: f64,
+    /// What changes.
+    pub edit: Edit,
+}
+
+/// One thing a reading has to say.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Finding {
+    /// Reading and objects: the same cause keeps its key while it is edited.
+    pub key: String,
+    /// Which reading.
+    pub reading: &'static str,
+    /// What it says.
+    pub state: State,
+    /// What it costs if found on the day: 1 cannot be shot or delivered, 2
+    /// hero, hands or headline spoiled, 3 retouching hours.
+    pub rank: u8,
+    /// Its figure; the unit is the reading's.
+    pub figure: f64,
+    /// The objects it is about, the chief one first.
+    pub about: Vec<Id>,
+    /// The sentence.
+    pub sentence: String,
+    /// How it is worked out.
+    pub working: Vec<String>,
+    /// What it rests on.
+    pub grade: Grade,
+    /// Whether it is a matter of taste, silent until asked.
+    pub taste: bool,
+    /// What is drawn.
+    pub marks: Vec<Mark>,
+    /// What would help.
+    pub remedy: Option<Remedy>,
+}

@@ -1,0 +1,177 @@
+//! Walking the visible outline of every part and comparing it with what lies
+//! just outside.
+use std::collections::BTreeMap;
+
+use glam::DVec2;
+
+use crate::colour::{MixedSeparation, mixed_separation};
+use crate::scene::{Ground, PartKind, Scene};
+use crate::shape::walk;
+
+/// Longest piece of outline compared at once, mm. Our choice: a tenth of the
+/// smallest main dish's side.
+pub const STEP: f64 = 6.0;
+/// How far outside the outline the ground is looked up, mm. Our choice.
+pub const OUTSIDE: f64 = 1.0;
+/// A lost share from here on is said; below it the edge counts as cured.
+pub const LOST_FROM: f64 = 0.10;
+
+/// What a part's outline meets over some of its length.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Meeting {
+    /// Length, mm.
+    pub length: f64,
+    /// Length times the share of tones lost, mm.
+    pub lost: f64,
+}
+
+/// The visible outline of one piece, walked.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PartWalk {
+    /// The piece, by its index in the scene.
+    pub piece: usize,
+    /// Visible outline, mm.
+    pub length: f64,
+    /// Share of it that is lost, 0 to 1.
+    pub lost: f64,
+    /// Length-weighted mean HyAB.
+    pub hyab: f64,
+    /// Length-weighted mean |ΔL*|.
+    pub delta_l: f64,
+    /// Length-weighted mean distance on the a*b* plane.
+    pub delta_c: f64,
+    /// Length-weighted mean of what the bands are read on.
+    pub band_value: f64,
+    /// Lowest band value over any ground met along a tenth of it or more.
+    pub worst: f64,
+    /// By ground.
+    pub against: BTreeMap<Ground, Meeting>,
+    /// Lost runs of outline, each with the share lost along it.
+    pub runs: Vec<(Vec<DVec2>, f64)>,
+}
+
+impl PartWalk {
+    /// The ground it loses most of its outline to.
+    #[must_use]
+    pub fn chief_ground(&self) -> Option<Ground> {
+        let most = self.against.iter().max_by(|a, b| a.1.lost.total_cmp(&b.1.lost))?;
+        (most.1.lost > 0.0).then_some(*most.0)
+    }
+}
+
+/// All parts of a scene walked, in paint order. The table itself is ground.
+#[must_use]
+pub fn walk_all(scene: &Scene) -> Vec<PartWalk> {
+    let mut pairs = Pairs::new();
+    (0..scene.pieces.len())
+        .filter(|n| scene.pieces[*n].part != PartKind::Table)
+        .filter_map(|n| walk_one(scene, n, &mut pairs))
+        .collect()
+}
+
+type Pairs = BTreeMap<(usize, Ground), Option<MixedSeparation>>;
+
+fn walk_one(scene: &Scene, n: usize, pairs: &mut Pairs) -> Option<PartWalk> {
+    let piece = &scene.pieces[n];
+    let frame = scene.frame.bounds()?;
+    if scene.seen[n].is_empty() || !piece.region.bounds()?.meets(frame) {
+        return None;
+    }
+    let mut out = PartWalk {
+        piece: n,
+        length: 0.0,
+        lost: 0.0,
+        hyab: 0.0,
+        delta_l: 0.0,
+        delta_c: 0.0,
+        band_value: 0.0,
+        worst: f64::INFINITY,
+        against: BTreeMap::new(),
+        runs: Vec::new(),
+    };
+    let mut bands: BTreeMap<Ground, (f64, f64)> = BTreeMap::new();
+    for ring in piece.region.rings() {
+        let mut open = false;
+        for step in walk(ring, STEP) {
+            let inside = step.mid - step.outward * 0.2;
+            let outside = step.mid + step.outward * OUTSIDE;
+            if !scene.frame.contains(inside) || !scene.frame.contains(outside) {
+                open = false;
+                continue;
+            }
+            // Seen only where nothing painted later covers it; its own well is
+            // inside its rim and never on its outline.
+            if top(scene, inside).is_none_or(|t| t > n && scene.pieces[t].owner != piece.owner) {
+                open = false;
+                continue;
+            }
+            let ground = match top(scene, outside) {
+                Some(t) if scene.pieces[t].owner == piece.owner && same_thing(scene, t, n) => {
+                    open = false;
+                    continue;
+                }
+                Some(t) => Ground::Piece(t),
+                None => Ground::Floor,
+            };
+            let parted = *pairs
+                .entry((n, ground))
+                .or_insert_with(|| mixed_separation(&piece.shades, scene.shades_of(ground)));
+            let Some(parted) = parted else { continue };
+            out.length += step.length;
+            out.lost += step.length * parted.lost;
+            out.hyab += step.length * parted.hyab;
+            out.delta_l += step.length * parted.delta_l;
+            out.delta_c += step.length * parted.delta_c;
+            out.band_value += step.length * parted.band_value;
+            let met = out.against.entry(ground).or_default();
+            met.length += step.length;
+            met.lost += step.length * parted.lost;
+            let band = bands.entry(ground).or_insert((0.0, parted.band_value));
+            band.0 += step.length;
+            let half = step.outward.perp() * (step.length * 0.5);
+            if parted.lost <= 0.0 {
+                open = false;
+            } else if let (true, Some((line, share))) = (open, out.runs.last_mut()) {
+                if *share == parted.lost {
+                    line.push(step.mid + half);
+                } else {
+                    out.runs.push((vec![step.mid - half, step.mid + half], parted.lost));
+                }
+            } else {
+                out.runs.push((vec![step.mid - half, step.mid + half], parted.lost));
+                open = true;
+            }
+        }
+    }
+    if out.length <= 0.0 {
+        return None;
+    }
+    for mean in [
+        &mut out.lost,
+        &mut out.hyab,
+        &mut out.delta_l,
+        &mut out.delta_c,
+        &mut out.band_value,
+    ] {
+        *mean /= out.length;
+    }
+    for (length, value) in bands.values() {
+        if *length >= out.length * crate::measures::MIN_RUN {
+            out.worst = out.worst.min(*value);
+        }
+    }
+    Some(out)
+}
+
+fn top(scene: &Scene, p: DVec2) -> Option<usize> {
+    match scene.ground(p) {
+        Ground::Floor => None,
+        Ground::Piece(n) => Some(n),
+    }
+}
+
+/// Whether two pieces of one owner are one surface: the bare forearm runs into
+/// the hand. A sleeve ends on the skin and a well in its rim, so those do not.
+fn same_thing(scene: &Scene, a: usize, b: usize) -> bool {
+    scene.pieces[a].part == scene.pieces[b].part
+}
