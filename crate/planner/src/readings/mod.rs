@@ -4,6 +4,7 @@
 //! One file per reading. Each takes a [`Study`] and gives [`Finding`]s; ranking
 //! and the three sentences at a time are in `report`.
 mod finding;
+mod remedies;
 mod report;
 mod separation;
 mod separation_findings;

@@ -18,6 +18,8 @@ pub const SENTENCES: &[(&str, &str)] = &[
     ("separation-many", "{count} things sink into the {ground}: {things}."),
     ("separation-two", "The {things} sink into the {ground}."),
     ("separation-inside", "The {thing} still sink into their own {ground}: {share} of their outline is lost."),
+    ("separation-inside-one", "The {thing} still sinks into its own {ground}: {share} of its outline is lost."),
+    ("name-pale-lined", "{thing}, pale-lined"),
     ("separation-cuff", "{share} of the sleeve’s outline in {flag} vanishes on the {ground}, so the hand looks severed."),
     ("separation-hand", "The hand in {flag} loses {share} of its outline against the {ground}."),
     ("separation-pale", "By colour alone the edge of the {thing} is thin against the {ground}: {share} is lost; side light may draw it."),

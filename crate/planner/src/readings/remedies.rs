@@ -1,0 +1,126 @@
+//! Changes a stylist would try, each as the layout it would lead to.
+use glam::DVec2;
+
+use super::study::Study;
+use crate::layout::{
+    Id, Layout, LinenKind, LinenState, MAX_NAME, Part, Point, SleeveLength, Srgb, TableShape, Turn,
+};
+use crate::shape::{Region, gap_within};
+use crate::words::{Arg, say};
+
+/// Pale enamel, for the inside of a vessel. Our own estimate.
+pub(super) const PALE_INSIDE: Srgb = Srgb::hex(0x00c8_d3df);
+/// A moved dish keeps at least this clear of others, mm: gaps under 1 cm read
+/// as touching (common practice, no source).
+const CLEAR: f64 = 20.0;
+
+/// One change: what to say and the layout after it.
+pub(super) struct Try {
+    pub(super) act: String,
+    pub(super) after: Layout,
+}
+
+/// Lays the first folded runner or cloth along the middle of the table.
+pub(super) fn lay_linen(study: &Study<'_>) -> Option<Try> {
+    let mut after = study.layout().clone();
+    let table = after.table.clone();
+    let usable = |k: LinenKind| matches!(k, LinenKind::Runner | LinenKind::Cloth);
+    let linen = after
+        .linens
+        .iter_mut()
+        .find(|l| l.state == LinenState::Folded && usable(l.kind) && !l.locked)?;
+    linen.state = LinenState::Flat;
+    linen.at = table.centre();
+    if table.shape == TableShape::Rect && table.depth > table.width {
+        linen.turn = Turn::from_half_degrees(180);
+    }
+    let act = say("act-lay", &[("linen", Arg::Name(linen.name.clone()))]);
+    Some(Try { act, after })
+}
+
+/// Moves a dish the shortest way fully onto a flat linen that is free there.
+pub(super) fn onto_linen(study: &Study<'_>, id: Id) -> Option<Try> {
+    let item = study.item(id).filter(|i| i.on.is_none() && !i.locked)?;
+    let linen = study.layout().linens.iter().find(|l| l.state == LinenState::Flat)?;
+    // Straight across the linen, in its own frame.
+    let across = linen.turn.direction();
+    let off = (item.at.vec() - linen.at.vec()).dot(across);
+    let [_, depth] = linen.lying();
+    let own = item.size.extent().map(f64::from);
+    let room = (depth - own[0].max(own[1])) * 0.5;
+    if room <= 0.0 || off.abs() <= room {
+        return None;
+    }
+    let shift = across * (off.signum() * room - off);
+    let after = moved(study.layout(), id, shift);
+    if !stands_clear(study, id, shift) {
+        return None;
+    }
+    let args = [
+        ("thing", Arg::Name(item.name.clone())),
+        ("linen", Arg::Name(linen.name.clone())),
+    ];
+    Some(Try { act: say("act-move-onto", &args), after })
+}
+
+/// A layout with one stack moved.
+fn moved(layout: &Layout, id: Id, shift: DVec2) -> Layout {
+    let mut after = layout.clone();
+    let stack: Vec<Id> = layout
+        .items
+        .iter()
+        .filter(|i| crate::scene::root(layout, i.id) == id)
+        .map(|i| i.id)
+        .collect();
+    for item in after.items.iter_mut().filter(|i| stack.contains(&i.id)) {
+        item.at = Point::nearest(item.at.vec() + shift);
+    }
+    after
+}
+
+/// Whether a stack moved by `shift` keeps clear of the other dishes.
+fn stands_clear(study: &Study<'_>, id: Id, shift: DVec2) -> bool {
+    let scene = study.scene();
+    let layout = study.layout();
+    let outline = |want: bool| {
+        scene.touchable.iter().filter(move |(owner, _)| {
+            let is_item = layout.items.iter().any(|i| i.id == *owner);
+            is_item && (crate::scene::root(layout, *owner) == id) == want
+        })
+    };
+    outline(true).all(|(_, own)| {
+        let Ok(own) = Region::from_polygon(own) else { return false };
+        let own = own.moved(shift);
+        outline(false).all(|(_, other)| {
+            Region::from_polygon(other).is_ok_and(|r| gap_within(&own, &r, CLEAR).is_none())
+        })
+    })
+}
+
+/// Swaps a vessel for the same one with a pale inside.
+pub(super) fn pale_inside(study: &Study<'_>, vessel: Id) -> Option<Try> {
+    let mut after = study.layout().clone();
+    let item = after.items.iter_mut().find(|i| i.id == vessel && !i.locked)?;
+    item.parts.well.as_ref()?;
+    item.parts.well = Some(Part::plain(PALE_INSIDE));
+    let noun = item.name.split_whitespace().last().unwrap_or_default().to_string();
+    let args = [("thing", Arg::Name(noun))];
+    let name = say("name-pale-lined", &[("thing", Arg::Text(item.name.clone()))]);
+    item.name = name.chars().take(MAX_NAME).collect();
+    Some(Try { act: say("act-swap-pale", &args), after })
+}
+
+/// Rolls up the sleeves of the people these hands belong to.
+pub(super) fn roll_sleeves(study: &Study<'_>, hands: &[Id]) -> Option<Try> {
+    let mut after = study.layout().clone();
+    let people: Vec<Id> =
+        after.hands.iter().filter(|h| hands.contains(&h.id)).map(|h| h.person).collect();
+    let mut any = false;
+    for person in after.people.iter_mut().filter(|p| people.contains(&p.id)) {
+        if person.sleeve.length == SleeveLength::Long {
+            person.sleeve.length = SleeveLength::Rolled;
+            any = true;
+        }
+    }
+    any.then(|| Try { act: say("act-roll", &[]), after })
+}
