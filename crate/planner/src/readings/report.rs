@@ -4,6 +4,8 @@ use serde::Serialize;
 use super::finding::{Finding, State};
 use super::separation::separation_score_of;
 use super::{separation_findings, study::Study};
+use crate::layout::Role;
+use crate::scene::effective_role;
 
 /// A figure may drift this far before an accepted finding speaks again.
 const SAME_FIGURE: f64 = 2.0;
@@ -47,6 +49,7 @@ pub fn report(study: &Study<'_>, settled: bool) -> Report {
     findings.sort_by(|a, b| {
         (quiet(a), a.taste, a.rank)
             .cmp(&(quiet(b), b.taste, b.rank))
+            .then(is_hero(study, b).cmp(&is_hero(study, a)))
             .then(b.figure.total_cmp(&a.figure))
             .then(a.key.cmp(&b.key))
     });
@@ -56,4 +59,9 @@ pub fn report(study: &Study<'_>, settled: bool) -> Report {
         separation: separation_score_of(study),
     });
     Report { findings, scores }
+}
+
+fn is_hero(study: &Study<'_>, finding: &Finding) -> bool {
+    let chief = finding.about.first().and_then(|id| study.item(*id));
+    chief.is_some_and(|item| effective_role(study.layout(), item) == Role::Hero)
 }

@@ -41,7 +41,8 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     }
     while let Some(first) = rest.first() {
         let ground = first.ground;
-        let (same, other): (Vec<_>, Vec<_>) = rest.iter().partition(|l| l.ground == ground);
+        let (same, other): (Vec<&Loss<'_>>, Vec<&Loss<'_>>) =
+            rest.iter().copied().partition(|l| l.ground == ground);
         findings.push(if let [one] = same.as_slice() {
             single(study, one, settled)
         } else {
