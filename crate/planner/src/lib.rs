@@ -9,10 +9,12 @@
 pub mod catalogue;
 pub mod colour;
 pub mod drawing;
+pub mod edit;
 pub mod layout;
 pub mod measures;
 pub mod optics;
 pub mod readings;
 pub mod scene;
 pub mod shape;
+pub mod starters;
 pub mod words;

@@ -29,9 +29,6 @@ pub struct Form {
     pub turn: f64,
     /// The side that is up.
     pub face: Face,
-    /// How far the top of a tall thing is displaced from its foot, mm on the
-    /// page; zero when seen straight from above.
-    pub lean: DVec2,
 }
 
 impl Form {
@@ -42,7 +39,6 @@ impl Form {
             half,
             turn,
             face: Face::Usual,
-            lean: DVec2::ZERO,
         }
     }
 
@@ -57,15 +53,13 @@ impl Form {
         };
         Form {
             half: finite(self.half, 1.0).clamp(DVec2::ONE, DVec2::splat(10_000.0)),
-            turn: if self.turn.is_finite() { self.turn } else { 0.0 },
-            lean: finite(self.lean, 0.0).clamp_length_max(10_000.0),
+            turn: if self.turn.is_finite() {
+                self.turn
+            } else {
+                0.0
+            },
             ..self
         }
-    }
-
-    /// The lean in the thing's own unturned frame.
-    pub(super) fn own_lean(&self) -> DVec2 {
-        polar(-self.turn).rotate(self.lean)
     }
 }
 

@@ -33,7 +33,10 @@ pub(super) fn ellipse(at: DVec2, half: DVec2, count: usize) -> Vec<DVec2> {
 /// `points` scaled, then turned by `turn` radians, then moved to `at`.
 pub(super) fn placed(points: &[DVec2], at: DVec2, turn: f64, scale: DVec2) -> Vec<DVec2> {
     let axis = polar(turn);
-    points.iter().map(|&p| at + axis.rotate(p * scale)).collect()
+    points
+        .iter()
+        .map(|&p| at + axis.rotate(p * scale))
+        .collect()
 }
 
 /// A row of points written in hundredths of `scale`.

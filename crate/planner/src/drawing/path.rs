@@ -44,13 +44,6 @@ pub(super) fn short(value: f64) -> String {
     text
 }
 
-/// `value` in mm to the tenth.
-pub(super) fn tenth(value: f64) -> String {
-    let mut text = String::new();
-    push_decimal(&mut text, tenths(value), 1);
-    text
-}
-
 impl PathData {
     fn number(&mut self, count: i32, first: bool) {
         if !first && count >= 0 {
@@ -214,7 +207,11 @@ mod tests {
     fn smooth_closes_through_midpoints() {
         let mut path = PathData::default();
         path.smooth([dvec2(0.0, 0.0), dvec2(2.0, 0.0), dvec2(2.0, 2.0)].into_iter());
-        assert_eq!(path.finish(), "M1 1q-1-1 0-1 1 0 1 1 0 1-1 0Z", "three curves");
+        assert_eq!(
+            path.finish(),
+            "M1 1q-1-1 0-1 1 0 1 1 0 1-1 0Z",
+            "three curves"
+        );
     }
 
     #[test]

@@ -78,6 +78,9 @@ mod tests {
         let group = shadow(&ring[..2], DVec2::X, 10.0, 1.0);
         assert!(group.get_children().is_none_or(Vec::is_empty), "two points");
         let group = shadow(&ring, DVec2::NAN, 10.0, 1.0);
-        assert!(group.get_children().is_none_or(Vec::is_empty), "not a number");
+        assert!(
+            group.get_children().is_none_or(Vec::is_empty),
+            "not a number"
+        );
     }
 }

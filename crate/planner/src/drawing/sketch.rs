@@ -89,11 +89,6 @@ impl<'a> Sketch<'a> {
         self.pen.some(count)
     }
 
-    /// Adds a node drawn by someone else in the turned frame.
-    pub(super) fn add(&mut self, node: impl Node) {
-        self.group.append(node);
-    }
-
     /// Puts down a finished path, unless it is empty.
     pub(super) fn put(&mut self, data: PathData, look: &Look) {
         if !data.is_empty() {
@@ -112,7 +107,7 @@ impl<'a> Sketch<'a> {
     fn look(&self, tone: Tone, ink: f64, opacity: f64) -> Look {
         Look {
             fill: Some(tone),
-            stroke: (ink > 0.0).then(|| (INK, ink * self.pen.weight)),
+            stroke: (ink > 0.0).then_some((INK, ink * self.pen.weight)),
             opacity,
             ..Look::default()
         }
@@ -174,12 +169,6 @@ impl<'a> Sketch<'a> {
         self.put(data, &look);
     }
 
-    /// A dark line under a light one: strands, grains, rims.
-    pub(super) fn strands(&mut self, rows: &[Vec<DVec2>], dark: (Tone, f64), light: (Tone, f64)) {
-        self.lines(rows, dark.0, dark.1, 0.0);
-        self.lines(rows, light.0, light.1, 0.0);
-    }
-
     /// The swelling ink outline of a loop, `k` base weights strong.
     pub(super) fn ink(&mut self, points: &[DVec2], k: f64) {
         self.ink_all(&[points.to_vec()], k);
@@ -228,18 +217,6 @@ impl<'a> Sketch<'a> {
     pub(super) fn rim_light(&mut self, at: DVec2, half: DVec2, tone: Tone, k: f64) {
         let row = self.facing(at, half, -0.56, 0.45);
         self.lines(&[row], tone, k, 0.85);
-    }
-
-    /// Small lights on round pieces: a short arc on each one's lit side.
-    pub(super) fn lights(&mut self, spots: &[DVec2], radius: f64, tone: Tone, k: f64) {
-        let rows: Rows = spots
-            .iter()
-            .map(|&at| {
-                let mid = bearing(self.lit);
-                arc(at, DVec2::splat(radius), mid - 0.5, mid + 0.5, 2)
-            })
-            .collect();
-        self.lines(&rows, tone, k, 0.9);
     }
 
     /// Short marks at `spots`, as dots of a pencil.

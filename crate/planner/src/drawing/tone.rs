@@ -13,8 +13,6 @@ pub(super) const GLINT: Tone = rgb(0xfff6e2);
 pub(super) const WHITE: Tone = rgb(0xffffff);
 /// What a shadow is washed with.
 pub(super) const SHADE: Tone = rgb(0x0b0705);
-/// Table steel.
-pub(super) const STEEL: Tone = rgb(0xc9c7be);
 
 /// The tone of a `0xrrggbb` number.
 pub const fn rgb(code: u32) -> Tone {
@@ -25,9 +23,8 @@ pub const fn rgb(code: u32) -> Tone {
 ///
 /// A recoloured dish keeps the steps between its flat tones this way.
 pub(super) fn shifted(tone: Tone, from: Tone, to: Tone) -> Tone {
-    let moved = |i: usize| {
-        (i16::from(tone[i]) + i16::from(to[i]) - i16::from(from[i])).clamp(0, 255) as u8
-    };
+    let moved =
+        |i: usize| (i16::from(tone[i]) + i16::from(to[i]) - i16::from(from[i])).clamp(0, 255) as u8;
     [moved(0), moved(1), moved(2)]
 }
 

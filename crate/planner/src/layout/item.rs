@@ -222,25 +222,26 @@ impl Size {
         }
     }
 
-    /// This size with another width and depth; a disc takes the width.
+    /// This size with another width and depth; a disc takes the width. Rim and
+    /// corners shrink where they no longer fit.
     #[must_use]
     pub fn resized(&self, width: i32, depth: i32) -> Self {
         let (width, depth) = (width.clamp(1, MAX_SIZE), depth.clamp(1, MAX_SIZE));
         match self {
             Self::Disc { rim, .. } => Self::Disc {
                 diameter: width,
-                rim: *rim,
+                rim: (*rim).min(width / 2),
             },
             Self::Rect { corner, rim, .. } => Self::Rect {
                 width,
                 depth,
-                corner: *corner,
-                rim: *rim,
+                corner: (*corner).min(width.min(depth) / 2),
+                rim: (*rim).min(width.min(depth) / 2),
             },
             Self::Oval { rim, .. } => Self::Oval {
                 width,
                 depth,
-                rim: *rim,
+                rim: (*rim).min(width.min(depth) / 2),
             },
             Self::Outline { points } => {
                 let [w, d] = self.extent().map(f64::from);

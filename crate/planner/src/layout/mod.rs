@@ -4,6 +4,7 @@
 //! degrees, 8-bit sRGB), so that a file, a link and the memory of two phones
 //! agree to the bit. [`open`] reads a file and reports all its problems at
 //! once; [`Layout::to_json`] writes the canonical form.
+mod alone;
 mod camera;
 mod check;
 mod crop;
@@ -19,6 +20,11 @@ mod strict;
 mod table;
 mod value;
 
+pub(crate) use alone::{
+    Read, parse_json, read_camera, read_crop, read_exposure, read_floor, read_frame, read_group,
+    read_hand, read_head, read_intended, read_item, read_light, read_linen, read_person, read_rig,
+    read_table,
+};
 pub use camera::{Camera, Format, Light, LightShape, Rig};
 pub use check::references;
 pub use crop::{CopyArea, CopySpace, Crop, CropShape};

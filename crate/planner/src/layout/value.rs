@@ -3,13 +3,13 @@ use std::collections::BTreeMap;
 use std::fmt;
 
 use glam::DVec2;
-use serde::{Serialize, Serializer};
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 /// Unknown fields of an object, kept as they came and written back.
 pub type Extra = BTreeMap<String, serde_json::Value>;
 
 /// The number of an object within its layout, from 1; never reused.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Id(pub u16);
 
@@ -195,6 +195,13 @@ impl fmt::Display for Srgb {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let [r, g, b] = self.0;
         write!(f, "#{r:02x}{g:02x}{b:02x}")
+    }
+}
+
+impl<'de> Deserialize<'de> for Srgb {
+    fn deserialize<D: Deserializer<'de>>(d: D) -> Result<Self, D::Error> {
+        let text = String::deserialize(d)?;
+        Self::parse(&text).ok_or_else(|| serde::de::Error::custom("a colour such as #2c323a"))
     }
 }
 

@@ -41,7 +41,11 @@ pub(super) fn lay_linen(study: &Study<'_>) -> Option<Try> {
 /// Moves a dish the shortest way fully onto a flat linen that is free there.
 pub(super) fn onto_linen(study: &Study<'_>, id: Id) -> Option<Try> {
     let item = study.item(id).filter(|i| i.on.is_none() && !i.locked)?;
-    let linen = study.layout().linens.iter().find(|l| l.state == LinenState::Flat)?;
+    let linen = study
+        .layout()
+        .linens
+        .iter()
+        .find(|l| l.state == LinenState::Flat)?;
     // Straight across the linen, in its own frame.
     let across = linen.turn.direction();
     let off = (item.at.vec() - linen.at.vec()).dot(across);
@@ -60,7 +64,10 @@ pub(super) fn onto_linen(study: &Study<'_>, id: Id) -> Option<Try> {
         ("thing", Arg::Name(item.name.clone())),
         ("linen", Arg::Name(linen.name.clone())),
     ];
-    Some(Try { act: say("act-move-onto", &args), after })
+    Some(Try {
+        act: say("act-move-onto", &args),
+        after,
+    })
 }
 
 /// A layout with one stack moved.
@@ -89,7 +96,9 @@ fn stands_clear(study: &Study<'_>, id: Id, shift: DVec2) -> bool {
         })
     };
     outline(true).all(|(_, own)| {
-        let Ok(own) = Region::from_polygon(own) else { return false };
+        let Ok(own) = Region::from_polygon(own) else {
+            return false;
+        };
         let own = own.moved(shift);
         outline(false).all(|(_, other)| {
             Region::from_polygon(other).is_ok_and(|r| gap_within(&own, &r, CLEAR).is_none())
@@ -100,21 +109,39 @@ fn stands_clear(study: &Study<'_>, id: Id, shift: DVec2) -> bool {
 /// Swaps a vessel for the same one with a pale inside.
 pub(super) fn pale_inside(study: &Study<'_>, vessel: Id) -> Option<Try> {
     let mut after = study.layout().clone();
-    let item = after.items.iter_mut().find(|i| i.id == vessel && !i.locked)?;
+    let item = after
+        .items
+        .iter_mut()
+        .find(|i| i.id == vessel && !i.locked)?;
     item.parts.well.as_ref()?;
     item.parts.well = Some(Part::plain(PALE_INSIDE));
-    let noun = item.name.split_whitespace().last().unwrap_or_default().to_string();
+    let noun = item
+        .name
+        .split_whitespace()
+        .last()
+        .unwrap_or_default()
+        .to_string();
     let args = [("thing", Arg::Name(noun))];
-    let name = say("name-pale-lined", &[("thing", Arg::Text(item.name.clone()))]);
+    let name = say(
+        "name-pale-lined",
+        &[("thing", Arg::Text(item.name.clone()))],
+    );
     item.name = name.chars().take(MAX_NAME).collect();
-    Some(Try { act: say("act-swap-pale", &args), after })
+    Some(Try {
+        act: say("act-swap-pale", &args),
+        after,
+    })
 }
 
 /// Rolls up the sleeves of the people these hands belong to.
 pub(super) fn roll_sleeves(study: &Study<'_>, hands: &[Id]) -> Option<Try> {
     let mut after = study.layout().clone();
-    let people: Vec<Id> =
-        after.hands.iter().filter(|h| hands.contains(&h.id)).map(|h| h.person).collect();
+    let people: Vec<Id> = after
+        .hands
+        .iter()
+        .filter(|h| hands.contains(&h.id))
+        .map(|h| h.person)
+        .collect();
     let mut any = false;
     for person in after.people.iter_mut().filter(|p| people.contains(&p.id)) {
         if person.sleeve.length == SleeveLength::Long {
@@ -122,5 +149,8 @@ pub(super) fn roll_sleeves(study: &Study<'_>, hands: &[Id]) -> Option<Try> {
             any = true;
         }
     }
-    any.then(|| Try { act: say("act-roll", &[]), after })
+    any.then(|| Try {
+        act: say("act-roll", &[]),
+        after,
+    })
 }

@@ -19,7 +19,9 @@ pub(super) fn is_pressed(study: &Study<'_>, walk: &PartWalk) -> bool {
         PartKind::Hand | PartKind::Sleeve => true,
         PartKind::Linen => study.layout().head.look == Look::Normal,
         PartKind::Rim | PartKind::Food => {
-            let role = study.item(piece.owner).map(|i| effective_role(study.layout(), i));
+            let role = study
+                .item(piece.owner)
+                .map(|i| effective_role(study.layout(), i));
             study.layout().head.look == Look::Normal
                 || matches!(role, Some(Role::Hero | Role::Support))
         }
@@ -31,7 +33,9 @@ pub(super) fn is_pressed(study: &Study<'_>, walk: &PartWalk) -> bool {
 #[must_use]
 pub fn separation_score_of(study: &Study<'_>) -> Option<f64> {
     let pressed = study.walks().iter().filter(|w| is_pressed(study, w));
-    let scores: Vec<f64> = pressed.filter_map(|w| separation_score(w.band_value)).collect();
+    let scores: Vec<f64> = pressed
+        .filter_map(|w| separation_score(w.band_value))
+        .collect();
     overall_separation(&scores)
 }
 

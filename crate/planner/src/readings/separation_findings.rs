@@ -30,7 +30,9 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     let mut rest: Vec<&Loss<'_>> = Vec::new();
     let mut sleeves: Vec<&Loss<'_>> = Vec::new();
     for loss in &losses {
-        let inside = study.item(loss.owner).is_some_and(|i| i.on == Some(loss.ground));
+        let inside = study
+            .item(loss.owner)
+            .is_some_and(|i| i.on == Some(loss.ground));
         match loss.part {
             PartKind::Sleeve => sleeves.push(loss),
             PartKind::Hand => findings.push(hand(study, loss)),
@@ -58,10 +60,18 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
 
 fn losses<'a>(study: &'a Study<'_>) -> Vec<Loss<'a>> {
     let mut out = Vec::new();
-    for walk in study.walks().iter().filter(|w| w.lost >= LOST_FROM && is_pressed(study, w)) {
+    for walk in study
+        .walks()
+        .iter()
+        .filter(|w| w.lost >= LOST_FROM && is_pressed(study, w))
+    {
         let piece = &study.scene().pieces[walk.piece];
-        let Some(ground) = walk.chief_ground() else { continue };
-        let role = study.item(piece.owner).map(|i| effective_role(study.layout(), i));
+        let Some(ground) = walk.chief_ground() else {
+            continue;
+        };
+        let role = study
+            .item(piece.owner)
+            .map(|i| effective_role(study.layout(), i));
         out.push(Loss {
             walk,
             owner: piece.owner,
@@ -103,7 +113,10 @@ fn with_losses(study: &Study<'_>, mut f: Finding, losses: &[&Loss<'_>]) -> Findi
                 ("thing", Arg::Name(study.name(loss.owner))),
                 ("ground", Arg::Name(study.name(loss.ground))),
                 ("share", Arg::Text(percent(loss.walk.lost))),
-                ("difference", Arg::Text(format!("{:.0}", loss.walk.band_value))),
+                (
+                    "difference",
+                    Arg::Text(format!("{:.0}", loss.walk.band_value)),
+                ),
             ],
         ));
         guessed |= study.scene().pieces[loss.walk.piece].guessed;
@@ -128,13 +141,22 @@ fn single(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
         ],
     );
     let key = format!("separation:{}:{:?}", loss.owner.0, loss.part);
-    let mut f = finding(key, rank, loss.walk.lost, vec![loss.owner, loss.ground], sentence);
+    let mut f = finding(
+        key,
+        rank,
+        loss.walk.lost,
+        vec![loss.owner, loss.ground],
+        sentence,
+    );
     if settled {
         f.remedy = first_that_helps(
             study,
             &[loss.owner],
             loss.part,
-            [remedies::lay_linen(study), remedies::onto_linen(study, loss.owner)],
+            [
+                remedies::lay_linen(study),
+                remedies::onto_linen(study, loss.owner),
+            ],
         );
     }
     with_losses(study, f, &[loss])
@@ -145,7 +167,11 @@ fn many(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
     owners.dedup();
     let part = losses[0].part;
     let names: Vec<String> = owners.iter().map(|o| study.name(*o)).collect();
-    let id = if owners.len() == 2 { "separation-two" } else { "separation-many" };
+    let id = if owners.len() == 2 {
+        "separation-two"
+    } else {
+        "separation-many"
+    };
     let sentence = say(
         id,
         &[
@@ -167,10 +193,18 @@ fn many(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
 fn food(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
     let name = study.name(loss.owner);
     let dish = study.name(loss.ground);
-    let noun = dish.split_whitespace().last().unwrap_or_default().to_string();
+    let noun = dish
+        .split_whitespace()
+        .last()
+        .unwrap_or_default()
+        .to_string();
     let plural = name.ends_with('s') && !name.ends_with("ss");
     let sentence = say(
-        if plural { "separation-inside" } else { "separation-inside-one" },
+        if plural {
+            "separation-inside"
+        } else {
+            "separation-inside-one"
+        },
         &[
             ("thing", Arg::Name(name)),
             ("ground", Arg::Name(noun)),
@@ -179,7 +213,13 @@ fn food(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
     );
     let rank = if loss.role == Role::Hero { 2 } else { 3 };
     let key = format!("separation:{}:{:?}", loss.owner.0, loss.part);
-    let mut f = finding(key, rank, loss.walk.lost, vec![loss.owner, loss.ground], sentence);
+    let mut f = finding(
+        key,
+        rank,
+        loss.walk.lost,
+        vec![loss.owner, loss.ground],
+        sentence,
+    );
     if settled {
         let swap = remedies::pale_inside(study, loss.ground);
         f.remedy = first_that_helps(study, &[loss.owner], loss.part, [swap, None]);
@@ -197,7 +237,13 @@ fn hand(study: &Study<'_>, loss: &Loss<'_>) -> Finding {
         ],
     );
     let key = format!("separation:hand:{}", loss.owner.0);
-    let f = finding(key, 2, loss.walk.lost, vec![loss.owner, loss.ground], sentence);
+    let f = finding(
+        key,
+        2,
+        loss.walk.lost,
+        vec![loss.owner, loss.ground],
+        sentence,
+    );
     with_losses(study, f, &[loss])
 }
 
@@ -216,7 +262,13 @@ fn cuffs(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
             ("ground", Arg::Name(study.name(losses[0].ground))),
         ],
     );
-    let mut f = finding("separation:cuffs".into(), 2, figure, owners.clone(), sentence);
+    let mut f = finding(
+        "separation:cuffs".into(),
+        2,
+        figure,
+        owners.clone(),
+        sentence,
+    );
     if settled {
         let roll = remedies::roll_sleeves(study, &owners);
         f.remedy = first_that_helps(study, &owners, PartKind::Sleeve, [roll, None]);
@@ -257,7 +309,9 @@ fn first_that_helps(
 /// Lost runs to stitch: all of the line, or its share of every cycle.
 fn stitches(line: &[DVec2], share: f64) -> Vec<Mark> {
     if share > 0.999 {
-        return vec![Mark::LostEdge { line: line.to_vec() }];
+        return vec![Mark::LostEdge {
+            line: line.to_vec(),
+        }];
     }
     let mut out = Vec::new();
     let mut run: Vec<DVec2> = Vec::new();
@@ -270,7 +324,9 @@ fn stitches(line: &[DVec2], share: f64) -> Vec<Mark> {
         if on {
             run.push(pair[1]);
         } else if !run.is_empty() {
-            out.push(Mark::LostEdge { line: std::mem::take(&mut run) });
+            out.push(Mark::LostEdge {
+                line: std::mem::take(&mut run),
+            });
         }
         along += pair[0].distance(pair[1]);
     }

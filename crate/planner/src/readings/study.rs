@@ -16,7 +16,11 @@ impl<'a> Study<'a> {
     /// Studies a layout.
     #[must_use]
     pub const fn new(layout: &'a Layout) -> Self {
-        Self { layout, scene: OnceCell::new(), walks: OnceCell::new() }
+        Self {
+            layout,
+            scene: OnceCell::new(),
+            walks: OnceCell::new(),
+        }
     }
 
     /// The layout.
@@ -50,9 +54,17 @@ impl<'a> Study<'a> {
         }
         let item = l.items.iter().find(|i| i.id == id).map(|i| i.name.clone());
         let linen = || l.linens.iter().find(|i| i.id == id).map(|i| i.name.clone());
-        let hand = || l.hands.iter().find(|h| h.id == id).map(|h| crate::scene::flag(l, h));
+        let hand = || {
+            l.hands
+                .iter()
+                .find(|h| h.id == id)
+                .map(|h| crate::scene::flag(l, h))
+        };
         let crop = || l.crops.iter().find(|c| c.id == id).map(|c| c.name.clone());
-        item.or_else(linen).or_else(hand).or_else(crop).unwrap_or_default()
+        item.or_else(linen)
+            .or_else(hand)
+            .or_else(crop)
+            .unwrap_or_default()
     }
 
     /// Whether taste may be read: a frame and three dishes on the table.

@@ -10,9 +10,9 @@ use crate::shape::walk;
 
 /// Longest piece of outline compared at once, mm. Our choice: a tenth of the
 /// smallest main dish's side.
-pub const STEP: f64 = 6.0;
+pub(super) const STEP: f64 = 6.0;
 /// How far outside the outline the ground is looked up, mm. Our choice.
-pub const OUTSIDE: f64 = 1.0;
+pub(super) const OUTSIDE: f64 = 1.0;
 /// A lost share from here on is said; below it the edge counts as cured.
 pub const LOST_FROM: f64 = 0.10;
 
@@ -54,14 +54,17 @@ impl PartWalk {
     /// The ground it loses most of its outline to.
     #[must_use]
     pub fn chief_ground(&self) -> Option<Ground> {
-        let most = self.against.iter().max_by(|a, b| a.1.lost.total_cmp(&b.1.lost))?;
+        let most = self
+            .against
+            .iter()
+            .max_by(|a, b| a.1.lost.total_cmp(&b.1.lost))?;
         (most.1.lost > 0.0).then_some(*most.0)
     }
 }
 
 /// All parts of a scene walked, in paint order. The table itself is ground.
 #[must_use]
-pub fn walk_all(scene: &Scene) -> Vec<PartWalk> {
+pub(super) fn walk_all(scene: &Scene) -> Vec<PartWalk> {
     let mut pairs = Pairs::new();
     (0..scene.pieces.len())
         .filter(|n| scene.pieces[*n].part != PartKind::Table)
@@ -135,10 +138,12 @@ fn walk_one(scene: &Scene, n: usize, pairs: &mut Pairs) -> Option<PartWalk> {
                 if *share == parted.lost {
                     line.push(step.mid + half);
                 } else {
-                    out.runs.push((vec![step.mid - half, step.mid + half], parted.lost));
+                    out.runs
+                        .push((vec![step.mid - half, step.mid + half], parted.lost));
                 }
             } else {
-                out.runs.push((vec![step.mid - half, step.mid + half], parted.lost));
+                out.runs
+                    .push((vec![step.mid - half, step.mid + half], parted.lost));
                 open = true;
             }
         }

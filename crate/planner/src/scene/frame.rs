@@ -8,12 +8,24 @@ use crate::shape::{CHORD_ERROR, rect};
 #[must_use]
 pub fn linen_outline(linen: &Linen) -> Vec<DVec2> {
     let [w, d] = linen.lying();
-    rect(linen.at.vec(), DVec2::new(w, d), 0.0, linen.turn.degrees(), CHORD_ERROR)
+    rect(
+        linen.at.vec(),
+        DVec2::new(w, d),
+        0.0,
+        linen.turn.degrees(),
+        CHORD_ERROR,
+    )
 }
 
 /// A crop on the table plane; crops turn with the frame.
 #[must_use]
 pub fn crop_outline(layout: &Layout, crop: &Crop) -> Vec<DVec2> {
     let size = DVec2::from_array(crop.extent());
-    rect(crop.at.vec(), size, 0.0, layout.frame.turn.degrees(), CHORD_ERROR)
+    rect(
+        crop.at.vec(),
+        size,
+        0.0,
+        layout.frame.turn.degrees(),
+        CHORD_ERROR,
+    )
 }

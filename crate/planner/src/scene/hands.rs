@@ -44,7 +44,11 @@ pub struct Arm {
 #[must_use]
 pub fn thumb_direction(along: DVec2, side: Side, palm: Palm) -> DVec2 {
     let left = DVec2::new(along.y, -along.x);
-    if (side == Side::Right) == (palm == Palm::Down) { left } else { -left }
+    if (side == Side::Right) == (palm == Palm::Down) {
+        left
+    } else {
+        -left
+    }
 }
 
 /// The arm of a hand.
@@ -69,7 +73,12 @@ pub fn arm(layout: &Layout, hand: &Hand) -> Arm {
     let person = layout.people.iter().find(|p| p.id == hand.person);
     let length = person.map_or(SleeveLength::Long, |p| p.sleeve.length);
     let limb = |a: DVec2, ra: f64, b: DVec2, rb: f64| {
-        hull(&[a + across * ra, a - across * ra, b - across * rb, b + across * rb])
+        hull(&[
+            a + across * ra,
+            a - across * ra,
+            b - across * rb,
+            b + across * rb,
+        ])
     };
     let whole = |grow: f64| {
         let far = elbow - along * reach;
@@ -87,7 +96,16 @@ pub fn arm(layout: &Layout, hand: &Hand) -> Arm {
             (bare, limb(fold, wide * 0.5 + 8.0, far, wide * 0.62 + 8.0))
         }
     };
-    Arm { entry, tip, wrist, elbow, along, hand: hull(&hand_points), forearm, sleeve }
+    Arm {
+        entry,
+        tip,
+        wrist,
+        elbow,
+        along,
+        hand: hull(&hand_points),
+        forearm,
+        sleeve,
+    }
 }
 
 /// The place on the frame's edge nearest to `p`.
@@ -116,11 +134,20 @@ mod tests {
         // Source: anatomy; a sitter at 6 o'clock reaches up the picture.
         let up = -DVec2::Y;
         let left = thumb_direction(up, Side::Right, Palm::Down);
-        assert!(left.x < -0.9, "right hand from 6 o'clock: thumb to picture left, got {left}");
+        assert!(
+            left.x < -0.9,
+            "right hand from 6 o'clock: thumb to picture left, got {left}"
+        );
         let from_twelve = thumb_direction(DVec2::Y, Side::Right, Palm::Down);
-        assert!(from_twelve.x > 0.9, "right hand from 12: thumb right, got {from_twelve}");
+        assert!(
+            from_twelve.x > 0.9,
+            "right hand from 12: thumb right, got {from_twelve}"
+        );
         let from_nine = thumb_direction(DVec2::X, Side::Right, Palm::Down);
-        assert!(from_nine.y < -0.9, "right hand from 9: thumb to the top, got {from_nine}");
+        assert!(
+            from_nine.y < -0.9,
+            "right hand from 9: thumb to the top, got {from_nine}"
+        );
         let over = thumb_direction(up, Side::Right, Palm::Up);
         assert!(over.x > 0.9, "palm up turns it over");
         let other = thumb_direction(up, Side::Left, Palm::Down);

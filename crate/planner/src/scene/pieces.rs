@@ -3,7 +3,7 @@ use glam::DVec2;
 
 use super::{arm, children, inner, linen_outline, silhouette};
 use crate::colour::{Shade, shades};
-use crate::layout::{Id, Item, Layout, LinenState, Origin, Part, Srgb, Tone};
+use crate::layout::{Id, Item, Layout, Origin, Part, Srgb, Tone};
 use crate::shape::{CHORD_ERROR, Region, frame_outline, table_outline, visible};
 
 /// Which part of a thing a piece is.
@@ -73,10 +73,20 @@ impl Scene {
     pub fn of(layout: &Layout, exposure: Option<Id>) -> Self {
         let mut b = Builder::default();
         let table = &layout.table;
-        b.piece(Id(0), PartKind::Table, table_outline(table, CHORD_ERROR), &plain(table.surface.colour));
+        b.piece(
+            Id(0),
+            PartKind::Table,
+            table_outline(table, CHORD_ERROR),
+            &plain(table.surface.colour),
+        );
         for linen in &layout.linens {
             b.touch(linen.id, linen_outline(linen));
-            b.piece(linen.id, PartKind::Linen, linen_outline(linen), &plain(linen.colour));
+            b.piece(
+                linen.id,
+                PartKind::Linen,
+                linen_outline(linen),
+                &plain(linen.colour),
+            );
         }
         for item in layout.items.iter().filter(|i| i.on.is_none()) {
             b.stack(layout, item);
@@ -96,9 +106,16 @@ impl Scene {
         }
         let frame = Region::from_polygon(&frame_outline(&layout.frame)).unwrap_or_default();
         let regions: Vec<Region> = b.pieces.iter().map(|p| p.region.clone()).collect();
-        let seen = visible(&regions, &frame).unwrap_or_else(|_| vec![Region::empty(); regions.len()]);
+        let seen =
+            visible(&regions, &frame).unwrap_or_else(|_| vec![Region::empty(); regions.len()]);
         let floor = shades(&plain(layout.floor.colour).colours);
-        Self { pieces: b.pieces, seen, frame, floor, touchable: b.touchable }
+        Self {
+            pieces: b.pieces,
+            seen,
+            frame,
+            floor,
+            touchable: b.touchable,
+        }
     }
 
     /// What lies on top at `p`.
@@ -107,7 +124,10 @@ impl Scene {
         let covers = |piece: &Piece| {
             piece.region.bounds().is_some_and(|b| b.holds(p)) && piece.region.contains(p)
         };
-        self.pieces.iter().rposition(covers).map_or(Ground::Floor, Ground::Piece)
+        self.pieces
+            .iter()
+            .rposition(covers)
+            .map_or(Ground::Floor, Ground::Piece)
     }
 
     /// The colours of a ground.
@@ -133,7 +153,13 @@ impl Scene {
 }
 
 fn plain(srgb: Srgb) -> Part {
-    Part { colours: vec![Tone { srgb, share: 100, origin: Origin::Measured }] }
+    Part {
+        colours: vec![Tone {
+            srgb,
+            share: 100,
+            origin: Origin::Measured,
+        }],
+    }
 }
 
 #[derive(Default)]
@@ -148,13 +174,22 @@ impl Builder {
     }
 
     fn piece(&mut self, owner: Id, part: PartKind, outline: Vec<DVec2>, colours: &Part) {
-        let Ok(region) = Region::from_polygon(&outline) else { return };
+        let Ok(region) = Region::from_polygon(&outline) else {
+            return;
+        };
         if region.is_empty() {
             return;
         }
         let guessed = colours.colours.iter().any(|t| t.origin == Origin::Guess);
         let shades = shades(&colours.colours);
-        self.pieces.push(Piece { owner, part, outline, region, shades, guessed });
+        self.pieces.push(Piece {
+            owner,
+            part,
+            outline,
+            region,
+            shades,
+            guessed,
+        });
     }
 
     /// An item, then everything lying on it.
@@ -182,10 +217,4 @@ impl Builder {
 /// Loose pieces strewn over the table: too small to weigh or to hide an edge.
 fn is_scatter(prop: &str) -> bool {
     matches!(prop, "herbs" | "herb-scatter" | "crumbs" | "salt")
-}
-
-/// Whether a linen is part of the picture rather than waiting beside it.
-#[must_use]
-pub(crate) fn is_laid(layout: &Layout, id: Id) -> bool {
-    layout.linens.iter().any(|l| l.id == id && l.state != LinenState::Folded)
 }

@@ -29,7 +29,10 @@ pub fn effective_role(layout: &Layout, item: &Item) -> Role {
         if at.role != Role::Filler {
             return at.role;
         }
-        match at.on.and_then(|on| layout.items.iter().find(|i| i.id == on)) {
+        match at
+            .on
+            .and_then(|on| layout.items.iter().find(|i| i.id == on))
+        {
             Some(below) => at = below,
             None => break,
         }
@@ -40,7 +43,10 @@ pub fn effective_role(layout: &Layout, item: &Item) -> Role {
 /// The number hand exposures go by, from 1 in list order.
 #[must_use]
 pub fn exposure_number(layout: &Layout, exposure: Id) -> Option<usize> {
-    let mut hands = layout.exposures.iter().filter(|e| e.kind == ExposureKind::Hands);
+    let mut hands = layout
+        .exposures
+        .iter()
+        .filter(|e| e.kind == ExposureKind::Hands);
     hands.position(|e| e.id == exposure).map(|n| n + 1)
 }
 
@@ -48,7 +54,11 @@ pub fn exposure_number(layout: &Layout, exposure: Id) -> Option<usize> {
 #[must_use]
 pub fn flag(layout: &Layout, hand: &Hand) -> String {
     let number = exposure_number(layout, hand.exposure).unwrap_or(0);
-    let place = layout.people.iter().position(|p| p.id == hand.person).unwrap_or(0);
+    let place = layout
+        .people
+        .iter()
+        .position(|p| p.id == hand.person)
+        .unwrap_or(0);
     let letter = char::from(b'A' + (place.min(25) as u8));
     format!("{number}{letter}")
 }

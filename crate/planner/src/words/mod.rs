@@ -36,7 +36,11 @@ pub fn say(id: &str, args: &[(&str, Arg)]) -> String {
 /// A name between isolating marks when it may run right to left.
 fn isolated(name: &str) -> String {
     let plain = name.chars().all(|c| c < '\u{590}');
-    if plain { name.into() } else { format!("\u{2068}{name}\u{2069}") }
+    if plain {
+        name.into()
+    } else {
+        format!("\u{2068}{name}\u{2069}")
+    }
 }
 
 /// Names joined as a list is spoken: "a", "a and b", "a, b and c".
@@ -46,9 +50,13 @@ pub fn listed(names: &[String]) -> String {
     match names.as_slice() {
         [] => String::new(),
         [one] => one.clone(),
-        [rest @ .., last] => {
-            say("list", &[("rest", Arg::Text(rest.join(", "))), ("last", Arg::Text(last.clone()))])
-        }
+        [rest @ .., last] => say(
+            "list",
+            &[
+                ("rest", Arg::Text(rest.join(", "))),
+                ("last", Arg::Text(last.clone())),
+            ],
+        ),
     }
 }
 
@@ -64,14 +72,20 @@ mod tests {
             ("ground", Arg::Name("board".into())),
         ];
         let text = say("separation-hero", &args);
-        assert!(text.contains("\u{2068}סיר\u{2069}") && text.contains("71%"), "{text}");
+        assert!(
+            text.contains("\u{2068}סיר\u{2069}") && text.contains("71%"),
+            "{text}"
+        );
         assert!(!text.contains('{'), "no place left open: {text}");
     }
 
     #[test]
     fn ids_are_single_and_sentences_end() {
         for (n, (id, text)) in SENTENCES.iter().enumerate() {
-            assert!(SENTENCES[..n].iter().all(|(other, _)| other != id), "{id} stands twice");
+            assert!(
+                SENTENCES[..n].iter().all(|(other, _)| other != id),
+                "{id} stands twice"
+            );
             assert!(!text.is_empty(), "{id} says nothing");
         }
     }

@@ -24,7 +24,11 @@ pub fn length(mm: f64, units: Units) -> String {
     match units {
         Units::Cm => {
             let cm = mm / 10.0;
-            let rounded = if cm.abs() < 10.0 { (cm * 10.0).round() / 10.0 } else { cm.round() };
+            let rounded = if cm.abs() < 10.0 {
+                (cm * 10.0).round() / 10.0
+            } else {
+                cm.round()
+            };
             format!("{rounded} cm")
         }
         Units::In => format!("{} in", (mm / 25.4 * 10.0).round() / 10.0),

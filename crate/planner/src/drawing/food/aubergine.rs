@@ -65,7 +65,9 @@ pub(super) fn draw(s: &mut Sketch, plan: &Plan, tones: &Tones) {
 
 fn flesh(s: &mut Sketch, plan: &Plan, body: &[DVec2], tones: &Tones) {
     let within = |kx: f64, dx: f64, ky: f64| -> Vec<DVec2> {
-        body.iter().map(|p| dvec2(p.x * kx + dx, p.y * ky)).collect()
+        body.iter()
+            .map(|p| dvec2(p.x * kx + dx, p.y * ky))
+            .collect()
     };
     let (rim, heart) = (within(0.9, 0.03, 0.8), within(0.76, 0.05, 0.58));
     let (mut rims, mut hearts) = (Rows::new(), Rows::new());
@@ -79,11 +81,7 @@ fn flesh(s: &mut Sketch, plan: &Plan, body: &[DVec2], tones: &Tones) {
                 let x = -0.40 + 0.33 * i as f64;
                 let bow = s.dice.about(0.02);
                 let slant = side * 0.17;
-                let line = [
-                    [x - slant, -reach],
-                    [x + bow, 0.0],
-                    [x + slant, reach],
-                ];
+                let line = [[x - slant, -reach], [x + bow, 0.0], [x + slant, reach]];
                 scores.push(spot.row(&line));
                 lips.push(spot.row(&line.map(|[x, y]| [x + 0.022, y + 0.05])));
             }

@@ -47,14 +47,28 @@ fn loaf(s: &mut Sketch, edge: &[DVec2], spot: &Spot, tones: &Tones) {
     let half = spot.half;
     s.fill(edge, tones.of(0, 0x5a3218));
     // The dome: each lighter tone lies nearer the window.
-    let mut dome = |s: &mut Sketch, share: DVec2, up: f64, jitter: f64, tone, opacity| {
+    let dome = |s: &mut Sketch, share: DVec2, up: f64, jitter: f64, tone, opacity| {
         let at = spot.at + s.lit * half.y * up;
         let loop_ = round(&mut s.dice, at, half * share, spot.turn, jitter, 26, 2.3);
         s.wash(&loop_, tone, opacity);
     };
-    dome(s, dvec2(0.93, 0.84), 0.06, 0.035, tones.of(1, 0x7b4722), 0.0);
+    dome(
+        s,
+        dvec2(0.93, 0.84),
+        0.06,
+        0.035,
+        tones.of(1, 0x7b4722),
+        0.0,
+    );
     dome(s, dvec2(0.76, 0.56), 0.20, 0.07, tones.of(1, 0x99602f), 0.9);
-    dome(s, dvec2(0.46, 0.24), 0.34, 0.12, tones.of(1, 0xb27a41), 0.55);
+    dome(
+        s,
+        dvec2(0.46, 0.24),
+        0.34,
+        0.12,
+        tones.of(1, 0xb27a41),
+        0.55,
+    );
 
     // Rings of flour left by the proving basket.
     let mut rings = Rows::new();
@@ -83,7 +97,10 @@ fn loaf(s: &mut Sketch, edge: &[DVec2], spot: &Spot, tones: &Tones) {
         let cut = Spot {
             at: spot.point(u * 0.76, s.dice.about(0.03)),
             turn: spot.turn + 1.08 + s.dice.about(0.05),
-            half: dvec2(half.y * 0.72 * room * s.dice.between(0.92, 1.05), half.x * 0.068),
+            half: dvec2(
+                half.y * 0.72 * room * s.dice.between(0.92, 1.05),
+                half.x * 0.068,
+            ),
         };
         let lens = [
             [-1.0, 0.0],
@@ -124,9 +141,16 @@ fn loaf(s: &mut Sketch, edge: &[DVec2], spot: &Spot, tones: &Tones) {
 fn slice(s: &mut Sketch, edge: &[DVec2], spot: &Spot, tones: &Tones) {
     let at = middle(edge);
     s.fill(edge, tones.of(1, 0x7b4722));
-    s.fill(&inset(edge, at, DVec2::splat(0.89), DVec2::ZERO), tones.of(2, 0xefdcb4));
+    s.fill(
+        &inset(edge, at, DVec2::splat(0.89), DVec2::ZERO),
+        tones.of(2, 0xefdcb4),
+    );
     let shade = -s.lit * spot.half.y * 0.08;
-    s.wash(&inset(edge, at, dvec2(0.7, 0.62), shade), tones.of(2, 0xe3c898), 0.7);
+    s.wash(
+        &inset(edge, at, dvec2(0.7, 0.62), shade),
+        tones.of(2, 0xe3c898),
+        0.7,
+    );
     holes(s, spot, 18, dvec2(0.74, 0.66), tones);
     s.ink(edge, 1.3);
 }
@@ -134,9 +158,25 @@ fn slice(s: &mut Sketch, edge: &[DVec2], spot: &Spot, tones: &Tones) {
 fn torn(s: &mut Sketch, edge: &[DVec2], spot: &Spot, tones: &Tones) {
     let half = spot.half;
     s.fill(edge, tones.of(1, 0x6d3d1c));
-    let crumb = round(&mut s.dice, spot.point(0.1, -0.04), half * 0.84, spot.turn, 0.14, 18, 2.0);
+    let crumb = round(
+        &mut s.dice,
+        spot.point(0.1, -0.04),
+        half * 0.84,
+        spot.turn,
+        0.14,
+        18,
+        2.0,
+    );
     s.fill(&crumb, tones.of(2, 0xecd7ae));
-    let deep = round(&mut s.dice, spot.point(0.18, 0.1), half * 0.48, spot.turn, 0.15, 12, 2.0);
+    let deep = round(
+        &mut s.dice,
+        spot.point(0.18, 0.1),
+        half * 0.48,
+        spot.turn,
+        0.15,
+        12,
+        2.0,
+    );
     s.wash(&deep, tones.of(2, 0xd9bd8a), 0.7);
     // Torn fibres point the way it was pulled.
     let mut fibres = Rows::new();

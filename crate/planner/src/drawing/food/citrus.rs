@@ -39,7 +39,10 @@ pub(super) fn wedge_edge(spot: &Spot) -> Vec<DVec2> {
 /// Wedges lying on a cut: peel, pith, four cells of flesh.
 pub(super) fn wedges(s: &mut Sketch, spots: &[Spot], tones: &Tones) {
     let unit = wedge_unit();
-    let pith: Vec<DVec2> = unit.iter().map(|p| dvec2(p.x * 0.92, p.y * 0.85 - 0.05)).collect();
+    let pith: Vec<DVec2> = unit
+        .iter()
+        .map(|p| dvec2(p.x * 0.92, p.y * 0.85 - 0.05))
+        .collect();
     let (mut peels, mut piths, mut cells) = (Rows::new(), Rows::new(), Rows::new());
     let (mut lights, mut shade) = (Rows::new(), Rows::new());
     for spot in spots {
@@ -88,7 +91,15 @@ pub(super) fn halves(s: &mut Sketch, plan: &Plan, tones: &Tones) {
     } else {
         let (mut piths, mut cells, mut lights) = (Rows::new(), Rows::new(), Rows::new());
         for spot in &plan.spots {
-            piths.push(round(&mut s.dice, spot.at, spot.half * 0.89, spot.turn, 0.02, 20, 2.0));
+            piths.push(round(
+                &mut s.dice,
+                spot.at,
+                spot.half * 0.89,
+                spot.turn,
+                0.02,
+                20,
+                2.0,
+            ));
             let start = s.dice.unit();
             for i in 0..9 {
                 let from = start + TAU * f64::from(i) / 9.0 + 0.06;
@@ -126,7 +137,15 @@ fn whole(s: &mut Sketch, plan: &Plan, tones: &Tones) {
     let mut lights = Rows::new();
     for spot in &plan.spots {
         let up = s.lit * spot.half * 0.14;
-        let body = round(&mut s.dice, spot.at + up, spot.half * 0.74, spot.turn, 0.04, 18, 2.0);
+        let body = round(
+            &mut s.dice,
+            spot.at + up,
+            spot.half * 0.74,
+            spot.turn,
+            0.04,
+            18,
+            2.0,
+        );
         round_tops.push(body);
         for _ in 0..22 {
             let p = s.dice.disc() * 0.82;

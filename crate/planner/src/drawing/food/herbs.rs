@@ -78,7 +78,12 @@ pub(super) fn sprig(s: &mut Sketch, spot: &Spot, tones: &Tones) {
         }
     }
     let tip = spot.point(0.84, 0.0);
-    leaf(&mut piles[1], tip, spot.turn, (spot.half.y * 0.34).min(12.0));
+    leaf(
+        &mut piles[1],
+        tip,
+        spot.turn,
+        (spot.half.y * 0.34).min(12.0),
+    );
     s.brush(&stems, 0.8, rgb(0x4d6b2f), [0.9, 0.5]);
     s.polygons(&piles[0], tones.of(0, 0x3f6b2c), 0.28, 0.0);
     s.polygons(&piles[1], tones.of(1, 0x6f9640), 0.28, 0.0);

@@ -67,7 +67,12 @@ impl Plan {
 
     /// The loops of [`Plan::layer`].
     fn loops(&self, layer: usize, of: usize) -> Vec<Vec<DVec2>> {
-        self.pieces.iter().skip(layer).step_by(of).cloned().collect()
+        self.pieces
+            .iter()
+            .skip(layer)
+            .step_by(of)
+            .cloned()
+            .collect()
     }
 }
 
@@ -118,9 +123,8 @@ fn plan(kind: Food, form: &Form) -> Plan {
     let dice = &mut Dice::new(form.seed, EDGE);
     let half = form.half;
     let ranks = |dice: &mut Dice, x, y| spot::ranks(dice, half, DVec2::new(x, y));
-    let heap = |dice: &mut Dice, x, y, cover, most| {
-        spot::heap(dice, half, DVec2::new(x, y), cover, most)
-    };
+    let heap =
+        |dice: &mut Dice, x, y, cover, most| spot::heap(dice, half, DVec2::new(x, y), cover, most);
     let spots = match kind {
         Food::LemonWedges => ranks(dice, 33.0, 16.0),
         Food::Citrus => ranks(dice, 36.0, 36.0),

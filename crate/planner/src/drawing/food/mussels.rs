@@ -52,7 +52,9 @@ impl Layer {
         let back = [[0.22, -0.02], [0.5, -0.12], [0.82, -0.10]].map(DVec2::from);
         self.sheen.push(put(&back, far));
         let within = |kx: f64, dx: f64, ky: f64| -> Vec<DVec2> {
-            bowl.iter().map(|p| dvec2(p.x * kx + dx, p.y * ky)).collect()
+            bowl.iter()
+                .map(|p| dvec2(p.x * kx + dx, p.y * ky))
+                .collect()
         };
         self.pearl.push(put(&within(0.9, 0.06, 0.84), near));
         self.flesh.push(put(&within(0.74, 0.16, 0.72), near));
@@ -82,14 +84,21 @@ pub(super) fn draw(s: &mut Sketch, plan: &Plan, tones: &Tones) {
         let hinge = p - polar(turn) * length * 0.42;
         let put = |unit: &[DVec2]| placed(unit, hinge, turn, DVec2::splat(length * 0.9));
         shells.push(put(&unit));
-        sheen.push(put(&[[0.2, -0.06], [0.45, -0.13], [0.75, -0.09]].map(DVec2::from)));
-        sheen.push(put(&[[0.35, 0.06], [0.6, 0.08], [0.8, 0.07]].map(DVec2::from)));
+        sheen.push(put(
+            &[[0.2, -0.06], [0.45, -0.13], [0.75, -0.09]].map(DVec2::from)
+        ));
+        sheen.push(put(
+            &[[0.35, 0.06], [0.6, 0.08], [0.8, 0.07]].map(DVec2::from)
+        ));
     }
     s.fills(&shells, tones.of(0, 0x232f49), 0.75, 0.0);
     s.lines(&sheen, tones.of(0, 0x5a6d97), 0.7, 0.8);
 
     let mut layers: [Layer; LAYERS] = Default::default();
-    for (i, p) in sunflower(&mut s.dice, room, open, 0.45).into_iter().enumerate() {
+    for (i, p) in sunflower(&mut s.dice, room, open, 0.45)
+        .into_iter()
+        .enumerate()
+    {
         // Round the rim the shells lie along it, and none pokes out.
         let side = if s.dice.chance(0.5) { 1.0 } else { -1.0 };
         let turn = bearing(p) + side * s.dice.between(1.1, 2.2);

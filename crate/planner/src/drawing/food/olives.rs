@@ -25,10 +25,26 @@ pub(super) fn draw(s: &mut Sketch, plan: &Plan, tones: &Tones) {
         for (i, spot) in spots.iter().enumerate() {
             let up = s.lit * spot.half.y * 0.2;
             let at = spot.at + up;
-            soft.push(round(&mut s.dice, at, spot.half * 0.6, spot.turn, 0.06, 8, 2.0));
+            soft.push(round(
+                &mut s.dice,
+                at,
+                spot.half * 0.6,
+                spot.turn,
+                0.06,
+                8,
+                2.0,
+            ));
             if i % 2 == 0 {
                 let end = spot.point(0.62, s.dice.about(0.2));
-                pits.push(round(&mut s.dice, end, dvec2(2.0, 1.5), spot.turn, 0.1, 6, 2.0));
+                pits.push(round(
+                    &mut s.dice,
+                    end,
+                    dvec2(2.0, 1.5),
+                    spot.turn,
+                    0.1,
+                    6,
+                    2.0,
+                ));
             }
             lights.push(s.facing(spot.at, spot.half * 0.55, -0.45, 0.35));
         }
@@ -38,7 +54,10 @@ pub(super) fn draw(s: &mut Sketch, plan: &Plan, tones: &Tones) {
     }
     if plan.spots.len() > 6 {
         let least = plan.spots[0].half.y;
-        let half = plan.spots.iter().fold(DVec2::ZERO, |m, spot| m.max(spot.at.abs()));
+        let half = plan
+            .spots
+            .iter()
+            .fold(DVec2::ZERO, |m, spot| m.max(spot.at.abs()));
         let green = [rgb(0x58763a), rgb(0x8fa75a)];
         super::herbs::picked(s, DVec2::ZERO, half, 5, least * 0.5, green);
     }
