@@ -23,6 +23,7 @@ const ORDER: [&str; 19] = [
     "propose",
     "drawing",
     "papers",
+    "starters",
 ];
 
 /// The room a file of the core lies in; none for `lib.rs`.
