@@ -3,7 +3,8 @@ use serde::Serialize;
 
 use super::finding::{Finding, State};
 use super::separation::separation_score_of;
-use super::{separation_findings, study::Study};
+use super::study::Study;
+use super::{balance, crops, fit, hero, separation_findings, triangle};
 use crate::layout::Role;
 use crate::scene::effective_role;
 
@@ -35,6 +36,11 @@ pub struct Report {
 #[must_use]
 pub fn report(study: &Study<'_>, settled: bool) -> Report {
     let mut findings = separation_findings::read(study, settled);
+    findings.extend(fit::read(study));
+    findings.extend(crops::read(study, settled));
+    findings.extend(balance::read(study));
+    findings.extend(triangle::read(study));
+    findings.extend(hero::read(study));
     for finding in &mut findings {
         let key = &finding.key;
         let accepted = study.layout().intended.iter().any(|a| {
@@ -54,8 +60,8 @@ pub fn report(study: &Study<'_>, settled: bool) -> Report {
             .then(a.key.cmp(&b.key))
     });
     let scores = study.has_three_dishes().then(|| Scores {
-        balance: None,
-        triangle: None,
+        balance: balance::score(study),
+        triangle: triangle::score(study),
         separation: separation_score_of(study),
     });
     Report { findings, scores }

@@ -51,7 +51,7 @@ pub const SENTENCES: &[(&str, &str)] = &[
     ("predicted", "{before} to {after}"),
     (
         "fit-board",
-        "The frame shows {over} past the {ground} on the {side}.",
+        "The frame runs {over} past the {ground} and shows the floor.",
     ),
     (
         "fit-margin",

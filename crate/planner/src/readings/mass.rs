@@ -1,0 +1,98 @@
+//! Visual weight of every dish: visible area times contrast.
+//!
+//! The mass of a dish is the sum over its visible parts, and those of what lies
+//! on it, of area × clamp(outline-weighted HyAB to what lies just outside ÷
+//! 100, 0.10, 1). Surface and linens weigh nothing, save a linen that differs
+//! strongly from the table and leaves the frame.
+use glam::DVec2;
+
+use super::study::Study;
+use crate::colour::{STRONG_FROM, mixed_separation};
+use crate::layout::Id;
+use crate::measures::{PointMass, Weighed, centroid};
+use crate::scene::{PartKind, root};
+
+/// One dish and what it weighs, in picture coordinates: mm right and down from
+/// the frame's top-left corner.
+pub(super) struct Dish {
+    /// The stack's root item, or a linen that weighs.
+    pub(super) id: Id,
+    /// Its visible parts.
+    pub(super) parts: Vec<Weighed>,
+}
+
+impl Dish {
+    /// Its mass and centre at chroma weight 1; `None` when it weighs nothing.
+    pub(super) fn point(&self) -> Option<PointMass> {
+        let masses: Vec<PointMass> = self.parts.iter().map(|p| p.mass(1.0)).collect();
+        let at = centroid(&masses)?;
+        Some(PointMass {
+            at,
+            mass: masses.iter().map(|m| m.mass).sum(),
+        })
+    }
+}
+
+/// Size of the picture, mm on the table.
+pub(super) fn picture_size(study: &Study<'_>) -> DVec2 {
+    let frame = &study.layout().frame;
+    DVec2::new(f64::from(frame.width), frame.height())
+}
+
+/// A place on the table in picture coordinates.
+pub(super) fn in_picture(study: &Study<'_>, p: DVec2) -> DVec2 {
+    let frame = &study.layout().frame;
+    let (sin, cos) = libm::sincos(-frame.turn.radians());
+    DVec2::new(cos, sin).rotate(p - frame.at.vec()) + picture_size(study) * 0.5
+}
+
+/// A place in the picture on the table.
+pub(super) fn on_table(study: &Study<'_>, p: DVec2) -> DVec2 {
+    let frame = &study.layout().frame;
+    let (sin, cos) = libm::sincos(frame.turn.radians());
+    DVec2::new(cos, sin).rotate(p - picture_size(study) * 0.5) + frame.at.vec()
+}
+
+/// All dishes that weigh something, in id order.
+pub(super) fn dishes(study: &Study<'_>) -> Vec<Dish> {
+    let scene = study.scene();
+    let mut out: Vec<Dish> = Vec::new();
+    for walk in study.walks() {
+        let piece = &scene.pieces[walk.piece];
+        let id = match piece.part {
+            PartKind::Rim | PartKind::Well | PartKind::Food => root(study.layout(), piece.owner),
+            PartKind::Linen if weighs(study, walk.piece) => piece.owner,
+            _ => continue,
+        };
+        let seen = &scene.seen[walk.piece];
+        let Some(at) = seen.centroid() else { continue };
+        let part = Weighed {
+            at: in_picture(study, at),
+            area: seen.area(),
+            delta_l: walk.delta_l,
+            delta_c: walk.delta_c,
+            emphasis: 1.0,
+        };
+        match out.iter_mut().find(|d| d.id == id) {
+            Some(dish) => dish.parts.push(part),
+            None => out.push(Dish {
+                id,
+                parts: vec![part],
+            }),
+        }
+    }
+    out.sort_by_key(|d| d.id);
+    out
+}
+
+/// Whether a linen differs strongly from the table and leaves the frame.
+fn weighs(study: &Study<'_>, piece: usize) -> bool {
+    let scene = study.scene();
+    let Some(table) = scene.pieces.iter().find(|p| p.part == PartKind::Table) else {
+        return false;
+    };
+    let linen = &scene.pieces[piece];
+    let leaves = linen.outline.iter().any(|p| !scene.frame.contains(*p));
+    let parted = mixed_separation(&linen.shades, &table.shades);
+    leaves && parted.is_some_and(|m| m.hyab >= STRONG_FROM)
+}
