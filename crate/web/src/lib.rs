@@ -1,1 +1,140 @@
-//! The wasm boundary of Overspread over [`planner`].
+//! The wasm boundary of Overspread over [`planner`]: one class, numbers during
+//! a drag, small objects when something is opened, saved, selected or read.
+mod arms;
+mod compose;
+mod dom;
+mod drag;
+mod edits;
+mod history;
+mod lay;
+mod link;
+mod objects;
+mod pages;
+mod paint;
+mod sheet;
+mod snap;
+
+use compose::View;
+
+use planner::layout::{Id, Layout};
+use planner::readings::{Report, Study, report};
+use planner::scene::Scene;
+use planner::starters;
+use wasm_bindgen::prelude::*;
+
+use drag::Drag;
+use history::History;
+use sheet::Sheet;
+
+/// One open layout: its history, what it means in space and how it is drawn.
+#[wasm_bindgen]
+pub struct Planner {
+    history: History,
+    scene: Scene,
+    /// What there is to say, once it was asked for since the last change.
+    report: Option<Report>,
+    drag: Option<Drag>,
+    sheet: Option<Sheet>,
+    view: View,
+    /// Key of the finding whose marks are shown; empty for the pressing ones.
+    marks: String,
+}
+
+impl Planner {
+    fn of(layout: Layout) -> Self {
+        let scene = Scene::of(&layout, None);
+        Self {
+            history: History::new(layout),
+            scene,
+            report: None,
+            drag: None,
+            sheet: None,
+            view: View::default(),
+            marks: String::new(),
+        }
+    }
+
+    pub(crate) fn now(&self) -> &Layout {
+        self.history.layout()
+    }
+
+    /// Works on `layout` from here on, drawn where the last one was.
+    fn open(&mut self, layout: Layout) {
+        self.history = History::new(layout);
+        self.changed();
+    }
+
+    /// The layout is another one: everything made of it is stale.
+    pub(crate) fn changed(&mut self) {
+        self.scene = Scene::of(self.history.layout(), None);
+        self.report = None;
+        self.drag = None;
+    }
+
+    pub(crate) fn reported(&mut self) -> &Report {
+        let layout = self.history.layout();
+        self.report
+            .get_or_insert_with(|| report(&Study::new(layout), true))
+    }
+}
+
+#[wasm_bindgen]
+impl Planner {
+    /// Starts with the demonstration table.
+    #[wasm_bindgen(constructor)]
+    #[must_use]
+    pub fn new() -> Self {
+        console_error_panic_hook::set_once();
+        Self::of(starters::harbour_supper())
+    }
+
+    /// Identity of the open layout, 16 hex digits.
+    #[wasm_bindgen(getter)]
+    #[must_use]
+    pub fn id(&self) -> String {
+        self.now().id.to_string()
+    }
+
+    /// Opens the demonstration table.
+    pub fn open_starter(&mut self) {
+        self.open(starters::harbour_supper());
+    }
+
+    /// Opens a layout file.
+    ///
+    /// # Errors
+    /// Every problem of the file, in one message; the open layout stays.
+    pub fn open_json(&mut self, text: &str) -> Result<(), JsError> {
+        let layout = planner::layout::open(text).map_err(|problems| edits::spoken(&problems))?;
+        self.open(layout);
+        Ok(())
+    }
+
+    /// The open layout as a file.
+    #[must_use]
+    pub fn save_json(&self) -> String {
+        self.now().to_json()
+    }
+
+    /// The things a finger takes at a place on the table (mm), topmost first.
+    #[must_use]
+    pub fn hit(&self, x: f64, y: f64) -> Vec<u16> {
+        let found = self.scene.hit(glam::DVec2::new(x, y));
+        found.into_iter().map(|Id(id)| id).collect()
+    }
+
+    /// Outline of a thing, x and y in turn, mm; empty when there is none.
+    #[must_use]
+    pub fn outline(&self, id: u16) -> Vec<f64> {
+        let found = self.scene.touchable.iter().find(|(owner, _)| owner.0 == id);
+        found.map_or_else(Vec::new, |(_, outline)| {
+            outline.iter().flat_map(|p| p.to_array()).collect()
+        })
+    }
+}
+
+impl Default for Planner {
+    fn default() -> Self {
+        Self::new()
+    }
+}

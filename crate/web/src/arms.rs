@@ -1,0 +1,144 @@
+//! Hands set to an action in one go: whose, from which edge, at what.
+use glam::DVec2;
+use planner::layout::{
+    Action, Exposure, ExposureKind, Extra, Hand, Id, Layout, Palm, Person, Point, Side, Sleeve,
+    Srgb,
+};
+use serde::Deserialize;
+
+/// What the hands are to do.
+#[derive(Deserialize)]
+pub(crate) struct Wish {
+    /// The action.
+    action: Action,
+    /// One hand or two of the same person.
+    hands: u8,
+    /// The item they do it at.
+    at: u16,
+}
+
+/// Everything added for one action.
+#[derive(Debug)]
+pub(crate) struct Set {
+    pub(crate) person: Option<Person>,
+    pub(crate) exposure: Exposure,
+    pub(crate) hands: Vec<Hand>,
+}
+
+/// Hands of a pair come in this far apart, mm: about a breadth of shoulders
+/// (our choice).
+const APART: f64 = 320.0;
+/// How far above the table fingertips work, mm (our choice).
+const ABOVE: i32 = 110;
+
+/// Hands for the wish, in an exposure of their own; ids run from `next`.
+/// Nothing when the item is not there.
+pub(crate) fn set(layout: &Layout, wish: &Wish, next: u16) -> Option<Set> {
+    let item = layout.items.iter().find(|i| i.id == Id(wish.at))?;
+    let mut ids = (next..).map(Id);
+    let mut id = || ids.next().unwrap_or_default();
+    let person = layout.people.is_empty().then(|| Person {
+        id: id(),
+        skin: Srgb::hex(0x00c0_8f6f),
+        sleeve: Sleeve::default(),
+        extra: Extra::new(),
+    });
+    let whose = person.as_ref().or(layout.people.first())?.id;
+    let exposure = Exposure {
+        id: id(),
+        kind: ExposureKind::Hands,
+        extra: Extra::new(),
+    };
+    let centre = item.at.vec();
+    let (edge, inward) = nearest_edge(layout, centre);
+    // The person's right as they look inward; y runs down.
+    let right = DVec2::new(-inward.y, inward.x);
+    let [wide, deep] = item.size.extent().map(f64::from);
+    let reach = wide.min(deep) * 0.5;
+    let hand = |side: Side, out: f64, id: Id| Hand {
+        id,
+        person: whose,
+        side,
+        pair: None,
+        action: wish.action,
+        entry: Point::nearest(edge + right * (out * APART * 0.5)),
+        target: Point::nearest(centre + right * (out * reach * 0.55) - inward * (reach * 0.2)),
+        height: ABOVE,
+        palm: Palm::Down,
+        holds: None,
+        exposure: exposure.id,
+        extra: Extra::new(),
+    };
+    let mut hands = if wish.hands > 1 {
+        vec![hand(Side::Left, -1.0, id()), hand(Side::Right, 1.0, id())]
+    } else {
+        vec![hand(Side::Right, 0.35, id())]
+    };
+    if let [one, other] = hands.as_mut_slice() {
+        one.pair = Some(other.id);
+        other.pair = Some(one.id);
+    }
+    Some(Set {
+        person,
+        exposure,
+        hands,
+    })
+}
+
+/// The place on the frame's edge straight from the nearest side people can
+/// stand at, and the way in from there.
+fn nearest_edge(layout: &Layout, at: DVec2) -> (DVec2, DVec2) {
+    let centre = layout.frame.at.vec();
+    let half = DVec2::new(f64::from(layout.frame.width), layout.frame.height()) * 0.5;
+    let (sin, cos) = libm::sincos(layout.frame.turn.radians());
+    let turn = DVec2::new(cos, sin);
+    let own = DVec2::new(cos, -sin).rotate(at - centre);
+    let sides = [
+        (half.y - own.y, DVec2::new(own.x, half.y), DVec2::new(0.0, -1.0)),
+        (half.y + own.y, DVec2::new(own.x, -half.y), DVec2::new(0.0, 1.0)),
+        (half.x - own.x, DVec2::new(half.x, own.y), DVec2::new(-1.0, 0.0)),
+        (half.x + own.x, DVec2::new(-half.x, own.y), DVec2::new(1.0, 0.0)),
+    ];
+    let mut best = sides[0];
+    for side in &sides[1..] {
+        if side.0 < best.0 {
+            best = *side;
+        }
+    }
+    (centre + turn.rotate(best.1), turn.rotate(best.2))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use planner::layout::{LayoutId, open};
+
+    fn table() -> Layout {
+        let text = Layout::empty(LayoutId(1)).to_json();
+        let text = text.replacen(
+            "\"items\": []",
+            r#""items": [{"id":5,"number":1,"name":"pot","prop":"enamel-pot","at":[600,650],
+               "size":{"shape":"disc","diameter":260,"rim":8}}]"#,
+            1,
+        );
+        open(&text).expect("a table with a pot near the lower edge")
+    }
+
+    #[test]
+    fn a_pair_comes_from_the_near_edge_and_knows_each_other() {
+        let wish = Wish { action: Action::Squeeze, hands: 2, at: 5 };
+        let set = set(&table(), &wish, 6).expect("set");
+        let [left, right] = set.hands.as_slice() else { panic!("two hands: {set:?}") };
+        assert_eq!((left.pair, right.pair), (Some(right.id), Some(left.id)), "a pair");
+        assert_eq!(left.person, right.person, "of one person");
+        assert!(left.entry.y > 700 && right.entry.y > 700, "from below: {set:?}");
+        assert!(left.entry.x < right.entry.x, "left hand on the left seen from below: {set:?}");
+        assert!(set.person.is_some(), "the table had no one yet");
+    }
+
+    #[test]
+    fn hands_at_nothing_are_not_set() {
+        let wish = Wish { action: Action::Pour, hands: 1, at: 99 };
+        assert!(set(&table(), &wish, 6).is_none(), "no such item");
+    }
+}

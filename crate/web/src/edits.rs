@@ -1,0 +1,422 @@
+//! Acts on the open layout. Each is one edit that can be taken back, and gives
+//! its name and the record for the journal.
+use std::collections::BTreeSet;
+
+use planner::catalogue;
+use planner::edit::Edit;
+use planner::layout::{
+    Extra, Face, Finish, Group, Id, Item, Layout, LayoutId, Linen, LinenState, Origin, Part, Parts,
+    Point, Problem, Role, Size, Srgb, Tone, Turn,
+};
+use serde::{Deserialize, Serialize};
+use wasm_bindgen::prelude::*;
+
+use crate::drag::moving;
+use crate::objects::object;
+use crate::{Planner, arms, lay};
+
+/// What an act gives back.
+#[derive(Serialize)]
+struct Done {
+    name: String,
+    record: String,
+}
+
+/// An own dish by size and colour.
+#[derive(Deserialize)]
+struct Own {
+    name: String,
+    across: i32,
+    dish: String,
+    food: String,
+    at: [i32; 2],
+}
+
+/// All problems of a file in one message.
+pub(crate) fn spoken(problems: &[Problem]) -> JsError {
+    let line = |p: &Problem| format!("{}: found {}, allowed {}", p.path, p.found, p.allowed);
+    let lines: Vec<String> = problems.iter().map(line).collect();
+    JsError::new(&lines.join("; "))
+}
+
+impl Planner {
+    /// Brings the layout to `after` as one edit; nothing when it is the same.
+    fn become_layout(&mut self, name: &str, after: &Layout) -> Result<JsValue, JsError> {
+        let edit = Edit::between(self.now(), after);
+        self.make(name, edit)
+    }
+
+    fn make(&mut self, name: &str, edit: Edit) -> Result<JsValue, JsError> {
+        if edit.is_empty() {
+            return Ok(JsValue::UNDEFINED);
+        }
+        let record = edit.to_json();
+        self.history.make(name, edit)?;
+        self.changed();
+        object(&Done { name: name.into(), record })
+    }
+
+    fn told(&mut self, done: Option<(String, Edit)>, before: &str) -> Result<JsValue, JsError> {
+        let Some((name, edit)) = done else { return Ok(JsValue::UNDEFINED) };
+        self.changed();
+        object(&Done {
+            name: format!("{before}{name}"),
+            record: edit.to_json(),
+        })
+    }
+
+    fn fresh(layout: &mut Layout) -> Id {
+        let id = Id(layout.head.next_id);
+        layout.head.next_id += 1;
+        id
+    }
+
+    fn fresh_number(layout: &mut Layout) -> u16 {
+        let number = layout.head.next_number;
+        layout.head.next_number += 1;
+        number
+    }
+
+    fn name_of(&self, id: Id) -> String {
+        let layout = self.now();
+        let item = layout.items.iter().find(|o| o.id == id).map(|o| o.name.clone());
+        let linen = layout.linens.iter().find(|o| o.id == id).map(|o| o.name.clone());
+        let name = item.or(linen).unwrap_or_else(|| "hand".into());
+        if name.is_empty() { "thing".into() } else { name }
+    }
+
+    fn shifted(&self, id: Id, dx: i32, dy: i32) -> Layout {
+        let mut after = self.now().clone();
+        let moves = moving(self.now(), id);
+        for item in after.items.iter_mut().filter(|o| moves.contains(&o.id)) {
+            item.at = item.at.moved(dx, dy);
+        }
+        for linen in after.linens.iter_mut().filter(|o| o.id == id) {
+            linen.at = linen.at.moved(dx, dy);
+        }
+        for hand in after.hands.iter_mut().filter(|o| o.id == id) {
+            hand.target = hand.target.moved(dx, dy);
+        }
+        for crop in after.crops.iter_mut().filter(|o| o.id == id) {
+            crop.at = crop.at.moved(dx, dy);
+        }
+        after
+    }
+
+    fn turned(&self, id: Id, half_degrees: i32) -> Layout {
+        let mut after = self.now().clone();
+        for item in after.items.iter_mut().filter(|o| o.id == id) {
+            item.turn = item.turn.plus(half_degrees);
+        }
+        for linen in after.linens.iter_mut().filter(|o| o.id == id) {
+            linen.turn = linen.turn.plus(half_degrees);
+        }
+        after
+    }
+}
+
+#[wasm_bindgen]
+impl Planner {
+    /// Takes the last act back.
+    ///
+    /// # Errors
+    /// When the browser refuses the answer.
+    pub fn undo(&mut self) -> Result<JsValue, JsError> {
+        let done = self.history.undo();
+        self.told(done, "taken back: ")
+    }
+
+    /// Makes the act last taken back again.
+    ///
+    /// # Errors
+    /// When the browser refuses the answer.
+    pub fn redo(&mut self) -> Result<JsValue, JsError> {
+        let done = self.history.redo();
+        self.told(done, "again: ")
+    }
+
+    /// Whether something can be taken back.
+    #[must_use]
+    pub fn can_undo(&self) -> bool {
+        self.history.can_undo()
+    }
+
+    /// Whether something can be made again.
+    #[must_use]
+    pub fn can_redo(&self) -> bool {
+        self.history.can_redo()
+    }
+
+    /// Makes an edit from the journal.
+    ///
+    /// # Errors
+    /// When it cannot be read or does not fit.
+    pub fn replay(&mut self, record: &str) -> Result<(), JsError> {
+        let edit = Edit::open(record).map_err(|problems| spoken(&problems))?;
+        self.history.make("", edit)?;
+        self.changed();
+        Ok(())
+    }
+
+    /// Does what the finding of this key proposes.
+    ///
+    /// # Errors
+    /// When there is no such remedy, or it no longer fits.
+    pub fn apply_remedy(&mut self, key: &str) -> Result<JsValue, JsError> {
+        let findings = &self.reported().findings;
+        let found = findings.iter().find(|finding| finding.key == key);
+        let remedy = found.and_then(|finding| finding.remedy.clone());
+        let remedy = remedy.ok_or_else(|| JsError::new("There is no such remedy any more."))?;
+        self.make(&remedy.act, remedy.edit)
+    }
+
+    /// Brings the layout to the one in `text`, as one edit called `name`.
+    ///
+    /// # Errors
+    /// Every problem of the text, in one message; the layout stays.
+    pub fn become_json(&mut self, name: &str, text: &str) -> Result<JsValue, JsError> {
+        let after = planner::layout::open(text).map_err(|problems| spoken(&problems))?;
+        self.become_layout(name, &after)
+    }
+
+    /// Moves a thing, its group and what stands on them, mm.
+    ///
+    /// # Errors
+    /// When it would leave the limits.
+    pub fn move_by(&mut self, id: u16, dx: i32, dy: i32) -> Result<JsValue, JsError> {
+        let name = format!("{} moved", self.name_of(Id(id)));
+        self.become_layout(&name, &self.shifted(Id(id), dx, dy))
+    }
+
+    /// Turns a thing, half degrees clockwise.
+    ///
+    /// # Errors
+    /// When it would leave the limits.
+    pub fn turn_by(&mut self, id: u16, half_degrees: i32) -> Result<JsValue, JsError> {
+        let name = format!("{} turned", self.name_of(Id(id)));
+        self.become_layout(&name, &self.turned(Id(id), half_degrees))
+    }
+
+    /// Ends a drag or a turn as one edit.
+    ///
+    /// # Errors
+    /// When it would leave the limits.
+    pub fn drop(&mut self) -> Result<JsValue, JsError> {
+        let Some(drag) = self.drag.take() else { return Ok(JsValue::UNDEFINED) };
+        let id = drag.id.0;
+        if drag.half_degrees != 0 {
+            return self.turn_by(id, drag.half_degrees);
+        }
+        self.move_by(id, drag.by.x as i32, drag.by.y as i32)
+    }
+
+    /// Takes things away, with what lies on them in a dish.
+    ///
+    /// # Errors
+    /// When something else leads to one of them.
+    pub fn remove(&mut self, ids: &[u16]) -> Result<JsValue, JsError> {
+        let mut gone: BTreeSet<Id> = ids.iter().copied().map(Id).collect();
+        let layout = self.now();
+        for _ in 0..layout.items.len() {
+            let more: Vec<Id> = layout
+                .items
+                .iter()
+                .filter(|o| o.on.is_some_and(|on| gone.contains(&on)) && !gone.contains(&o.id))
+                .map(|o| o.id)
+                .collect();
+            if more.is_empty() {
+                break;
+            }
+            gone.extend(more);
+        }
+        let name = ids.first().map_or_else(String::new, |id| self.name_of(Id(*id)));
+        let mut after = layout.clone();
+        after.items.retain(|o| !gone.contains(&o.id));
+        after.linens.retain(|o| !gone.contains(&o.id));
+        after.hands.retain(|o| !gone.contains(&o.id));
+        after.crops.retain(|o| !gone.contains(&o.id));
+        for hand in &mut after.hands {
+            hand.pair = hand.pair.filter(|id| !gone.contains(id));
+            hand.holds = hand.holds.filter(|id| !gone.contains(id));
+        }
+        for crop in &mut after.crops {
+            crop.must_show.retain(|id| !gone.contains(id));
+        }
+        let hands = &after.hands;
+        after.exposures.retain(|e| {
+            layout.hands.iter().all(|h| h.exposure != e.id) || hands.iter().any(|h| h.exposure == e.id)
+        });
+        let items = &after.items;
+        after.groups.retain(|g| items.iter().any(|o| o.group == Some(g.id)));
+        self.become_layout(&format!("{name} taken away"), &after)
+    }
+
+    /// Lays the same thing again beside itself, with what lies on it.
+    ///
+    /// # Errors
+    /// When it would leave the limits.
+    pub fn repeat(&mut self, id: u16) -> Result<JsValue, JsError> {
+        let mut after = self.now().clone();
+        let name = format!("{} repeated", self.name_of(Id(id)));
+        if let Some(linen) = self.now().linens.iter().find(|o| o.id == Id(id)) {
+            let mut copy = linen.clone();
+            copy.id = Self::fresh(&mut after);
+            copy.at = copy.at.moved(0, copy.size[1] / 2 + 40);
+            after.linens.push(copy);
+            return self.become_layout(&name, &after);
+        }
+        let stack: Vec<Item> = {
+            let moves = moving(self.now(), Id(id));
+            self.now().items.iter().filter(|o| moves.contains(&o.id)).cloned().collect()
+        };
+        let Some(first) = stack.iter().find(|o| o.id == Id(id)) else {
+            return Ok(JsValue::UNDEFINED);
+        };
+        let step = first.size.extent()[0] + 40;
+        let mut ids: Vec<(Id, Id)> = Vec::new();
+        let group = first.group.map(|_| Self::fresh(&mut after));
+        if let Some(group) = group {
+            after.groups.push(Group { id: group, name: String::new(), extra: Extra::new() });
+        }
+        for item in &stack {
+            let mut copy = item.clone();
+            copy.id = Self::fresh(&mut after);
+            ids.push((item.id, copy.id));
+            let known = |old: Id| ids.iter().find(|(from, _)| *from == old).map(|(_, to)| *to);
+            copy.on = copy.on.and_then(|on| known(on).or(Some(on)));
+            copy.group = copy.group.and(group);
+            copy.at = copy.at.moved(step, 0);
+            // The picture has one hero; a second of it is a main dish.
+            if copy.role == Role::Hero {
+                copy.role = Role::Support;
+            }
+            after.items.push(copy);
+        }
+        self.become_layout(&name, &after)
+    }
+
+    /// Adds a thing of the catalogue at a place, mm.
+    ///
+    /// # Errors
+    /// When nobody knows it, or the table is full.
+    pub fn add(&mut self, prop: &str, x: i32, y: i32) -> Result<JsValue, JsError> {
+        let mut after = self.now().clone();
+        let id = Self::fresh(&mut after);
+        let at = Point::new(x, y);
+        let name = if let Some(linen) = catalogue::linens().iter().find(|l| l.name == prop) {
+            after.linens.push(Linen {
+                id,
+                name: linen.name.into(),
+                kind: linen.kind,
+                state: LinenState::Flat,
+                at,
+                size: linen.size,
+                turn: Turn::ZERO,
+                colour: linen.colour,
+                locked: false,
+                extra: Extra::new(),
+            });
+            linen.name
+        } else {
+            let entry = catalogue::prop(prop);
+            let entry = entry.ok_or_else(|| JsError::new("The catalogue has no such thing."))?;
+            let number = Self::fresh_number(&mut after);
+            let mut item = catalogue::item_from(entry, id, number, at);
+            // Food put down where a dish is lies in the dish.
+            if entry.kind.is_food() {
+                let under = self.hit(f64::from(x), f64::from(y)).into_iter().find(|under| {
+                    after.items.iter().any(|o| {
+                        o.id == Id(*under)
+                            && catalogue::prop(&o.prop).is_some_and(|e| e.kind.carries_food())
+                    })
+                });
+                item.on = under.map(Id);
+            }
+            after.items.push(item);
+            entry.name
+        };
+        self.become_layout(&format!("{name} added"), &after)
+    }
+
+    /// Adds an own round dish by size and colour, with its food.
+    ///
+    /// # Errors
+    /// When a figure is out of range or the table is full.
+    pub fn add_own(&mut self, wish: JsValue) -> Result<JsValue, JsError> {
+        let own: Own = serde_wasm_bindgen::from_value(wish)?;
+        let colour = |text: &str| {
+            Srgb::parse(text).ok_or_else(|| JsError::new("A colour is # and six hex digits."))
+        };
+        let part = |srgb: Srgb| Part {
+            colours: vec![Tone { srgb, share: 100, origin: Origin::Guess }],
+        };
+        let (dish, food) = (colour(&own.dish)?, colour(&own.food)?);
+        let mut after = self.now().clone();
+        let (id, number) = (Self::fresh(&mut after), Self::fresh_number(&mut after));
+        let across = own.across.clamp(10, 2_000);
+        let name = planner::layout::clean_text(&own.name);
+        after.items.push(Item {
+            id,
+            number,
+            name: name.clone(),
+            prop: "round-dish".into(),
+            at: Point::new(own.at[0], own.at[1]),
+            turn: Turn::ZERO,
+            size: Size::Disc { diameter: across, rim: across / 14 },
+            height: 40,
+            parts: Parts {
+                rim: Some(part(dish)),
+                well: Some(part(dish)),
+                food: Some(part(food)),
+            },
+            finish: Finish::Satin,
+            face: Face::Usual,
+            role: Role::Filler,
+            on: None,
+            group: None,
+            locked: false,
+            extra: Extra::new(),
+        });
+        self.become_layout(&format!("{name} added"), &after)
+    }
+
+    /// Sets one hand or a pair to an action, in an exposure of its own.
+    ///
+    /// # Errors
+    /// When the item is not there or there are too many hands.
+    pub fn add_hands(&mut self, wish: JsValue) -> Result<JsValue, JsError> {
+        let wish: arms::Wish = serde_wasm_bindgen::from_value(wish)?;
+        let mut after = self.now().clone();
+        let set = arms::set(&after, &wish, after.head.next_id);
+        let set = set.ok_or_else(|| JsError::new("That dish is not on the table."))?;
+        let added = 1 + set.hands.len() + usize::from(set.person.is_some());
+        after.head.next_id += added as u16;
+        after.people.extend(set.person);
+        after.exposures.push(set.exposure);
+        after.hands.extend(set.hands);
+        self.become_layout("hands set", &after)
+    }
+
+    /// Lays a new table and opens it.
+    ///
+    /// # Errors
+    /// When a dish or board is not known.
+    pub fn lay(&mut self, wish: JsValue) -> Result<(), JsError> {
+        let wish: lay::Wish = serde_wasm_bindgen::from_value(wish)?;
+        let layout = lay::lay(&wish)?;
+        self.open(layout);
+        Ok(())
+    }
+
+    /// Makes the open layout a copy of its own, with this identity.
+    ///
+    /// # Errors
+    /// When the identity is not 16 hex digits.
+    pub fn take_copy(&mut self, id: &str) -> Result<(), JsError> {
+        let mut layout = self.now().clone();
+        layout.based_on = Some(layout.id);
+        layout.id = LayoutId(u64::from_str_radix(id, 16)?);
+        self.open(layout);
+        Ok(())
+    }
+}

@@ -1,0 +1,215 @@
+//! Small objects for the panels, made when something is opened or selected.
+use planner::catalogue;
+use planner::layout::{Id, Item, Layout, Part, Role};
+use planner::scene::{effective_role, flag};
+use planner::words::{length, place};
+use serde::Serialize;
+use serde_wasm_bindgen::Serializer;
+use wasm_bindgen::prelude::*;
+
+use crate::Planner;
+use crate::lay;
+
+/// As plain objects and arrays, nothing as a `Map`.
+pub(crate) fn object(value: &impl Serialize) -> Result<JsValue, JsError> {
+    Ok(value.serialize(&Serializer::json_compatible())?)
+}
+
+/// One line of the picture told in words.
+#[derive(Serialize)]
+struct Thing {
+    id: Id,
+    /// Number or flag on its tag; empty for what has none.
+    number: String,
+    name: String,
+    #[serde(rename = "where")]
+    place: String,
+    role: &'static str,
+    locked: bool,
+}
+
+/// Something of the catalogue that can be added.
+#[derive(Serialize)]
+struct Found {
+    prop: String,
+    name: String,
+    size: String,
+}
+
+fn role_word(role: Role) -> &'static str {
+    match role {
+        Role::Hero => "hero",
+        Role::Support => "main dish",
+        Role::Accent => "accent",
+        Role::Filler => "",
+    }
+}
+
+fn things(layout: &Layout) -> Vec<Thing> {
+    let at = |item: &Item| place(item.at, &layout.frame);
+    let named = |name: &str, prop: &str| {
+        let known = || catalogue::prop(prop).map_or(prop, |entry| entry.name);
+        if name.is_empty() { known().to_string() } else { name.to_string() }
+    };
+    let mut items: Vec<&Item> = layout.items.iter().collect();
+    items.sort_by_key(|item| match effective_role(layout, item) {
+        Role::Hero => (0, item.number),
+        Role::Support => (1, item.number),
+        Role::Accent => (2, item.number),
+        Role::Filler => (3, item.number),
+    });
+    let item = |item: &Item| Thing {
+        id: item.id,
+        // What lies in a dish goes by the dish's number.
+        number: if item.on.is_none() { item.number.to_string() } else { String::new() },
+        name: named(&item.name, &item.prop),
+        place: at(item),
+        role: role_word(item.role),
+        locked: item.locked,
+    };
+    let mut all: Vec<Thing> = items.into_iter().map(item).collect();
+    all.extend(layout.hands.iter().map(|hand| Thing {
+        id: hand.id,
+        number: flag(layout, hand),
+        name: format!("{} hand: {}", word(&hand.side), word(&hand.action)),
+        place: place(hand.target, &layout.frame),
+        role: "",
+        locked: false,
+    }));
+    all.extend(layout.linens.iter().map(|linen| Thing {
+        id: linen.id,
+        number: String::new(),
+        name: format!("{}, {}", named(&linen.name, ""), word(&linen.state)),
+        place: place(linen.at, &layout.frame),
+        role: "",
+        locked: linen.locked,
+    }));
+    all
+}
+
+/// A choice of the layout as the word it is written with.
+fn word(choice: &impl Serialize) -> String {
+    let value = serde_json::to_value(choice).unwrap_or_default();
+    value.as_str().unwrap_or_default().replace('-', " ")
+}
+
+#[wasm_bindgen]
+impl Planner {
+    /// The open layout as an object.
+    ///
+    /// # Errors
+    /// When the browser refuses to make it.
+    pub fn layout(&self) -> Result<JsValue, JsError> {
+        object(self.now())
+    }
+
+    /// Everything on the table in words, the dearest first.
+    ///
+    /// # Errors
+    /// When the browser refuses to make it.
+    pub fn things(&self) -> Result<JsValue, JsError> {
+        object(&things(self.now()))
+    }
+
+    /// Findings and scores.
+    ///
+    /// # Errors
+    /// When the browser refuses to make it.
+    pub fn report(&mut self) -> Result<JsValue, JsError> {
+        object(self.reported())
+    }
+
+    /// Whether there is such an object.
+    #[must_use]
+    pub fn has(&self, id: u16) -> bool {
+        let layout = self.now();
+        let id = Id(id);
+        layout.items.iter().any(|o| o.id == id)
+            || layout.linens.iter().any(|o| o.id == id)
+            || layout.hands.iter().any(|o| o.id == id)
+            || layout.crops.iter().any(|o| o.id == id)
+    }
+
+    /// Whether it is a linen.
+    #[must_use]
+    pub fn is_linen(&self, id: u16) -> bool {
+        self.now().linens.iter().any(|linen| linen.id == Id(id))
+    }
+
+    /// Whether it turns by its handle: items and linens do.
+    #[must_use]
+    pub fn can_turn(&self, id: u16) -> bool {
+        self.is_linen(id) || self.now().items.iter().any(|item| item.id == Id(id))
+    }
+
+    /// First tone of a part (`rim`, `well` or `food`) as written or as the
+    /// catalogue has it; empty when the thing has no such part.
+    #[must_use]
+    pub fn colour_of(&self, id: u16, part: &str) -> String {
+        let item = self.now().items.iter().find(|item| item.id == Id(id));
+        let Some(item) = item else { return String::new() };
+        let entry = catalogue::prop(&item.prop).map(catalogue::parts_of).unwrap_or_default();
+        let own = &item.parts;
+        let [own, usual] = match part {
+            "rim" => [own.rim.as_ref(), entry.rim.as_ref()],
+            "well" => [own.well.as_ref(), entry.well.as_ref()],
+            _ => [own.food.as_ref(), entry.food.as_ref()],
+        };
+        let first = |part: &Part| part.colours.first().map(|tone| tone.srgb.to_string());
+        own.or(usual).and_then(first).unwrap_or_default()
+    }
+
+    /// What fits the words, best first; linens too.
+    ///
+    /// # Errors
+    /// When the browser refuses to make it.
+    pub fn search(&self, words: &str) -> Result<JsValue, JsError> {
+        let units = self.now().head.units;
+        let across = |extent: [i32; 2]| {
+            let [w, d] = extent.map(|mm| length(f64::from(mm), units));
+            if w == d { w } else { format!("{w} × {d}") }
+        };
+        let wanted = words.to_lowercase();
+        let linens = catalogue::linens().iter().filter(|linen| {
+            wanted.split_whitespace().all(|word| linen.name.contains(word))
+        });
+        let mut found: Vec<Found> = catalogue::search(words)
+            .into_iter()
+            .map(|entry| Found {
+                prop: entry.id.into(),
+                name: entry.name.into(),
+                size: across(entry.size.extent()),
+            })
+            .collect();
+        found.extend(linens.map(|linen| Found {
+            prop: linen.name.into(),
+            name: linen.name.into(),
+            size: across(linen.size),
+        }));
+        object(&found)
+    }
+
+    /// Dishes offered for a new table.
+    ///
+    /// # Errors
+    /// When the browser refuses to make it.
+    pub fn dishes(&self) -> Result<JsValue, JsError> {
+        object(&lay::offers())
+    }
+
+    /// Boards offered for a new table.
+    ///
+    /// # Errors
+    /// When the browser refuses to make it.
+    pub fn surfaces(&self) -> Result<JsValue, JsError> {
+        let surfaces: Vec<Found> = catalogue::surfaces()
+            .iter()
+            .map(|surface| Found {
+                prop: surface.id.into(),
+                name: surface.name.into(),
+                size: String::new(),
+            })
+            .collect();
+        object(&surfaces)
+    }
+}

@@ -1,0 +1,103 @@
+//! The drawing as it stands on the page: keyed groups, of which only those
+//! that changed are made again.
+
+use wasm_bindgen::{JsCast, JsValue};
+use web_sys::{Document, Element};
+
+use crate::compose::Keyed;
+use crate::dom;
+
+struct Held {
+    key: String,
+    /// The group as text, to tell whether it changed.
+    text: String,
+    node: Element,
+    place: Option<[f64; 2]>,
+}
+
+/// The groups under one element of the page, bottom to top.
+pub(crate) struct Sheet {
+    root: Element,
+    document: Document,
+    held: Vec<Held>,
+}
+
+impl Sheet {
+    /// Takes over `root`, which must be empty.
+    pub(crate) fn new(root: Element) -> Result<Self, JsValue> {
+        let document = root
+            .owner_document()
+            .ok_or_else(|| JsValue::from_str("the drawing stands in no page"))?;
+        root.set_text_content(None);
+        Ok(Self {
+            root,
+            document,
+            held: Vec::new(),
+        })
+    }
+
+    /// Brings the page to `groups`; returns how many groups were made anew.
+    pub(crate) fn patch(&mut self, groups: Vec<Keyed>) -> Result<u32, JsValue> {
+        let mut before = std::mem::take(&mut self.held);
+        let mut made = 0;
+        let mut last: Option<web_sys::Node> = None;
+        for keyed in groups {
+            let text = keyed.group.to_string();
+            let found = before.iter().position(|held| held.key == keyed.key);
+            let found = found.map(|place| before.swap_remove(place));
+            let node = match found {
+                Some(held) if held.text == text => held.node,
+                other => {
+                    let node = dom::element(&self.document, &keyed.group)?;
+                    node.set_attribute("data-key", &keyed.key)?;
+                    if let Some(old) = other {
+                        old.node.remove();
+                    }
+                    made += 1;
+                    node
+                }
+            };
+            set_place(&node, keyed.transform, [0.0, 0.0])?;
+            let next = match &last {
+                Some(last) => last.next_sibling(),
+                None => self.root.first_child(),
+            };
+            let stands = next.as_ref().is_some_and(|next| next.is_same_node(Some(&node)));
+            if !stands {
+                self.root.insert_before(&node, next.as_ref())?;
+            }
+            last = Some(node.clone().unchecked_into());
+            self.held.push(Held {
+                key: keyed.key,
+                text,
+                node,
+                place: keyed.transform,
+            });
+        }
+        for held in before {
+            held.node.remove();
+        }
+        Ok(made)
+    }
+
+    /// Shows the groups whose key `moves` accepts displaced by `by`, mm.
+    pub(crate) fn shift(
+        &self,
+        moves: impl Fn(&str) -> bool,
+        by: [f64; 2],
+    ) -> Result<(), JsValue> {
+        for held in self.held.iter().filter(|held| moves(&held.key)) {
+            set_place(&held.node, held.place, by)?;
+        }
+        Ok(())
+    }
+}
+
+fn set_place(node: &Element, place: Option<[f64; 2]>, by: [f64; 2]) -> Result<(), JsValue> {
+    let [x, y] = place.unwrap_or_default();
+    let [x, y] = [x + by[0], y + by[1]];
+    if x == 0.0 && y == 0.0 {
+        return node.remove_attribute("transform");
+    }
+    node.set_attribute("transform", &format!("translate({x:.1} {y:.1})"))
+}

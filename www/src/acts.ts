@@ -1,0 +1,179 @@
+// Acts of the panels: each changes a copy of the layout as a file would hold
+// it. The core reads the copy under the rules of a file and makes one edit of it.
+
+import type {
+  Crop, Exposure, Finding, Hand, Id, Item, Layout, Linen, Pair, Part, Person, Role,
+} from "./core";
+import * as session from "./session";
+import * as state from "./state";
+
+/** Changes a copy of the open layout and makes it one edit called `name`. */
+function change(name: string, to: (layout: Layout) => void): boolean {
+  const copy = structuredClone(state.layout.value);
+  if (copy === undefined) return false;
+  to(copy);
+  return session.become(name, copy);
+}
+
+function fresh(layout: Layout): Id {
+  const id = layout.next_id;
+  layout.next_id += 1;
+  return id;
+}
+
+/** Changes whatever has this id, item or linen. */
+function one(name: string, id: Id, to: (thing: Item | Linen) => void): boolean {
+  return change(name, (layout) => {
+    const thing =
+      layout.items.find((item) => item.id === id) ?? layout.linens.find((linen) => linen.id === id);
+    if (thing !== undefined) to(thing);
+  });
+}
+function item(name: string, id: Id, to: (item: Item) => void): boolean {
+  return change(name, (layout) => {
+    const found = layout.items.find((each) => each.id === id);
+    if (found !== undefined) to(found);
+  });
+}
+const named = (id: Id): string =>
+  state.things.value.find((thing) => thing.id === id)?.name ?? "thing";
+
+function resized(thing: Item, width: number, depth: number): void {
+  const { size } = thing;
+  if (size.shape === "disc") size.diameter = width;
+  else if (size.shape !== "outline") [size.width, size.depth] = [width, depth];
+  const least = Math.floor(Math.min(width, depth) / 2);
+  if ("rim" in size) size.rim = Math.min(size.rim, least);
+  if ("corner" in size) size.corner = Math.min(size.corner, least);
+}
+
+export const act = {
+  moveBy: (id: Id, dx: number, dy: number) => session.moveBy(id, dx, dy),
+  turnBy: (id: Id, degrees: number) => session.turnBy(id, degrees * 2),
+  remove: (ids: Id[]) => session.remove(ids),
+  duplicate: ([id]: [Id]) => session.repeat(id),
+
+  rename: (id: Id, name: string) => one("renamed", id, (thing) => (thing.name = name)),
+  lock: (id: Id, locked: boolean) =>
+    one(locked ? `${named(id)} locked` : `${named(id)} free`, id, (thing) => (thing.locked = locked)),
+  role: (id: Id, role: Role) =>
+    change(`${named(id)}: its part in the picture`, (layout) => {
+      for (const each of layout.items) {
+        if (role === "hero" && each.role === "hero") each.role = "support";
+        if (each.id === id) each.role = role;
+      }
+    }),
+  resize: (id: Id, width: number, depth: number) =>
+    item(`${named(id)} resized`, id, (thing) => resized(thing, width, depth)),
+  height: (id: Id, height: number) =>
+    item(`${named(id)}: height`, id, (thing) => (thing.height = height)),
+  recolour: (which: Item, part: "rim" | "well" | "food", srgb: string) =>
+    item(`${which.name} recoloured`, which.id, (thing) => {
+      const own: Part = { colours: [{ srgb, share: 100, origin: "guess" }] };
+      thing.parts = { ...thing.parts, [part]: own };
+    }),
+  putOn: (id: Id, on: Id) =>
+    item(`${named(id)} put down`, id, (thing) => {
+      if (on === 0) delete thing.on;
+      else thing.on = on;
+    }),
+  group: (ids: Id[]) =>
+    change("put together", (layout) => {
+      const members = layout.items.filter((each) => ids.includes(each.id));
+      const known = members.find((each) => each.group !== undefined)?.group;
+      const group = known ?? fresh(layout);
+      if (known === undefined) {
+        layout.groups = [...(layout.groups ?? []), { id: group, name: "" }];
+      }
+      for (const each of members) each.group = group;
+    }),
+  ungroup: (group: Id) =>
+    change("taken apart", (layout) => {
+      layout.groups = (layout.groups ?? []).filter((each) => each.id !== group);
+      for (const each of layout.items) if (each.group === group) delete each.group;
+    }),
+  linen: (linen: Linen, to: Partial<Linen>) =>
+    one(`${linen.name} changed`, linen.id, (thing) => Object.assign(thing, to)),
+
+  table: (table: Layout["table"], to: Partial<Layout["table"]>) =>
+    change("board changed", (layout) => (layout.table = { ...table, ...to })),
+  floor: (colour: string) => change("floor recoloured", (layout) => (layout.floor.colour = colour)),
+  frame: (frame: Layout["frame"], to: Partial<Layout["frame"]>) =>
+    change("frame changed", (layout) => (layout.frame = { ...frame, ...to })),
+  head: (to: Partial<Pick<Layout, "title" | "look" | "units" | "revision" | "client" | "note">>) =>
+    change("revision" in to ? "version counted up" : "heading changed", (layout) =>
+      Object.assign(layout, to),
+    ),
+  camera: (camera: Layout["camera"]) => change("camera changed", (layout) => (layout.camera = camera)),
+  rig: (rig: Layout["rig"]) => change("ceiling changed", (layout) => (layout.rig = rig)),
+  light: (light: Layout["light"]) => change("light moved", (layout) => (layout.light = light)),
+
+  person: (person: Person, to: Partial<Person>) =>
+    change("person changed", (layout) => {
+      const found = layout.people?.find((each) => each.id === person.id);
+      if (found !== undefined) Object.assign(found, to);
+    }),
+  hand: (hand: Hand, to: Partial<Hand>) =>
+    change("hand changed", (layout) => {
+      const found = layout.hands?.find((each) => each.id === hand.id);
+      if (found !== undefined) Object.assign(found, to);
+    }),
+  /** The other hand does it; a pair changes sides as a whole. */
+  flip: (hand: Hand) =>
+    change("hands flipped", (layout) => {
+      for (const each of layout.hands ?? []) {
+        if (each.id !== hand.id && each.id !== hand.pair) continue;
+        each.side = each.side === "left" ? "right" : "left";
+      }
+    }),
+  exposure: (hand: Hand, id: Id) =>
+    change("shot in another exposure", (layout) => {
+      for (const each of layout.hands ?? []) {
+        if (each.id === hand.id || each.id === hand.pair) each.exposure = id;
+      }
+      const used = (exposure: Exposure): boolean =>
+        exposure.kind === "clean" ||
+        (layout.hands ?? []).some((each) => each.exposure === exposure.id);
+      layout.exposures = (layout.exposures ?? []).filter(used);
+    }),
+
+  addCrop: (layout: Layout, name: string, ratio: Pair) =>
+    change(`${name} added`, (copy) => {
+      const { at, width } = layout.frame;
+      const high = (width * layout.frame.ratio[1]) / layout.frame.ratio[0];
+      const across = Math.floor(Math.min(width, (high * ratio[0]) / ratio[1]));
+      copy.crops.push({ id: fresh(copy), name, ratio, at, width: across });
+    }),
+  addDoublePage: (layout: Layout) =>
+    change("double page added", (copy) => {
+      const { at, width } = layout.frame;
+      const high = (width * layout.frame.ratio[1]) / layout.frame.ratio[0];
+      // Two A4 pages side by side, 3 mm of bleed and a fold 10 mm wide that eats
+      // into both; common practice, no source. The printer's own figures decide.
+      const print: Pair = [420, 297];
+      const across = Math.floor(Math.min(width, (high * print[0]) / print[1]) * 0.96);
+      copy.crops.push({
+        id: fresh(copy), name: "double page", print, at, width: across, bleed: 3, safe: 8, gutter: 10,
+      });
+    }),
+  copySpace: (crop: Crop) =>
+    change(`copy space in ${crop.name}`, (layout) => {
+      const found = layout.crops.find((each) => each.id === crop.id);
+      if (found === undefined) return;
+      const shape = crop.ratio ?? crop.print ?? [1, 1];
+      const high = Math.round((crop.width * shape[1]) / shape[0]);
+      const [across, down] = [Math.round(crop.width * 0.5), Math.round(high * 0.22)];
+      found.copy = { area: [0, -Math.round(high * 0.32), across, down], wording: "" };
+    }),
+  crop: (crop: Crop, to: Partial<Crop>) =>
+    change(`${crop.name} changed`, (layout) => {
+      const found = layout.crops.find((each) => each.id === crop.id);
+      if (found !== undefined) Object.assign(found, to);
+    }),
+
+  accept: (finding: Finding) =>
+    change("meant so", (layout) => {
+      const rest = (layout.intended ?? []).filter((each) => each.finding !== finding.key);
+      layout.intended = [...rest, { finding: finding.key, figure: Math.round(finding.figure) }];
+    }),
+};

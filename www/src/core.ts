@@ -1,0 +1,170 @@
+// What crosses from the core as objects, when something is opened, saved,
+// selected or read. During a drag only numbers cross.
+
+/** A whole number that names one object of a layout. */
+export type Id = number;
+export type Pair = [number, number];
+
+export interface Tone {
+  srgb: string;
+  share: number;
+  origin: "guess" | "photo" | "measured";
+}
+export interface Part {
+  colours: Tone[];
+}
+export type Size =
+  | { shape: "disc"; diameter: number; rim: number }
+  | { shape: "rect"; width: number; depth: number; corner: number; rim: number }
+  | { shape: "oval"; width: number; depth: number; rim: number }
+  | { shape: "outline"; points: Pair[] };
+
+export type Role = "hero" | "support" | "accent" | "filler";
+export interface Item {
+  id: Id;
+  number: number;
+  name: string;
+  prop: string;
+  at: Pair;
+  turn: number;
+  size: Size;
+  height: number;
+  parts?: { rim?: Part; well?: Part; food?: Part };
+  finish: string;
+  face: string;
+  role: Role;
+  on?: Id;
+  group?: Id;
+  locked?: boolean;
+}
+export interface Linen {
+  id: Id;
+  name: string;
+  kind: "runner" | "cloth" | "mat" | "napkin";
+  state: "flat" | "folded" | "bunched" | "thrown";
+  at: Pair;
+  size: Pair;
+  turn: number;
+  colour: string;
+  locked?: boolean;
+}
+export interface Hand {
+  id: Id;
+  person: Id;
+  side: "left" | "right";
+  pair?: Id;
+  action: string;
+  entry: Pair;
+  target: Pair;
+  height: number;
+  palm: "down" | "up";
+  holds?: Id;
+  exposure: Id;
+}
+export interface Person {
+  id: Id;
+  skin: string;
+  sleeve: { colour: string; length: "bare" | "rolled" | "long" };
+}
+export interface Exposure {
+  id: Id;
+  kind: "clean" | "hands";
+}
+export interface Crop {
+  id: Id;
+  name: string;
+  ratio?: Pair;
+  print?: Pair;
+  at: Pair;
+  width: number;
+  bleed?: number;
+  safe?: number;
+  gutter?: number;
+  copy?: { area: [number, number, number, number]; wording: string };
+  must?: boolean;
+  must_show?: Id[];
+}
+export interface Layout {
+  id: string;
+  based_on?: string;
+  title: string;
+  client?: string;
+  note?: string;
+  units: "cm" | "in";
+  look: "low-key" | "normal" | "high-key";
+  revision: { number: number; date: string };
+  next_id: number;
+  table: {
+    shape: "rect" | "round";
+    width: number;
+    depth: number;
+    height: number;
+    surface: { name: string; prop: string; colour: string; finish: string };
+  };
+  floor: { colour: string };
+  frame: { ratio: Pair; at: Pair; width: number; turn: number };
+  camera: { format: string; focal: number };
+  rig: { ceiling: number };
+  light: {
+    clock: number;
+    distance: number;
+    height_above_table: number;
+    shape: "disc" | "window";
+    width: number;
+    height: number;
+  };
+  groups?: { id: Id; name: string }[];
+  intended?: { finding: string; figure: number }[];
+  linens: Linen[];
+  items: Item[];
+  people?: Person[];
+  hands?: Hand[];
+  exposures?: Exposure[];
+  crops: Crop[];
+}
+
+export type State = "holds" | "look-again" | "wont-work" | "intended" | "n/a";
+export interface Remedy {
+  act: string;
+  predicted: string;
+  after: number;
+}
+export interface Finding {
+  key: string;
+  reading: string;
+  state: State;
+  rank: number;
+  figure: number;
+  about: Id[];
+  sentence: string;
+  remedy?: Remedy | null;
+  working: string[];
+  grade: string;
+}
+export interface Scores {
+  balance: number | null;
+  triangle: number | null;
+  separation: number | null;
+}
+export interface Report {
+  findings: Finding[];
+  scores?: Scores | null;
+}
+
+/** One line of the list of things: the picture, told in words. */
+export interface Thing {
+  id: Id;
+  number: string;
+  name: string;
+  where: string;
+  role: string;
+  locked: boolean;
+}
+
+/** What an act on the layout gives back. */
+export interface Done {
+  /** What was done, in words. */
+  name: string;
+  /** The record for the journal. */
+  record: string;
+}

@@ -1,0 +1,60 @@
+// The picture by keyboard: every drag has a way without one.
+
+import { act } from "./acts";
+import { nudge } from "./picture";
+import * as session from "./session";
+import type { Window } from "./stage";
+import * as state from "./state";
+
+const STEPS: Record<string, [number, number]> = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, -1],
+  ArrowDown: [0, 1],
+};
+const PAN_PX = 40;
+
+/** Listens for keys; returns what stops it. */
+export function keys(element: HTMLElement, view: Window, abandon: () => void): () => void {
+  const onPicture = (event: KeyboardEvent): void => {
+    const step = STEPS[event.key];
+    const id = state.chosen.value;
+    if (step !== undefined) {
+      const mm = event.shiftKey ? 1 : 10;
+      if (id === undefined) view.pan(-step[0] * PAN_PX, -step[1] * PAN_PX);
+      else nudge(step[0] * mm, step[1] * mm);
+    } else if (event.key === "[" || event.key === "]") {
+      if (id !== undefined) act.turnBy(id, event.key === "]" ? 5 : -5);
+    } else if (event.key === "Delete" || event.key === "Backspace") {
+      if (id !== undefined) act.remove([id]);
+    } else if (event.key === "+" || event.key === "-" || event.key === "=") {
+      const { x, y, width, height } = view.seen;
+      view.zoom(event.key === "-" ? 0.8 : 1.25, x + width / 2, y + height / 2);
+    } else if (event.key === "0") {
+      view.refit();
+    } else {
+      return;
+    }
+    event.preventDefault();
+  };
+  const anywhere = (event: KeyboardEvent): void => {
+    if (event.key === "Escape") {
+      abandon();
+      session.choose(undefined);
+      return;
+    }
+    const writing = event.target instanceof Element && event.target.matches("input,textarea,select");
+    if (writing || !(event.ctrlKey || event.metaKey)) return;
+    const key = event.key.toLowerCase();
+    if (key === "z" && !event.shiftKey) session.undo();
+    else if (key === "y" || (key === "z" && event.shiftKey)) session.redo();
+    else return;
+    event.preventDefault();
+  };
+  element.addEventListener("keydown", onPicture);
+  addEventListener("keydown", anywhere);
+  return () => {
+    element.removeEventListener("keydown", onPicture);
+    removeEventListener("keydown", anywhere);
+  };
+}

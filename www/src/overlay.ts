@@ -1,0 +1,132 @@
+// What lies over the drawing: the outline of the chosen thing, its handle, the
+// lines it snaps to and, clear of the finger, its figure.
+
+import type { Finger } from "./gestures";
+import { core } from "./session";
+import type { Window } from "./stage";
+import * as state from "./state";
+
+const SVG = "http://www.w3.org/2000/svg";
+const HANDLE_PX = 22;
+const CLEAR_PX = 30;
+
+function make(name: string, kind: string): SVGElement {
+  const element = document.createElementNS(SVG, name);
+  element.setAttribute("class", kind);
+  return element;
+}
+function set(element: SVGElement, values: Record<string, string | number>): void {
+  for (const [name, value] of Object.entries(values)) element.setAttribute(name, String(value));
+}
+
+export class Overlay {
+  #outline = make("path", "chosen");
+  #stem = make("path", "chosen");
+  #handle = make("circle", "handle");
+  #guides = make("path", "guide");
+  #knob: [number, number] | undefined;
+  #centre: [number, number] = [0, 0];
+
+  constructor(
+    root: SVGGElement,
+    readonly lens: HTMLElement,
+  ) {
+    root.replaceChildren(this.#outline, this.#stem, this.#guides, this.#handle);
+  }
+
+  /** Draws the chosen thing's outline and handle, or nothing. */
+  show(view: Window): void {
+    const id = state.chosen.value;
+    const points = id === undefined ? [] : [...core().outline(id)];
+    this.#knob = undefined;
+    if (id === undefined || points.length < 6) {
+      set(this.#outline, { d: "" });
+      set(this.#stem, { d: "" });
+      set(this.#handle, { r: 0 });
+      return;
+    }
+    const px = view.scale;
+    const pairs: string[] = [];
+    let [top, left, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+    for (let n = 0; n < points.length; n += 2) {
+      const [x, y] = [points[n] ?? 0, points[n + 1] ?? 0];
+      pairs.push(`${x.toFixed(1)} ${y.toFixed(1)}`);
+      [top, bottom] = [Math.min(top, y), Math.max(bottom, y)];
+      [left, right] = [Math.min(left, x), Math.max(right, x)];
+    }
+    this.#centre = [(left + right) / 2, (top + bottom) / 2];
+    set(this.#outline, { d: `M${pairs.join("L")}Z`, "stroke-width": 2.4 * px });
+    if (!core().can_turn(id)) {
+      set(this.#stem, { d: "" });
+      set(this.#handle, { r: 0 });
+      return;
+    }
+    const x = this.#centre[0];
+    const y = top - CLEAR_PX * px < view.seen.y ? bottom + CLEAR_PX * px : top - CLEAR_PX * px;
+    this.#knob = [x, y];
+    set(this.#stem, { d: `M${x} ${y < top ? top : bottom}V${y}`, "stroke-width": 1.6 * px });
+    set(this.#handle, { cx: x, cy: y, r: 8 * px, "stroke-width": 2.4 * px });
+  }
+
+  /** Shows a drag: outline and figures follow, the figure clear of the finger. */
+  follow(view: Window, finger: Finger): void {
+    const planner = core();
+    const [dx, dy] = [planner.drag_x, planner.drag_y];
+    for (const part of [this.#outline, this.#stem, this.#handle]) {
+      set(part, { transform: `translate(${dx} ${dy})` });
+    }
+    const { x, y, width, height } = view.seen;
+    const upright = planner.guide_x;
+    const level = planner.guide_y;
+    const lines =
+      (Number.isNaN(upright) ? "" : `M${upright} ${y}v${height}`) +
+      (Number.isNaN(level) ? "" : `M${x} ${level}h${width}`);
+    set(this.#guides, {
+      d: lines,
+      "stroke-width": 1.4 * view.scale,
+      "stroke-dasharray": `${6 * view.scale} ${4 * view.scale}`,
+    });
+    this.#say(view, finger, planner.drag_words());
+  }
+
+  #say(view: Window, finger: Finger, words: string): void {
+    this.lens.hidden = false;
+    if (this.lens.textContent !== words) this.lens.textContent = words;
+    const { clientWidth: wide, clientHeight: high } = view.svg;
+    const own = this.lens.offsetWidth;
+    const x = Math.min(Math.max(4, finger.x - own / 2), wide - own - 4);
+    const clear = finger.touch ? 96 : 48;
+    const y = finger.y - clear > 0 ? finger.y - clear : Math.min(high - 40, finger.y + clear);
+    this.lens.style.transform = `translate(${x}px, ${y}px)`;
+  }
+
+  /** Whether a place is on the handle. */
+  onHandle(view: Window, x: number, y: number): boolean {
+    if (this.#knob === undefined) return false;
+    const reach = HANDLE_PX * view.scale;
+    return Math.hypot(x - this.#knob[0], y - this.#knob[1]) < reach;
+  }
+
+  /** Turns the chosen thing so that its handle points to the finger. */
+  turn(view: Window, x: number, y: number, finger: Finger): void {
+    if (this.#knob === undefined) return;
+    const [cx, cy] = this.#centre;
+    const angle = (px: number, py: number): number => Math.atan2(py - cy, px - cx);
+    const by = ((angle(x, y) - angle(...this.#knob)) * 180) / Math.PI;
+    const degrees = core().turn_to(by);
+    for (const part of [this.#outline, this.#stem, this.#handle]) {
+      set(part, { transform: `rotate(${degrees} ${cx} ${cy})` });
+    }
+    this.#say(view, finger, core().drag_words());
+  }
+
+  /** Back to rest after a drag or a turn. */
+  rest(view: Window): void {
+    this.lens.hidden = true;
+    set(this.#guides, { d: "" });
+    for (const part of [this.#outline, this.#stem, this.#handle]) {
+      part.removeAttribute("transform");
+    }
+    this.show(view);
+  }
+}

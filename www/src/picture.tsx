@@ -1,0 +1,162 @@
+// The picture: the drawing with what is chosen on it, under the finger.
+
+import { useEffect, useRef } from "preact/hooks";
+import type { JSX } from "preact";
+import { effect } from "@preact/signals";
+
+import { act } from "./acts";
+import { listen, type Finger } from "./gestures";
+import { keys } from "./keys";
+import { Overlay } from "./overlay";
+import * as session from "./session";
+import { Window, type Seen } from "./stage";
+import * as state from "./state";
+
+/** What is seen at rest: the frame and a hand's breadth around it. */
+function whole(): Seen {
+  const frame = state.layout.value?.frame;
+  if (frame === undefined) return { x: 0, y: 0, width: 1000, height: 700 };
+  const [wide, high] = frame.ratio;
+  const height = (frame.width * high) / wide;
+  const turned = frame.turn % 180 === 90;
+  const [across, down] = turned ? [height, frame.width] : [frame.width, height];
+  const [dx, dy] = [across * 0.055, across * 0.13];
+  return {
+    x: frame.at[0] - across / 2 - dx,
+    y: frame.at[1] - down / 2 - dy,
+    width: across + 2 * dx,
+    height: down + 1.7 * dy,
+  };
+}
+
+/** Height of the picture on a phone, px: as the frame asks, leaving room for words. */
+function tall(width: number): number {
+  const seen = whole();
+  return Math.round(
+    Math.min((width * seen.height) / seen.width, Math.max(260, innerHeight * 0.52)),
+  );
+}
+
+export function Picture(): JSX.Element {
+  const box = useRef<HTMLDivElement>(null);
+  const svg = useRef<SVGSVGElement>(null);
+  const drawing = useRef<SVGGElement>(null);
+  const above = useRef<SVGGElement>(null);
+  const lens = useRef<HTMLDivElement>(null);
+
+  useEffect(() => {
+    const [element, root, under, over, figure] = [
+      box.current, svg.current, drawing.current, above.current, lens.current,
+    ];
+    if (!element || !root || !under || !over || !figure) return undefined;
+    const overlay = new Overlay(over, figure);
+    const view = new Window(root, () => {
+      session.setScale(view.scale);
+      overlay.show(view);
+    });
+    const size = (): void => {
+      element.style.height = `${tall(element.clientWidth)}px`;
+      view.fit(whole());
+    };
+    size();
+    session.drawInto(under, view.scale);
+    const abandon = listen(element, view, {
+      grab(x, y) {
+        if (state.stage.value === "first" || state.readOnly.value) return false;
+        const id = held(x, y);
+        if (id === 0 || !session.core().grab(id)) return false;
+        session.choose(id);
+        return true;
+      },
+      drag(dx, dy, finger) {
+        session.core().drag_to(dx, dy, 7 * view.scale);
+        overlay.follow(view, finger);
+      },
+      drop: () => (session.drop(), overlay.rest(view)),
+      abandon: () => (session.core().let_go(), overlay.rest(view)),
+      tap,
+      handle: (x, y) => overlay.onHandle(view, x, y) && session.core().grab(state.chosen.value ?? 0),
+      turn(x, y, finger: Finger) {
+        overlay.turn(view, x, y, finger);
+      },
+      turned: () => (session.drop(), overlay.rest(view)),
+    });
+    const stopKeys = keys(element, view, abandon);
+    const watch = new ResizeObserver(size);
+    watch.observe(element.parentElement ?? element);
+    let last = "";
+    const stop = effect(() => {
+      const frame = JSON.stringify(state.layout.value?.frame) + state.stage.value;
+      void state.chosen.value;
+      if (frame !== last) {
+        last = frame;
+        size();
+      }
+      overlay.show(view);
+    });
+    const redrawn = effect(() => {
+      void state.exposure.value;
+      void state.openFinding.value;
+      session.redraw();
+    });
+    return () => {
+      stop();
+      redrawn();
+      stopKeys();
+      watch.disconnect();
+    };
+  }, []);
+
+  return (
+    <div
+      class="picture"
+      ref={box}
+      tabIndex={0}
+      role="group"
+      aria-label="The picture from above. Arrow keys move what is chosen by 1 cm, with Shift by 1 mm; the list of things below does the same."
+    >
+      <svg ref={svg} aria-hidden="true">
+        <g ref={drawing} />
+        <g ref={above} />
+      </svg>
+      <div class="lens sans" ref={lens} hidden />
+    </div>
+  );
+}
+
+/** What a drag that starts here moves: the chosen thing if it is there, else the topmost. */
+function held(x: number, y: number): number {
+  const found = [...session.core().hit(x, y)];
+  const chosen = state.chosen.value;
+  if (chosen !== undefined && found.includes(chosen)) return chosen;
+  return found.find((id) => !session.core().is_linen(id)) ?? 0;
+}
+
+let lastTap: { x: number; y: number } | undefined;
+
+/** A tap chooses the whole cluster; a second one goes inside to what lies on it. */
+function tap(x: number, y: number): void {
+  if (state.stage.value === "first") return;
+  const core = session.core();
+  const found = [...core.hit(x, y)];
+  const again = lastTap !== undefined && Math.hypot(x - lastTap.x, y - lastTap.y) < 25;
+  lastTap = { x, y };
+  state.which.value = [];
+  if (found.length === 0) return session.choose(undefined);
+  const roots = [...new Set(found.map((id) => core.root(id)))];
+  const chosen = state.chosen.value;
+  if (again && chosen !== undefined) {
+    const place = found.indexOf(chosen);
+    const inside = [...found.filter((id) => core.root(id) === core.root(chosen))];
+    const next = place < 0 ? inside[0] : inside[(inside.indexOf(chosen) + 1) % inside.length];
+    return session.choose(next);
+  }
+  state.which.value = roots.length > 1 ? roots : [];
+  session.choose(roots[0]);
+}
+
+/** Moves what is chosen, in mm. */
+export function nudge(dx: number, dy: number): void {
+  const id = state.chosen.value;
+  if (id !== undefined) act.moveBy(id, dx, dy);
+}

@@ -1,0 +1,313 @@
+// One open layout: every act goes through here, is drawn, kept and read again.
+
+import { batch } from "@preact/signals";
+import { Planner } from "#core";
+
+import type { Done, Id, Layout, Report, Thing } from "./core";
+import * as state from "./state";
+import * as store from "./store";
+
+/** Edits after which the whole layout is kept anew. */
+const SNAPSHOT_EVERY = 24;
+
+let planner: Planner;
+let compile: () => Planner;
+let edits = 0;
+let snapshotAt = 0;
+let scale = 1;
+let drawing: SVGGElement | undefined;
+let queue: Promise<void> = Promise.resolve();
+
+/** The core in use. After a trap it is another instance with the same layout. */
+export const core = (): Planner => planner;
+
+/** Starts with a core; `another` makes a fresh one after a trap. */
+export function begin(another: () => Planner): void {
+  compile = another;
+  planner = another();
+}
+
+/** Draws into `root`, one drawing at a time. */
+export function drawInto(root: SVGGElement, perPixel: number): void {
+  drawing = root;
+  scale = perPixel;
+  planner.draw_into(root);
+  redraw();
+}
+
+export function setScale(perPixel: number): void {
+  if (Math.abs(perPixel / scale - 1) < 0.02) return;
+  scale = perPixel;
+  redraw();
+}
+
+/** Brings the drawing to the layout. */
+export function redraw(): void {
+  if (drawing === undefined) return;
+  planner.view(scale, state.exposure.value, state.openFinding.value ?? "");
+  planner.patch();
+}
+
+/** Reads everything the panels show. */
+export function refresh(): void {
+  batch(() => {
+    state.layout.value = planner.layout() as Layout;
+    state.things.value = planner.things() as Thing[];
+    state.report.value = planner.report() as Report;
+    state.undoable.value = planner.can_undo();
+    state.redoable.value = planner.can_redo();
+    const exists = state.chosen.value !== undefined && planner.has(state.chosen.value);
+    if (!exists) state.chosen.value = undefined;
+  });
+}
+
+/** Runs one act on the core: what it did is drawn, read, kept and said. */
+function act(run: () => unknown): boolean {
+  if (state.readOnly.value) {
+    state.fault.value =
+      "Another tab has this layout open, so this one only shows it. Nothing was changed.";
+    return false;
+  }
+  let done: Done | undefined;
+  try {
+    done = run() as Done | undefined;
+  } catch (error) {
+    refused(error);
+    return false;
+  }
+  if (done === undefined) return false;
+  state.fault.value = "";
+  refresh();
+  redraw();
+  state.lastAct.value = done.name;
+  const first = state.report.value?.findings.find((finding) => finding.rank <= 2);
+  state.said.value = first === undefined ? `${done.name}.` : `${done.name}. ${first.sentence}`;
+  keep(done.record);
+  return true;
+}
+
+/** Says what went wrong; after a trap starts afresh from what was kept. */
+function refused(error: unknown): void {
+  if (!(error instanceof WebAssembly.RuntimeError)) {
+    state.fault.value = `${message(error)} Nothing was changed.`;
+    return;
+  }
+  const layout = state.layout.value;
+  planner = compile();
+  if (layout !== undefined) planner.open_json(JSON.stringify(layout));
+  if (drawing !== undefined) drawInto(drawing, scale);
+  refresh();
+  state.fault.value =
+    "That act stopped the planner. The layout is as it was before it; the act is set aside.";
+}
+
+export function message(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}
+
+/** Brings the layout to a changed copy of itself, as one edit. */
+export const become = (name: string, to: Layout): boolean =>
+  act(() => planner.become_json(name, JSON.stringify(to)));
+export const moveBy = (id: Id, dx: number, dy: number): boolean =>
+  act(() => planner.move_by(id, dx, dy));
+export const turnBy = (id: Id, halfDegrees: number): boolean =>
+  act(() => planner.turn_by(id, halfDegrees));
+export const remove = (ids: Id[]): boolean => act(() => planner.remove(Uint16Array.from(ids)));
+/** Lays the same thing again beside itself. */
+export const repeat = (id: Id): boolean => act(() => planner.repeat(id));
+export const undo = (): boolean => act(() => planner.undo());
+export const redo = (): boolean => act(() => planner.redo());
+export const remedy = (key: string): boolean =>
+  act(() => planner.apply_remedy(key));
+/** Ends a drag or a turn as one edit. */
+export const drop = (): boolean => act(() => planner.drop());
+/** Lays a table of one's own, board, frame, settings and dishes in one go, as a new layout. */
+export async function layTable(wish: unknown): Promise<void> {
+  await settled();
+  planner.lay(wish);
+  await opened(0);
+  await keepNow();
+}
+/** Adds a thing by its catalogue name near a place. */
+export const add = (prop: string, x: number, y: number): boolean =>
+  act(() => planner.add(prop, x, y));
+export const addOwn = (wish: unknown): boolean => act(() => planner.add_own(wish));
+/** Sets one hand, or two of one person, to an action on a thing. */
+export const addHands = (wish: unknown): boolean => act(() => planner.add_hands(wish));
+
+/** Chooses a thing, or nothing. */
+export function choose(id: Id | undefined): void {
+  state.chosen.value = id;
+}
+
+function keep(record: string): void {
+  edits += 1;
+  const number = edits;
+  const { id } = planner;
+  const whole = number - snapshotAt >= SNAPSHOT_EVERY ? planner.save_json() : undefined;
+  if (whole !== undefined) snapshotAt = number;
+  state.saved.value = "saving";
+  queue = queue
+    .then(() => (whole === undefined ? store.keepEdit(id, number, record) : snapshot(whole, number)))
+    .then(() => {
+      if (number === edits) state.saved.value = savedWord();
+    })
+    .catch((error: unknown) => {
+      state.saved.value = "not saved";
+      state.fault.value =
+        `This device refused to save (${message(error)}). The layout is still open here; keep a copy as a file under Papers.`;
+    });
+}
+
+const savedWord = (): string =>
+  matchMedia("(pointer: coarse)").matches ? "saved on this phone" : "saved on this computer";
+
+function snapshot(file: string, upto: number): Promise<void> {
+  const { id, title } = JSON.parse(file) as { id: string; title: string };
+  return store.keepWhole({ id, title, file, upto, changed: Date.now() });
+}
+
+/** Waits until everything so far is kept. */
+export const settled = (): Promise<void> => queue;
+
+/** Opens a layout file as the one worked on, and keeps it. */
+export async function openFile(text: string): Promise<void> {
+  planner.open_json(text);
+  await opened(0);
+  await keepNow();
+}
+
+/** Keeps the layout just opened as it is. */
+async function keepNow(): Promise<void> {
+  const file = planner.save_json();
+  queue = queue.then(() => snapshot(file, 0));
+  await queue;
+  state.saved.value = savedWord();
+  await listKept();
+}
+
+async function opened(upto: number): Promise<void> {
+  edits = upto;
+  snapshotAt = upto;
+  state.chosen.value = undefined;
+  state.openFinding.value = undefined;
+  state.lastAct.value = "";
+  state.exposure.value = -2;
+  state.readOnly.value = !(await store.becomeWriter(planner.id));
+  remember(planner.id);
+  refresh();
+  redraw();
+}
+
+/** Opens what was kept: the snapshot, then every later edit in its order. */
+export async function openKept(id: string): Promise<boolean> {
+  const found = await store.load(id);
+  if (found === undefined) return false;
+  planner.open_json(found.kept.file);
+  let upto = found.kept.upto;
+  for (const { number, record } of found.records) {
+    try {
+      planner.replay(record);
+    } catch (error) {
+      state.fault.value = `Edit ${number} could not be read again (${message(error)}) and is left out with those after it.`;
+      break;
+    }
+    upto = number;
+  }
+  await opened(upto);
+  state.saved.value = savedWord();
+  return true;
+}
+
+export async function listKept(): Promise<void> {
+  state.kept.value = await store.everything();
+}
+
+const LAST = "overspread-last";
+const remember = (id: string): void => {
+  try {
+    localStorage.setItem(LAST, id);
+  } catch {
+    // A browser that forbids it opens the first visit again; nothing is lost.
+  }
+};
+/** The layout last worked on here. */
+export const lastOpen = (): string | null => {
+  try {
+    return localStorage.getItem(LAST);
+  } catch {
+    return null;
+  }
+};
+
+/** All layouts kept here as one file. */
+export async function backup(): Promise<string> {
+  await settled();
+  const current = planner.id;
+  const parts: unknown[] = [];
+  for (const kept of await store.everything()) {
+    const file = kept.id === current ? planner.save_json() : await wholeOf(kept.id);
+    if (file !== undefined) parts.push(JSON.parse(file));
+  }
+  return JSON.stringify({ format: BACKUP, layouts: parts }, null, 2);
+}
+
+const BACKUP = "overspread-layouts";
+
+/** A kept layout with every later edit in it. */
+async function wholeOf(id: string): Promise<string | undefined> {
+  const found = await store.load(id);
+  if (found === undefined) return undefined;
+  const other = compile();
+  try {
+    other.open_json(found.kept.file);
+    for (const { record } of found.records) other.replay(record);
+    return other.save_json();
+  } finally {
+    other.free();
+  }
+}
+
+/** The layouts in a backup file, or undefined when the text is no backup. */
+export function backupParts(text: string): string[] | undefined {
+  try {
+    const value = JSON.parse(text) as { format?: unknown; layouts?: unknown };
+    if (value.format !== BACKUP || !Array.isArray(value.layouts)) return undefined;
+    return value.layouts.map((each) => JSON.stringify(each));
+  } catch {
+    return undefined;
+  }
+}
+
+/** Keeps every layout of a backup that reads well; those kept here already stay as they are. */
+export async function restore(files: string[]): Promise<number> {
+  const here = new Set((await store.everything()).map((kept) => kept.id));
+  let count = 0;
+  const other = compile();
+  try {
+    for (const file of files) {
+      other.open_json(file);
+      if (here.has(other.id)) continue;
+      await snapshot(other.save_json(), 0);
+      count += 1;
+    }
+  } finally {
+    other.free();
+    await listKept();
+  }
+  return count;
+}
+
+/** Opens the demonstration table. */
+export async function firstVisit(): Promise<void> {
+  planner.open_starter();
+  state.stage.value = "first";
+  await opened(0);
+  await keepNow();
+}
+
+/** Keeps what a link showed as a layout of one's own. */
+export async function keepCopy(id: string): Promise<void> {
+  planner.take_copy(id);
+  await openFile(planner.save_json());
+}

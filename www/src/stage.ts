@@ -1,0 +1,90 @@
+// The window onto the drawing: which part of the table is seen, and how large.
+
+/** A rectangle on the table, mm. */
+export interface Seen {
+  x: number;
+  y: number;
+  width: number;
+  height: number;
+}
+
+const LEAST_MM = 60;
+const MOST_MM = 20_000;
+
+export class Window {
+  seen: Seen = { x: 0, y: 0, width: 1000, height: 700 };
+  #whole: Seen = this.seen;
+
+  constructor(
+    readonly svg: SVGSVGElement,
+    /** Called when the scale has settled after a change. */
+    readonly settled: () => void,
+  ) {}
+
+  /** Table mm per CSS pixel. */
+  get scale(): number {
+    return this.seen.width / Math.max(1, this.svg.clientWidth);
+  }
+
+  /** Shows all of `whole` and keeps it as what a double tap returns to. */
+  fit(whole: Seen): void {
+    this.#whole = whole;
+    const across = Math.max(1, this.svg.clientWidth);
+    const down = Math.max(1, this.svg.clientHeight);
+    const scale = Math.max(whole.width / across, whole.height / down);
+    const [width, height] = [across * scale, down * scale];
+    this.#show({
+      x: whole.x + (whole.width - width) / 2,
+      y: whole.y + (whole.height - height) / 2,
+      width,
+      height,
+    });
+  }
+
+  refit(): void {
+    this.fit(this.#whole);
+  }
+
+  /** Where a point of the screen lies on the table. */
+  at(clientX: number, clientY: number): [number, number] {
+    const box = this.svg.getBoundingClientRect();
+    return [
+      this.seen.x + (clientX - box.left) * this.scale,
+      this.seen.y + (clientY - box.top) * this.scale,
+    ];
+  }
+
+  /** Where a place on the table lies within the picture, CSS pixels. */
+  within(x: number, y: number): [number, number] {
+    return [(x - this.seen.x) / this.scale, (y - this.seen.y) / this.scale];
+  }
+
+  /** Moves the picture by pixels of the screen. */
+  pan(dx: number, dy: number): void {
+    const { x, y, width, height } = this.seen;
+    this.#show({ x: x - dx * this.scale, y: y - dy * this.scale, width, height });
+  }
+
+  /** Enlarges about a place on the table that stays where it is. */
+  zoom(factor: number, x: number, y: number): void {
+    const width = Math.min(MOST_MM, Math.max(LEAST_MM, this.seen.width / factor));
+    const by = width / this.seen.width;
+    this.#show({
+      x: x + (this.seen.x - x) * by,
+      y: y + (this.seen.y - y) * by,
+      width,
+      height: this.seen.height * by,
+    });
+  }
+
+  #timer = 0;
+  #show(seen: Seen): void {
+    const scaled = Math.abs(seen.width / this.seen.width - 1) > 1e-6;
+    this.seen = seen;
+    const { x, y, width, height } = seen;
+    this.svg.setAttribute("viewBox", `${x} ${y} ${width} ${height}`);
+    if (!scaled) return;
+    clearTimeout(this.#timer);
+    this.#timer = window.setTimeout(this.settled, 90);
+  }
+}

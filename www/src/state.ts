@@ -1,0 +1,51 @@
+// What the panels show. The drawing is not among it: the core patches that.
+
+import { computed, signal } from "@preact/signals";
+
+import type { Id, Layout, Report, Thing } from "./core";
+import type { Kept } from "./store";
+
+export type Place = "table" | "hands" | "camera" | "crops" | "papers";
+/** Where the person stands: first sight, cured, own start, at work, or reading a link. */
+export type Stage = "first" | "cured" | "yours" | "work" | "client";
+
+export const stage = signal<Stage>("first");
+export const place = signal<Place>("table");
+export const layout = signal<Layout | undefined>(undefined);
+export const report = signal<Report | undefined>(undefined);
+export const things = signal<Thing[]>([]);
+export const chosen = signal<Id | undefined>(undefined);
+export const openFinding = signal<string | undefined>(undefined);
+export const allNotes = signal(false);
+export const saved = signal("");
+export const lastAct = signal("");
+export const undoable = signal(false);
+export const redoable = signal(false);
+export const readOnly = signal(false);
+export const fault = signal("");
+/** Said to assistive technology when an action ends. */
+export const said = signal("");
+export const kept = signal<Kept[]>([]);
+/** Which exposure is shown: all together (-2), no hands (-1), or the place of a hand exposure. */
+export const exposure = signal(-2);
+export const newer = signal<(() => void) | undefined>(undefined);
+/** Things under a finger when there is more than one. */
+export const which = signal<Id[]>([]);
+/** Figures of the first visit: what the pot lost before and loses now. */
+export const firstFigures = signal<{ before: string; now: string } | undefined>(undefined);
+
+export const chosenItem = computed(() =>
+  layout.value?.items.find((item) => item.id === chosen.value),
+);
+export const chosenLinen = computed(() =>
+  layout.value?.linens.find((linen) => linen.id === chosen.value),
+);
+export const chosenHand = computed(() =>
+  layout.value?.hands?.find((hand) => hand.id === chosen.value),
+);
+
+/** A length in the layout's own unit. */
+export function length(mm: number): string {
+  if (layout.value?.units === "in") return `${(mm / 25.4).toFixed(1)} in`;
+  return `${Math.round(mm) / 10} cm`;
+}
