@@ -97,6 +97,8 @@ export function Picture(): JSX.Element {
     const redrawn = effect(() => {
       void state.exposure.value;
       void state.openFinding.value;
+      void state.place.value;
+      void state.stage.value;
       session.redraw();
     });
     return () => {

@@ -3,7 +3,7 @@
 import { batch } from "@preact/signals";
 import { Planner } from "#core";
 
-import type { Done, Id, Layout, Report, Thing } from "./core";
+import type { Done, Finding, Id, Layout, Report, Thing } from "./core";
 import * as state from "./state";
 import * as store from "./store";
 
@@ -41,10 +41,19 @@ export function setScale(perPixel: number): void {
   redraw();
 }
 
+/** The one finding of the first visit: a dish that sinks into what it lies on. */
+export const firstFinding = (): Finding | undefined =>
+  state.report.value?.findings.find(
+    (each) => each.reading === "separation" && each.remedy && !each.key.includes("cuff"),
+  );
+
 /** Brings the drawing to the layout. */
 export function redraw(): void {
   if (drawing === undefined) return;
-  planner.view(scale, state.exposure.value, state.openFinding.value ?? "");
+  const early = state.stage.value === "first" || state.stage.value === "cured";
+  const hands = early ? -1 : state.exposure.value;
+  const marks = early ? (firstFinding()?.key ?? "") : (state.openFinding.value ?? "");
+  planner.view(scale, hands, marks, !early && state.place.value === "crops");
   planner.patch();
 }
 

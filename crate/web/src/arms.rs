@@ -94,10 +94,26 @@ fn nearest_edge(layout: &Layout, at: DVec2) -> (DVec2, DVec2) {
     let turn = DVec2::new(cos, sin);
     let own = DVec2::new(cos, -sin).rotate(at - centre);
     let sides = [
-        (half.y - own.y, DVec2::new(own.x, half.y), DVec2::new(0.0, -1.0)),
-        (half.y + own.y, DVec2::new(own.x, -half.y), DVec2::new(0.0, 1.0)),
-        (half.x - own.x, DVec2::new(half.x, own.y), DVec2::new(-1.0, 0.0)),
-        (half.x + own.x, DVec2::new(-half.x, own.y), DVec2::new(1.0, 0.0)),
+        (
+            half.y - own.y,
+            DVec2::new(own.x, half.y),
+            DVec2::new(0.0, -1.0),
+        ),
+        (
+            half.y + own.y,
+            DVec2::new(own.x, -half.y),
+            DVec2::new(0.0, 1.0),
+        ),
+        (
+            half.x - own.x,
+            DVec2::new(half.x, own.y),
+            DVec2::new(-1.0, 0.0),
+        ),
+        (
+            half.x + own.x,
+            DVec2::new(-half.x, own.y),
+            DVec2::new(1.0, 0.0),
+        ),
     ];
     let mut best = sides[0];
     for side in &sides[1..] {
@@ -126,19 +142,39 @@ mod tests {
 
     #[test]
     fn a_pair_comes_from_the_near_edge_and_knows_each_other() {
-        let wish = Wish { action: Action::Squeeze, hands: 2, at: 5 };
+        let wish = Wish {
+            action: Action::Squeeze,
+            hands: 2,
+            at: 5,
+        };
         let set = set(&table(), &wish, 6).expect("set");
-        let [left, right] = set.hands.as_slice() else { panic!("two hands: {set:?}") };
-        assert_eq!((left.pair, right.pair), (Some(right.id), Some(left.id)), "a pair");
+        let [left, right] = set.hands.as_slice() else {
+            panic!("two hands: {set:?}")
+        };
+        assert_eq!(
+            (left.pair, right.pair),
+            (Some(right.id), Some(left.id)),
+            "a pair"
+        );
         assert_eq!(left.person, right.person, "of one person");
-        assert!(left.entry.y > 700 && right.entry.y > 700, "from below: {set:?}");
-        assert!(left.entry.x < right.entry.x, "left hand on the left seen from below: {set:?}");
+        assert!(
+            left.entry.y > 700 && right.entry.y > 700,
+            "from below: {set:?}"
+        );
+        assert!(
+            left.entry.x < right.entry.x,
+            "left hand on the left seen from below: {set:?}"
+        );
         assert!(set.person.is_some(), "the table had no one yet");
     }
 
     #[test]
     fn hands_at_nothing_are_not_set() {
-        let wish = Wish { action: Action::Pour, hands: 1, at: 99 };
+        let wish = Wish {
+            action: Action::Pour,
+            hands: 1,
+            at: 99,
+        };
         assert!(set(&table(), &wish, 6).is_none(), "no such item");
     }
 }

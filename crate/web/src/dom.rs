@@ -43,7 +43,11 @@ mod tests {
     fn text_comes_back_as_it_was_put_in() {
         for text in ["oil & salt", "a < b > c", "&lt;b&gt;", "&amp;amp;"] {
             let node = svg::node::Text::new(text);
-            assert_eq!(plain(&node.to_string()), text, "`{text}` through the file form");
+            assert_eq!(
+                plain(&node.to_string()),
+                text,
+                "`{text}` through the file form"
+            );
         }
     }
 }

@@ -120,13 +120,21 @@ fn framed(frame: &Frame) -> Bounds {
 }
 
 fn is_locked(layout: &Layout, id: Id) -> bool {
-    let item = layout.items.iter().find(|i| i.id == id).is_some_and(|i| i.locked);
+    let item = layout
+        .items
+        .iter()
+        .find(|i| i.id == id)
+        .is_some_and(|i| i.locked);
     item || layout.linens.iter().any(|l| l.id == id && l.locked)
 }
 
 /// The thing itself, its group, and all that stands on any of them.
 pub(crate) fn moving(layout: &Layout, id: Id) -> Vec<Id> {
-    let group = layout.items.iter().find(|i| i.id == id).and_then(|i| i.group);
+    let group = layout
+        .items
+        .iter()
+        .find(|i| i.id == id)
+        .and_then(|i| i.group);
     let same = |other: Option<Id>| group.is_some() && other == group;
     let mut moves = vec![id];
     for item in &layout.items {
@@ -134,9 +142,12 @@ pub(crate) fn moving(layout: &Layout, id: Id) -> Vec<Id> {
             moves.push(item.id);
         }
     }
-    let stacked: Vec<Id> = layout.items.iter().map(|i| i.id).filter(|i| {
-        !moves.contains(i) && moves.iter().any(|below| rests_on(layout, *i, *below))
-    }).collect();
+    let stacked: Vec<Id> = layout
+        .items
+        .iter()
+        .map(|i| i.id)
+        .filter(|i| !moves.contains(i) && moves.iter().any(|below| rests_on(layout, *i, *below)))
+        .collect();
     moves.extend(stacked);
     moves
 }
@@ -168,18 +179,28 @@ impl Planner {
     /// # Errors
     /// When the page refuses the drawing.
     pub fn drag_to(&mut self, dx: f64, dy: f64, reach: f64) -> Result<(), JsValue> {
-        let Some(drag) = &mut self.drag else { return Ok(()) };
+        let Some(drag) = &mut self.drag else {
+            return Ok(());
+        };
         drag.to(DVec2::new(dx, dy), reach);
-        let Some(sheet) = &self.sheet else { return Ok(()) };
+        let Some(sheet) = &self.sheet else {
+            return Ok(());
+        };
         sheet.shift(|key| drag.takes(key), drag.by.to_array())
     }
 
     /// Turns what is in hand; returns the turn taken, degrees.
     pub fn turn_to(&mut self, degrees: f64) -> f64 {
-        let Some(drag) = &mut self.drag else { return 0.0 };
+        let Some(drag) = &mut self.drag else {
+            return 0.0;
+        };
         // Whole degrees, and the quarter turns hold within two.
         let quarter = (degrees / 90.0).round() * 90.0;
-        let taken = if (degrees - quarter).abs() < 2.0 { quarter } else { degrees.round() };
+        let taken = if (degrees - quarter).abs() < 2.0 {
+            quarter
+        } else {
+            degrees.round()
+        };
         drag.half_degrees = (taken * 2.0) as i32;
         taken
     }
@@ -202,14 +223,20 @@ impl Planner {
     #[wasm_bindgen(getter)]
     #[must_use]
     pub fn guide_x(&self) -> f64 {
-        self.drag.as_ref().and_then(|drag| drag.snapped.upright).unwrap_or(f64::NAN)
+        self.drag
+            .as_ref()
+            .and_then(|drag| drag.snapped.upright)
+            .unwrap_or(f64::NAN)
     }
 
     /// The level line it rests against, mm from the top; NaN for none.
     #[wasm_bindgen(getter)]
     #[must_use]
     pub fn guide_y(&self) -> f64 {
-        self.drag.as_ref().and_then(|drag| drag.snapped.level).unwrap_or(f64::NAN)
+        self.drag
+            .as_ref()
+            .and_then(|drag| drag.snapped.level)
+            .unwrap_or(f64::NAN)
     }
 
     /// The figures of what is in hand.
@@ -226,7 +253,9 @@ impl Planner {
     /// # Errors
     /// When the page refuses the drawing.
     pub fn let_go(&mut self) -> Result<(), JsValue> {
-        let (Some(drag), Some(sheet)) = (self.drag.take(), &self.sheet) else { return Ok(()) };
+        let (Some(drag), Some(sheet)) = (self.drag.take(), &self.sheet) else {
+            return Ok(());
+        };
         sheet.shift(|key| drag.takes(key), [0.0, 0.0])
     }
 

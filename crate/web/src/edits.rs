@@ -2,34 +2,20 @@
 //! its name and the record for the journal.
 use std::collections::BTreeSet;
 
-use planner::catalogue;
 use planner::edit::Edit;
-use planner::layout::{
-    Extra, Face, Finish, Group, Id, Item, Layout, LayoutId, Linen, LinenState, Origin, Part, Parts,
-    Point, Problem, Role, Size, Srgb, Tone, Turn,
-};
-use serde::{Deserialize, Serialize};
+use planner::layout::{Extra, Group, Id, Item, Layout, LayoutId, Problem, Role};
+use serde::Serialize;
 use wasm_bindgen::prelude::*;
 
 use crate::drag::moving;
 use crate::objects::object;
-use crate::{Planner, arms, lay};
+use crate::{Planner, lay};
 
 /// What an act gives back.
 #[derive(Serialize)]
 struct Done {
     name: String,
     record: String,
-}
-
-/// An own dish by size and colour.
-#[derive(Deserialize)]
-struct Own {
-    name: String,
-    across: i32,
-    dish: String,
-    food: String,
-    at: [i32; 2],
 }
 
 /// All problems of a file in one message.
@@ -41,7 +27,7 @@ pub(crate) fn spoken(problems: &[Problem]) -> JsError {
 
 impl Planner {
     /// Brings the layout to `after` as one edit; nothing when it is the same.
-    fn become_layout(&mut self, name: &str, after: &Layout) -> Result<JsValue, JsError> {
+    pub(crate) fn become_layout(&mut self, name: &str, after: &Layout) -> Result<JsValue, JsError> {
         let edit = Edit::between(self.now(), after);
         self.make(name, edit)
     }
@@ -53,11 +39,16 @@ impl Planner {
         let record = edit.to_json();
         self.history.make(name, edit)?;
         self.changed();
-        object(&Done { name: name.into(), record })
+        object(&Done {
+            name: name.into(),
+            record,
+        })
     }
 
     fn told(&mut self, done: Option<(String, Edit)>, before: &str) -> Result<JsValue, JsError> {
-        let Some((name, edit)) = done else { return Ok(JsValue::UNDEFINED) };
+        let Some((name, edit)) = done else {
+            return Ok(JsValue::UNDEFINED);
+        };
         self.changed();
         object(&Done {
             name: format!("{before}{name}"),
@@ -65,13 +56,13 @@ impl Planner {
         })
     }
 
-    fn fresh(layout: &mut Layout) -> Id {
+    pub(crate) fn fresh(layout: &mut Layout) -> Id {
         let id = Id(layout.head.next_id);
         layout.head.next_id += 1;
         id
     }
 
-    fn fresh_number(layout: &mut Layout) -> u16 {
+    pub(crate) fn fresh_number(layout: &mut Layout) -> u16 {
         let number = layout.head.next_number;
         layout.head.next_number += 1;
         number
@@ -79,10 +70,22 @@ impl Planner {
 
     fn name_of(&self, id: Id) -> String {
         let layout = self.now();
-        let item = layout.items.iter().find(|o| o.id == id).map(|o| o.name.clone());
-        let linen = layout.linens.iter().find(|o| o.id == id).map(|o| o.name.clone());
+        let item = layout
+            .items
+            .iter()
+            .find(|o| o.id == id)
+            .map(|o| o.name.clone());
+        let linen = layout
+            .linens
+            .iter()
+            .find(|o| o.id == id)
+            .map(|o| o.name.clone());
         let name = item.or(linen).unwrap_or_else(|| "hand".into());
-        if name.is_empty() { "thing".into() } else { name }
+        if name.is_empty() {
+            "thing".into()
+        } else {
+            name
+        }
     }
 
     fn shifted(&self, id: Id, dx: i32, dy: i32) -> Layout {
@@ -202,7 +205,9 @@ impl Planner {
     /// # Errors
     /// When it would leave the limits.
     pub fn drop(&mut self) -> Result<JsValue, JsError> {
-        let Some(drag) = self.drag.take() else { return Ok(JsValue::UNDEFINED) };
+        let Some(drag) = self.drag.take() else {
+            return Ok(JsValue::UNDEFINED);
+        };
         let id = drag.id.0;
         if drag.half_degrees != 0 {
             return self.turn_by(id, drag.half_degrees);
@@ -229,7 +234,9 @@ impl Planner {
             }
             gone.extend(more);
         }
-        let name = ids.first().map_or_else(String::new, |id| self.name_of(Id(*id)));
+        let name = ids
+            .first()
+            .map_or_else(String::new, |id| self.name_of(Id(*id)));
         let mut after = layout.clone();
         after.items.retain(|o| !gone.contains(&o.id));
         after.linens.retain(|o| !gone.contains(&o.id));
@@ -244,10 +251,13 @@ impl Planner {
         }
         let hands = &after.hands;
         after.exposures.retain(|e| {
-            layout.hands.iter().all(|h| h.exposure != e.id) || hands.iter().any(|h| h.exposure == e.id)
+            layout.hands.iter().all(|h| h.exposure != e.id)
+                || hands.iter().any(|h| h.exposure == e.id)
         });
         let items = &after.items;
-        after.groups.retain(|g| items.iter().any(|o| o.group == Some(g.id)));
+        after
+            .groups
+            .retain(|g| items.iter().any(|o| o.group == Some(g.id)));
         self.become_layout(&format!("{name} taken away"), &after)
     }
 
@@ -267,7 +277,12 @@ impl Planner {
         }
         let stack: Vec<Item> = {
             let moves = moving(self.now(), Id(id));
-            self.now().items.iter().filter(|o| moves.contains(&o.id)).cloned().collect()
+            self.now()
+                .items
+                .iter()
+                .filter(|o| moves.contains(&o.id))
+                .cloned()
+                .collect()
         };
         let Some(first) = stack.iter().find(|o| o.id == Id(id)) else {
             return Ok(JsValue::UNDEFINED);
@@ -276,7 +291,11 @@ impl Planner {
         let mut ids: Vec<(Id, Id)> = Vec::new();
         let group = first.group.map(|_| Self::fresh(&mut after));
         if let Some(group) = group {
-            after.groups.push(Group { id: group, name: String::new(), extra: Extra::new() });
+            after.groups.push(Group {
+                id: group,
+                name: String::new(),
+                extra: Extra::new(),
+            });
         }
         for item in &stack {
             let mut copy = item.clone();
@@ -293,108 +312,6 @@ impl Planner {
             after.items.push(copy);
         }
         self.become_layout(&name, &after)
-    }
-
-    /// Adds a thing of the catalogue at a place, mm.
-    ///
-    /// # Errors
-    /// When nobody knows it, or the table is full.
-    pub fn add(&mut self, prop: &str, x: i32, y: i32) -> Result<JsValue, JsError> {
-        let mut after = self.now().clone();
-        let id = Self::fresh(&mut after);
-        let at = Point::new(x, y);
-        let name = if let Some(linen) = catalogue::linens().iter().find(|l| l.name == prop) {
-            after.linens.push(Linen {
-                id,
-                name: linen.name.into(),
-                kind: linen.kind,
-                state: LinenState::Flat,
-                at,
-                size: linen.size,
-                turn: Turn::ZERO,
-                colour: linen.colour,
-                locked: false,
-                extra: Extra::new(),
-            });
-            linen.name
-        } else {
-            let entry = catalogue::prop(prop);
-            let entry = entry.ok_or_else(|| JsError::new("The catalogue has no such thing."))?;
-            let number = Self::fresh_number(&mut after);
-            let mut item = catalogue::item_from(entry, id, number, at);
-            // Food put down where a dish is lies in the dish.
-            if entry.kind.is_food() {
-                let under = self.hit(f64::from(x), f64::from(y)).into_iter().find(|under| {
-                    after.items.iter().any(|o| {
-                        o.id == Id(*under)
-                            && catalogue::prop(&o.prop).is_some_and(|e| e.kind.carries_food())
-                    })
-                });
-                item.on = under.map(Id);
-            }
-            after.items.push(item);
-            entry.name
-        };
-        self.become_layout(&format!("{name} added"), &after)
-    }
-
-    /// Adds an own round dish by size and colour, with its food.
-    ///
-    /// # Errors
-    /// When a figure is out of range or the table is full.
-    pub fn add_own(&mut self, wish: JsValue) -> Result<JsValue, JsError> {
-        let own: Own = serde_wasm_bindgen::from_value(wish)?;
-        let colour = |text: &str| {
-            Srgb::parse(text).ok_or_else(|| JsError::new("A colour is # and six hex digits."))
-        };
-        let part = |srgb: Srgb| Part {
-            colours: vec![Tone { srgb, share: 100, origin: Origin::Guess }],
-        };
-        let (dish, food) = (colour(&own.dish)?, colour(&own.food)?);
-        let mut after = self.now().clone();
-        let (id, number) = (Self::fresh(&mut after), Self::fresh_number(&mut after));
-        let across = own.across.clamp(10, 2_000);
-        let name = planner::layout::clean_text(&own.name);
-        after.items.push(Item {
-            id,
-            number,
-            name: name.clone(),
-            prop: "round-dish".into(),
-            at: Point::new(own.at[0], own.at[1]),
-            turn: Turn::ZERO,
-            size: Size::Disc { diameter: across, rim: across / 14 },
-            height: 40,
-            parts: Parts {
-                rim: Some(part(dish)),
-                well: Some(part(dish)),
-                food: Some(part(food)),
-            },
-            finish: Finish::Satin,
-            face: Face::Usual,
-            role: Role::Filler,
-            on: None,
-            group: None,
-            locked: false,
-            extra: Extra::new(),
-        });
-        self.become_layout(&format!("{name} added"), &after)
-    }
-
-    /// Sets one hand or a pair to an action, in an exposure of its own.
-    ///
-    /// # Errors
-    /// When the item is not there or there are too many hands.
-    pub fn add_hands(&mut self, wish: JsValue) -> Result<JsValue, JsError> {
-        let wish: arms::Wish = serde_wasm_bindgen::from_value(wish)?;
-        let mut after = self.now().clone();
-        let set = arms::set(&after, &wish, after.head.next_id);
-        let set = set.ok_or_else(|| JsError::new("That dish is not on the table."))?;
-        let added = 1 + set.hands.len() + usize::from(set.person.is_some());
-        after.head.next_id += added as u16;
-        after.people.extend(set.person);
-        after.exposures.push(set.exposure);
-        after.hands.extend(set.hands);
-        self.become_layout("hands set", &after)
     }
 
     /// Lays a new table and opens it.

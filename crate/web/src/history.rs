@@ -73,12 +73,21 @@ mod tests {
         let mut after = before.clone();
         after.head.title = "Supper".into();
         let mut history = History::new(before.clone());
-        history.make("a title", Edit::between(&before, &after)).expect("fits");
+        history
+            .make("a title", Edit::between(&before, &after))
+            .expect("fits");
         assert_eq!(history.layout(), &after, "made");
         let (name, _) = history.undo().expect("there is one");
-        assert_eq!((name.as_str(), history.layout()), ("a title", &before), "taken back");
+        assert_eq!(
+            (name.as_str(), history.layout()),
+            ("a title", &before),
+            "taken back"
+        );
         history.redo().expect("there is one");
         assert_eq!(history.layout(), &after, "made again");
-        assert!(history.redo().is_none() && history.can_undo(), "nothing more ahead");
+        assert!(
+            history.redo().is_none() && history.can_undo(),
+            "nothing more ahead"
+        );
     }
 }

@@ -17,17 +17,33 @@ pub(crate) struct Dish {
 
 const DISHES: [Dish; 12] = [
     dish("mussels", "mussels in a pot", &["enamel-pot", "mussels"]),
-    dish("aubergine", "seared aubergine", &["oval-platter", "aubergine"]),
+    dish(
+        "aubergine",
+        "seared aubergine",
+        &["oval-platter", "aubergine"],
+    ),
     dish("loaf", "dark-crusted loaf", &["loaf"]),
-    dish("tomato-salad", "tomato salad", &["serving-bowl", "tomato-salad"]),
+    dish(
+        "tomato-salad",
+        "tomato salad",
+        &["serving-bowl", "tomato-salad"],
+    ),
     dish("leaf-salad", "leaf salad", &["serving-bowl", "leaf-salad"]),
     dish("fish", "roast fish", &["roasting-tin", "roast-fish"]),
-    dish("potatoes", "roast potatoes", &["frying-pan", "roast-potatoes"]),
+    dish(
+        "potatoes",
+        "roast potatoes",
+        &["frying-pan", "roast-potatoes"],
+    ),
     dish("soup", "bowl of soup", &["soup-bowl", "soup"]),
     dish("noodles", "noodles", &["soup-bowl", "noodles"]),
     dish("rice", "rice", &["serving-bowl", "rice"]),
     dish("olives", "black olives", &["small-bowl", "olives"]),
-    dish("cheese", "cheese on a board", &["wooden-board", "cheese-wedge"]),
+    dish(
+        "cheese",
+        "cheese on a board",
+        &["wooden-board", "cheese-wedge"],
+    ),
 ];
 
 const fn dish(key: &'static str, name: &'static str, props: &'static [&'static str]) -> Dish {
@@ -43,7 +59,10 @@ pub(crate) struct Offer {
 
 /// Every dish that can be picked.
 pub(crate) fn offers() -> Vec<Offer> {
-    let offer = |d: &Dish| Offer { dish: d.key, name: d.name };
+    let offer = |d: &Dish| Offer {
+        dish: d.key,
+        name: d.name,
+    };
     DISHES.iter().map(offer).collect()
 }
 
@@ -93,7 +112,10 @@ pub(crate) fn lay(wish: &Wish) -> Result<Layout, Refused> {
     layout.table.depth = wish.depth.clamp(100, planner::layout::MAX_SIZE);
     let [width, depth] = [layout.table.width, layout.table.depth].map(f64::from);
     let [wide, high] = wish.ratio.map(|side| side.max(1));
-    layout.frame.ratio = Ratio { width: wide, height: high };
+    layout.frame.ratio = Ratio {
+        width: wide,
+        height: high,
+    };
     let by_depth = depth * f64::from(wide) / f64::from(high);
     layout.frame.width = (FRAME_SHARE * width.min(by_depth)).round() as i32;
     layout.frame.at = layout.table.centre();
@@ -141,12 +163,19 @@ fn settings(layout: &mut Layout, people: usize, taken: &mut Vec<Taken>) -> Resul
     let [width, depth] = [layout.table.width, layout.table.depth].map(f64::from);
     let number = next_number(layout);
     for person in 0..people {
-        let (place, row, far) =
-            if person < near { (person, near, false) } else { (person - near, people - near, true) };
+        let (place, row, far) = if person < near {
+            (person, near, false)
+        } else {
+            (person - near, people - near, true)
+        };
         let x = width * (place as f64 + 0.5) / row as f64;
         let up = if far { -1.0 } else { 1.0 };
         let edge = if far { 0.0 } else { depth };
-        let turn = if far { Turn::from_degrees(180.0) } else { Turn::ZERO };
+        let turn = if far {
+            Turn::from_degrees(180.0)
+        } else {
+            Turn::ZERO
+        };
         let group = next_id(layout);
         layout.groups.push(Group {
             id: group,
@@ -219,7 +248,11 @@ fn free_place(layout: &Layout, own: f64, place: usize, taken: &[Taken]) -> DVec2
     let frame = DVec2::new(f64::from(layout.frame.width), layout.frame.height());
     let room = (frame * 0.5 - DVec2::splat(own + AIR)).max(DVec2::ZERO);
     let centre = layout.frame.at.vec();
-    let thirds = [DVec2::new(0.17, -0.08), DVec2::new(-0.2, 0.14), DVec2::new(-0.16, -0.16)];
+    let thirds = [
+        DVec2::new(0.17, -0.08),
+        DVec2::new(-0.2, 0.14),
+        DVec2::new(-0.16, -0.16),
+    ];
     let wanted = thirds.get(place).map(|third| centre + *third * frame);
     let mut best = (f64::NEG_INFINITY, centre);
     for row in -STEPS..=STEPS {

@@ -1,5 +1,6 @@
 //! The wasm boundary of Overspread over [`planner`]: one class, numbers during
 //! a drag, small objects when something is opened, saved, selected or read.
+mod adding;
 mod arms;
 mod compose;
 mod dom;
@@ -9,6 +10,7 @@ mod history;
 mod lay;
 mod link;
 mod objects;
+mod over;
 mod pages;
 mod paint;
 mod sheet;

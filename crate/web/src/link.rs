@@ -18,7 +18,10 @@ fn written(layout: &Layout) -> String {
     shared.head.note.clear();
     shared.intended.clear();
     let file = serde_json::to_vec(&shared).unwrap_or_default();
-    format!("{PLAIN_FILE}{}", URL_SAFE_NO_PAD.encode(compress_to_vec(&file, 9)))
+    format!(
+        "{PLAIN_FILE}{}",
+        URL_SAFE_NO_PAD.encode(compress_to_vec(&file, 9))
+    )
 }
 
 /// Why a link holds no layout.
@@ -70,14 +73,22 @@ mod tests {
         layout.head.note = "the client must not see this".into();
         let mut public = layout.clone();
         public.head.note.clear();
-        assert_eq!(read(&written(&layout)).expect("reads"), public, "all but the note");
+        assert_eq!(
+            read(&written(&layout)).expect("reads"),
+            public,
+            "all but the note"
+        );
     }
 
     #[test]
     fn cut_and_foreign_links_are_refused() {
         let whole = written(&harbour_supper());
         for cut in [0, 1, 2, whole.len() / 2, whole.len() - 1] {
-            assert!(read(&whole[..cut]).is_err(), "cut at {cut} of {}", whole.len());
+            assert!(
+                read(&whole[..cut]).is_err(),
+                "cut at {cut} of {}",
+                whole.len()
+            );
         }
         assert!(matches!(read("x123"), Err(Unread::Kind)), "another writing");
     }

@@ -49,7 +49,11 @@ fn things(layout: &Layout) -> Vec<Thing> {
     let at = |item: &Item| place(item.at, &layout.frame);
     let named = |name: &str, prop: &str| {
         let known = || catalogue::prop(prop).map_or(prop, |entry| entry.name);
-        if name.is_empty() { known().to_string() } else { name.to_string() }
+        if name.is_empty() {
+            known().to_string()
+        } else {
+            name.to_string()
+        }
     };
     let mut items: Vec<&Item> = layout.items.iter().collect();
     items.sort_by_key(|item| match effective_role(layout, item) {
@@ -61,7 +65,11 @@ fn things(layout: &Layout) -> Vec<Thing> {
     let item = |item: &Item| Thing {
         id: item.id,
         // What lies in a dish goes by the dish's number.
-        number: if item.on.is_none() { item.number.to_string() } else { String::new() },
+        number: if item.on.is_none() {
+            item.number.to_string()
+        } else {
+            String::new()
+        },
         name: named(&item.name, &item.prop),
         place: at(item),
         role: role_word(item.role),
@@ -147,8 +155,12 @@ impl Planner {
     #[must_use]
     pub fn colour_of(&self, id: u16, part: &str) -> String {
         let item = self.now().items.iter().find(|item| item.id == Id(id));
-        let Some(item) = item else { return String::new() };
-        let entry = catalogue::prop(&item.prop).map(catalogue::parts_of).unwrap_or_default();
+        let Some(item) = item else {
+            return String::new();
+        };
+        let entry = catalogue::prop(&item.prop)
+            .map(catalogue::parts_of)
+            .unwrap_or_default();
         let own = &item.parts;
         let [own, usual] = match part {
             "rim" => [own.rim.as_ref(), entry.rim.as_ref()],
@@ -171,7 +183,9 @@ impl Planner {
         };
         let wanted = words.to_lowercase();
         let linens = catalogue::linens().iter().filter(|linen| {
-            wanted.split_whitespace().all(|word| linen.name.contains(word))
+            wanted
+                .split_whitespace()
+                .all(|word| linen.name.contains(word))
         });
         let mut found: Vec<Found> = catalogue::search(words)
             .into_iter()

@@ -34,6 +34,7 @@ fn picture(layout: &Layout) -> String {
     let view = View {
         per_pixel: px * 1.5,
         fine: true,
+        crops: true,
         paper: "#f3ecdd".into(),
         ink: "#1f1915".into(),
         ..View::default()
@@ -60,11 +61,17 @@ fn picture(layout: &Layout) -> String {
             .set("x", format!("{:.1}", at[0]))
             .set("y", format!("{:.1}", at[1]))
             .set("font-size", format!("{:.1}", size * px))
-            .set("font-family", "Palatino, 'Palatino Linotype', P052, 'Noto Serif', Georgia, serif")
+            .set(
+                "font-family",
+                "Palatino, 'Palatino Linotype', P052, 'Noto Serif', Georgia, serif",
+            )
             .set("fill", "#1f1915")
     };
     let sheet = Rectangle::new()
-        .set("x", whole[0]).set("y", whole[1]).set("width", whole[2]).set("height", whole[3]);
+        .set("x", whole[0])
+        .set("y", whole[1])
+        .set("width", whole[2])
+        .set("height", whole[3]);
     let mut document = Document::new()
         .set("viewBox", whole.map(|side| format!("{side:.1}")).join(" "))
         .set("width", format!("{:.0}", whole[2] / px))
@@ -73,14 +80,19 @@ fn picture(layout: &Layout) -> String {
     for keyed in compose::groups(layout, &view) {
         let mut group = keyed.group;
         if let Some([dx, dy]) = keyed.transform {
-            group = Group::new().set("transform", format!("translate({dx:.1} {dy:.1})")).add(group);
+            group = Group::new()
+                .set("transform", format!("translate({dx:.1} {dy:.1})"))
+                .add(group);
         }
         document = document.add(group);
     }
     // The world past the frame ends at the paper's margin.
     let blind = |x: f64, y: f64, width: f64, height: f64| {
         Rectangle::new()
-            .set("x", x).set("y", y).set("width", width.max(0.0)).set("height", height.max(0.0))
+            .set("x", x)
+            .set("y", y)
+            .set("width", width.max(0.0))
+            .set("height", height.max(0.0))
             .set("fill", "#f3ecdd")
     };
     let end = y + height + 62.0 * px;
@@ -95,11 +107,15 @@ fn picture(layout: &Layout) -> String {
     if !revision.date.is_empty() {
         under.push(revision.date.clone());
     }
-    document = document.add(text(&layout.head.title, [x, top + 56.0 * px], 40.0).set("font-style", "italic"));
+    document = document
+        .add(text(&layout.head.title, [x, top + 56.0 * px], 40.0).set("font-style", "italic"));
     document = document.add(text(&under.join(" · "), [x, top + 84.0 * px], 18.0));
     for (place, (number, name)) in numbered.iter().enumerate() {
         let column = (place as f64 / rows).floor();
-        let at = [x + column * width / 2.0, end + 30.0 * px + (place as f64 - column * rows) * row];
+        let at = [
+            x + column * width / 2.0,
+            end + 30.0 * px + (place as f64 - column * rows) * row,
+        ];
         document = document
             .add(text(&number.to_string(), at, 18.0).set("font-weight", "bold"))
             .add(text(name, [at[0] + 40.0 * px, at[1]], 18.0));
@@ -120,8 +136,9 @@ impl Planner {
 
     /// Sets how the layout is drawn: mm to a pixel; hands of all exposures
     /// (-2), none (-1) or one counted from 0; the finding whose marks show,
-    /// by key, or empty for the pressing ones.
-    pub fn view(&mut self, per_pixel: f64, exposure: i32, marks: &str) {
+    /// by key, or empty for the pressing ones; whether crops show.
+    pub fn view(&mut self, per_pixel: f64, exposure: i32, marks: &str, crops: bool) {
+        self.view.crops = crops;
         self.view.per_pixel = per_pixel;
         self.view.shown = match exposure {
             0.. => Shown::Nth(exposure as usize),
@@ -167,9 +184,14 @@ impl Planner {
         };
         root.set_text_content(None);
         root.set_attribute("viewBox", &format!("{x:.1} {y:.1} {width:.1} {height:.1}"))?;
-        let document = root.owner_document().ok_or("the drawing stands in no page")?;
+        let document = root
+            .owner_document()
+            .ok_or("the drawing stands in no page")?;
         let groups = compose::groups(layout, &view);
-        for keyed in groups.into_iter().filter(|keyed| whole || keyed.key != "tags") {
+        for keyed in groups
+            .into_iter()
+            .filter(|keyed| whole || keyed.key != "tags")
+        {
             let node = dom::element(&document, &keyed.group)?;
             if let Some([dx, dy]) = keyed.transform {
                 node.set_attribute("transform", &format!("translate({dx:.1} {dy:.1})"))?;
@@ -217,8 +239,14 @@ impl Planner {
         let text = |mm: f64| Arg::Text(length(mm, layout.head.units));
         if room < 0.0 {
             let needed = above + f64::from(layout.table.height);
-            return say("fit-ceiling", &[("needed", text(needed)), ("over", text(-room))]);
+            return say(
+                "fit-ceiling",
+                &[("needed", text(needed)), ("over", text(-room))],
+            );
         }
-        say("fit-holds", &[("height", text(above)), ("room", text(room))])
+        say(
+            "fit-holds",
+            &[("height", text(above)), ("room", text(room))],
+        )
     }
 }

@@ -27,13 +27,17 @@ pub(crate) fn line(points: &[DVec2], closed: bool) -> String {
 
 /// A filled loop.
 pub(crate) fn filled(points: &[DVec2], tone: Tone) -> Path {
-    Path::new().set("d", line(points, true)).set("fill", hex(tone))
+    Path::new()
+        .set("d", line(points, true))
+        .set("fill", hex(tone))
 }
 
 /// The ink round a loop: it swells away from the window and thins towards it.
 pub(crate) fn inked(points: &[DVec2], weight: f64, fall: DVec2) -> Path {
     let n = points.len();
-    let area: f64 = (0..n).map(|i| points[i].perp_dot(points[(i + 1) % n])).sum();
+    let area: f64 = (0..n)
+        .map(|i| points[i].perp_dot(points[(i + 1) % n]))
+        .sum();
     let side = if area < 0.0 { -1.0 } else { 1.0 };
     let (mut outer, mut inner) = (Vec::with_capacity(n), Vec::with_capacity(n));
     for (i, &p) in points.iter().enumerate() {
@@ -67,12 +71,16 @@ fn drawn(prop: &str) -> Option<Food> {
 }
 
 fn tones(part: Option<&Part>) -> Vec<Tone> {
-    part.map_or_else(Vec::new, |part| part.colours.iter().map(|tone| tone.srgb.0).collect())
+    part.map_or_else(Vec::new, |part| {
+        part.colours.iter().map(|tone| tone.srgb.0).collect()
+    })
 }
 
 /// A thing's own colours, the catalogue's where it has none.
 fn colours(item: &Item) -> Parts {
-    let usual = catalogue::prop(&item.prop).map(catalogue::parts_of).unwrap_or_default();
+    let usual = catalogue::prop(&item.prop)
+        .map(catalogue::parts_of)
+        .unwrap_or_default();
     Parts {
         rim: item.parts.rim.clone().or(usual.rim),
         well: item.parts.well.clone().or(usual.well),
@@ -84,7 +92,11 @@ fn colours(item: &Item) -> Parts {
 pub(crate) fn thing(item: &Item, pen: &Pen) -> Group {
     let parts = colours(item);
     let edible = catalogue::prop(&item.prop).is_some_and(|entry| entry.kind.is_food());
-    if edible { morsel(item, &parts, pen) } else { vessel(item, &parts, pen) }
+    if edible {
+        morsel(item, &parts, pen)
+    } else {
+        vessel(item, &parts, pen)
+    }
 }
 
 fn morsel(item: &Item, parts: &Parts, pen: &Pen) -> Group {
@@ -99,14 +111,22 @@ fn morsel(item: &Item, parts: &Parts, pen: &Pen) -> Group {
     };
     match drawn(&item.prop) {
         Some(kind) => food(kind, &form, &given, pen),
-        None => heap(item.id.0, dvec2(w, d) * 0.5, item.turn.radians(), &given, pen),
+        None => heap(
+            item.id.0,
+            dvec2(w, d) * 0.5,
+            item.turn.radians(),
+            &given,
+            pen,
+        ),
     }
 }
 
 /// A heap of pieces in the food's tones, in the shares the tones stand in.
 fn heap(seed: u16, half: DVec2, turn: f64, tones: &[Tone], pen: &Pen) -> Group {
     let mut group = Group::new();
-    let Some(&base) = tones.first() else { return group };
+    let Some(&base) = tones.first() else {
+        return group;
+    };
     let mut dice = Dice(u32::from(seed).wrapping_mul(0x9e37_79b9) | 1);
     let (sin, cos) = libm::sincos(turn);
     let axis = dvec2(cos, sin);
@@ -137,7 +157,10 @@ fn heap(seed: u16, half: DVec2, turn: f64, tones: &[Tone], pen: &Pen) -> Group {
     }
     for (d, tone) in paths.into_iter().zip(tones) {
         let path = Path::new().set("d", d).set("fill", hex(*tone));
-        group = group.add(path.set("stroke", hex(INK)).set("stroke-width", pen.weight * 0.32));
+        group = group.add(
+            path.set("stroke", hex(INK))
+                .set("stroke-width", pen.weight * 0.32),
+        );
     }
     group.add(inked(&rim, pen.weight * 0.8, pen.fall))
 }
@@ -179,7 +202,9 @@ fn vessel(item: &Item, parts: &Parts, pen: &Pen) -> Group {
         }
         None => {
             let edge = outline(&item.size, DVec2::ZERO, item.turn.degrees(), CHORD_ERROR);
-            group = group.add(filled(&edge, rim)).add(inked(&edge, pen.weight, pen.fall));
+            group = group
+                .add(filled(&edge, rim))
+                .add(inked(&edge, pen.weight, pen.fall));
         }
     }
     if let Some(part) = parts.food.as_ref() {

@@ -62,7 +62,9 @@ impl Sheet {
                 Some(last) => last.next_sibling(),
                 None => self.root.first_child(),
             };
-            let stands = next.as_ref().is_some_and(|next| next.is_same_node(Some(&node)));
+            let stands = next
+                .as_ref()
+                .is_some_and(|next| next.is_same_node(Some(&node)));
             if !stands {
                 self.root.insert_before(&node, next.as_ref())?;
             }
@@ -81,11 +83,7 @@ impl Sheet {
     }
 
     /// Shows the groups whose key `moves` accepts displaced by `by`, mm.
-    pub(crate) fn shift(
-        &self,
-        moves: impl Fn(&str) -> bool,
-        by: [f64; 2],
-    ) -> Result<(), JsValue> {
+    pub(crate) fn shift(&self, moves: impl Fn(&str) -> bool, by: [f64; 2]) -> Result<(), JsValue> {
         for held in self.held.iter().filter(|held| moves(&held.key)) {
             set_place(&held.node, held.place, by)?;
         }

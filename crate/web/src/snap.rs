@@ -56,9 +56,7 @@ fn axis(
     }
     // Equal gaps: past two neighbours by the gap between them, or halfway.
     let side = |v: DVec2| v.x + v.y - along(v);
-    let beside = |b: &&Bounds| {
-        side(b.min) <= side(moving.max) && side(moving.min) <= side(b.max)
-    };
+    let beside = |b: &&Bounds| side(b.min) <= side(moving.max) && side(moving.min) <= side(b.max);
     let row: Vec<&Bounds> = others.iter().filter(beside).collect();
     for a in &row {
         for b in &row {
@@ -89,7 +87,12 @@ mod tests {
 
     #[test]
     fn nothing_in_reach_leaves_the_drag_alone() {
-        let snap = snap(square(500.0, 500.0, 50.0), &[square(0.0, 0.0, 40.0)], &[], 5.0);
+        let snap = snap(
+            square(500.0, 500.0, 50.0),
+            &[square(0.0, 0.0, 40.0)],
+            &[],
+            5.0,
+        );
         assert_eq!(snap, Snap::default(), "far away");
     }
 
@@ -97,10 +100,22 @@ mod tests {
     fn middles_and_edges_come_in_line() {
         let other = square(0.0, 0.0, 100.0);
         let by_middle = snap(square(28.0, 300.0, 40.0), &[other], &[], 5.0);
-        assert_eq!(by_middle.by, DVec2::new(2.0, 0.0), "middle to middle: {by_middle:?}");
-        assert_eq!(by_middle.upright, Some(50.0), "the line is the shared middle");
+        assert_eq!(
+            by_middle.by,
+            DVec2::new(2.0, 0.0),
+            "middle to middle: {by_middle:?}"
+        );
+        assert_eq!(
+            by_middle.upright,
+            Some(50.0),
+            "the line is the shared middle"
+        );
         let by_edge = snap(square(3.0, 300.0, 40.0), &[other], &[], 5.0);
-        assert_eq!(by_edge.by, DVec2::new(-3.0, 0.0), "left to left: {by_edge:?}");
+        assert_eq!(
+            by_edge.by,
+            DVec2::new(-3.0, 0.0),
+            "left to left: {by_edge:?}"
+        );
     }
 
     #[test]

@@ -36,7 +36,7 @@ function lay(key: string, before: number): void {
 }
 
 export function First(): JSX.Element {
-  const first = state.report.value?.findings.find((finding) => finding.remedy);
+  const first = session.firstFinding();
   if (first?.remedy === undefined || first.remedy === null) {
     return (
       <section class="say">
@@ -62,7 +62,7 @@ export function First(): JSX.Element {
 
 export function Cured(): JSX.Element {
   const figures = state.firstFigures.value;
-  const next = state.report.value?.findings.find((finding) => finding.remedy);
+  const next = session.firstFinding();
   const hero = state.layout.value?.items.find((item) => item.role === "hero");
   const name = hero?.name.split(" ").at(-1) ?? "dish";
   return (

@@ -1,0 +1,82 @@
+// The first visit by touch: cure the first table, lay an own spread with one
+// pair of hands, send it as a picture and as a link, come back without a network.
+
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+
+import { assertAccessible, assertClean, browser, guarded, keptForOffline, phone, serve } from "./support.mjs";
+
+/** A script of touches longer than this is too much work for one spread. */
+const MOST_TOUCHES = 60;
+
+let site;
+let chromium;
+before(async () => {
+  site = await serve();
+  chromium = await browser();
+});
+after(async () => {
+  await chromium?.close();
+  site?.stop();
+});
+
+test("from the first sentence to a link that opens elsewhere", async () => {
+  const { context, faults } = await guarded(chromium, site.url, { ...phone, reducedMotion: "reduce" });
+  const page = await context.newPage();
+  let touches = 0;
+  const touch = async (locator) => {
+    touches += 1;
+    await locator.tap();
+  };
+  await page.goto(site.url);
+  await page.waitForSelector("html[data-core=ready]");
+  await assertAccessible(page);
+
+  const sentence = await page.locator(".big").innerText();
+  assert.match(sentence, /loses \d+% of its outline/, "one sentence with its figure");
+  assert.equal(await page.locator(".first button").count(), 1, "one button");
+  await touch(page.locator(".solid"));
+  await page.locator(".was").waitFor();
+  const figures = (await page.locator(".was").innerText()).match(/\d+/g).map(Number);
+  assert.ok(figures[0] < figures[1], `the figure falls: ${figures}`);
+  await assertAccessible(page);
+
+  await touch(page.getByRole("button", { name: "Now yours" }));
+  for (const dish of ["mussels in a pot", "seared aubergine", "dark-crusted loaf", "black olives", "rice"]) {
+    await touch(page.getByRole("button", { name: dish, exact: true }));
+  }
+  await touch(page.getByRole("button", { name: "Lay the table" }));
+  await page.getByRole("region", { name: "Findings" }).waitFor();
+  await assertAccessible(page);
+
+  await touch(page.getByRole("button", { name: "Hands", exact: true }));
+  await touch(page.getByRole("button", { name: "squeeze lemon" }));
+  assert.equal(await page.locator("[data-key^=hand-]").count(), 2, "one pair of hands is drawn");
+
+  await touch(page.getByRole("button", { name: "Papers" }));
+  const download = page.waitForEvent("download");
+  await touch(page.getByRole("button", { name: "Picture for a chat" }));
+  assert.match((await download).suggestedFilename(), /\.png$/, "a picture of pixels");
+  await touch(page.getByRole("button", { name: "Make the link" }));
+  const link = await page.locator("input.link").inputValue();
+  assert.ok(touches <= MOST_TOUCHES, `${touches} touches`);
+  await assertAccessible(page);
+
+  const other = await guarded(chromium, site.url, phone);
+  const client = await other.context.newPage();
+  await client.goto(link);
+  await client.getByRole("button", { name: "Reply" }).waitFor();
+  assert.equal(await client.getByRole("navigation").count(), 0, "no editing controls");
+  await assertAccessible(client);
+  assertClean(other.faults);
+  await other.context.close();
+
+  await keptForOffline(page);
+  await context.setOffline(true);
+  await page.reload();
+  await page.waitForSelector("html[data-core=ready]");
+  await page.getByRole("heading", { name: "My table" }).waitFor();
+  assert.equal(await page.locator("[data-key^=hand-]").count(), 2, "the hands are still there");
+  assertClean(faults);
+  await context.close();
+});
