@@ -3,7 +3,7 @@
 use glam::DVec2;
 
 use crate::layout::{Hand, Layout, Palm, Point, Side, SleeveLength};
-use crate::shape::{CHORD_ERROR, frame_outline, hull, oval};
+use crate::shape::{frame_outline, hull};
 
 /// Length of a hand, mm: the mean of the men's and women's medians of ANSUR II
 /// (NATICK/TR-15/007, 2014: 193 and 180).
@@ -14,8 +14,42 @@ pub const HAND_BREADTH: f64 = 83.0;
 /// circumference and forearm circumference over π, and forearm-hand length
 /// less hand length, means of the men's and women's (56/49, 99/84, 287/259).
 pub const FOREARM: [f64; 3] = [52.0, 92.0, 272.0];
-/// Share of the hand that reaches past the knuckles when it grips or pinches.
-const FINGERS: f64 = 0.44;
+/// A relaxed hand with the fingers a little apart: hundredths of its length
+/// from the wrist, and of its breadth towards the thumb. Drawn by us.
+const HAND: [[i8; 2]; 32] = [
+    [0, -30],
+    [15, -40],
+    [35, -50],
+    [52, -51],
+    [62, -48],
+    [75, -45],
+    [82, -36],
+    [76, -28],
+    [63, -27],
+    [85, -27],
+    [94, -17],
+    [89, -7],
+    [67, -5],
+    [92, -3],
+    [102, 8],
+    [95, 19],
+    [68, 19],
+    [89, 22],
+    [96, 32],
+    [89, 42],
+    [67, 46],
+    [53, 52],
+    [59, 64],
+    [71, 77],
+    [76, 88],
+    [67, 95],
+    [51, 88],
+    [35, 70],
+    [21, 50],
+    [10, 37],
+    [4, 32],
+    [0, 30],
+];
 
 /// One arm as it lies over the table.
 #[derive(Clone, Debug, PartialEq)]
@@ -62,14 +96,14 @@ pub fn arm(layout: &Layout, hand: &Hand) -> Arm {
     let wrist = tip - along * HAND_LENGTH;
     let [narrow, wide, reach] = FOREARM;
     let elbow = wrist - along * reach;
-    let palm_centre = wrist + along * (HAND_LENGTH * (1.0 - FINGERS) * 0.5);
-    let turn = libm::atan2(along.y, along.x).to_degrees();
-    let ring = |at: DVec2, long: f64, broad: f64| {
-        oval(at, DVec2::new(long, broad), turn, CHORD_ERROR * 4.0)
-    };
-    let mut hand_points = ring(palm_centre, HAND_LENGTH * 0.62, HAND_BREADTH);
-    hand_points.extend(ring(tip - along * 26.0, 52.0, HAND_BREADTH * 0.5));
-    hand_points.extend(ring(palm_centre + thumb * 40.0 + along * 42.0, 52.0, 24.0));
+    let hand_points: Vec<DVec2> = HAND
+        .iter()
+        .map(|[x, y]| {
+            wrist
+                + along * (f64::from(*x) / 100.0 * HAND_LENGTH)
+                + thumb * (f64::from(*y) / 100.0 * HAND_BREADTH)
+        })
+        .collect();
     let person = layout.people.iter().find(|p| p.id == hand.person);
     let length = person.map_or(SleeveLength::Long, |p| p.sleeve.length);
     let limb = |a: DVec2, ra: f64, b: DVec2, rb: f64| {
@@ -102,10 +136,17 @@ pub fn arm(layout: &Layout, hand: &Hand) -> Arm {
         wrist,
         elbow,
         along,
-        hand: hull(&hand_points),
+        hand: rounded(&rounded(&hand_points)),
         forearm,
         sleeve,
     }
+}
+
+/// A loop with its corners cut once (Chaikin 1974, a quarter from each end).
+fn rounded(points: &[DVec2]) -> Vec<DVec2> {
+    let next = |i: usize| points[(i + 1) % points.len()];
+    let cut = |(i, p): (usize, &DVec2)| [p.lerp(next(i), 0.25), p.lerp(next(i), 0.75)];
+    points.iter().enumerate().flat_map(cut).collect()
 }
 
 /// The place on the frame's edge nearest to `p`.
@@ -128,6 +169,12 @@ fn on_edge(layout: &Layout, p: Point) -> DVec2 {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::layout::open;
+
+    const LAID: &str = r#"{"format":"overspread-layout","version":0,"id":"0000000000000001",
+        "next_id":9,"table":{"width":1200},"frame":{"at":[600,450],"width":1050},
+        "people":[{"id":1}],"exposures":[{"id":2}],
+        "hands":[{"id":3,"person":1,"exposure":2,"entry":[600,800],"target":[600,400]}]}"#;
 
     #[test]
     fn thumbs_lie_where_anatomy_puts_them() {
@@ -152,5 +199,30 @@ mod tests {
         assert!(over.x > 0.9, "palm up turns it over");
         let other = thumb_direction(up, Side::Left, Palm::Down);
         assert!(other.x > 0.9, "left hand is the mirror image");
+    }
+
+    #[test]
+    fn a_hand_is_as_long_and_broad_as_measured() {
+        let layout = open(LAID).expect("a sound layout");
+        let hand = &layout.hands[0];
+        let arm = arm(&layout, hand);
+        let along = |p: &DVec2| (*p - arm.wrist).dot(arm.along);
+        let reach = arm.hand.iter().map(along).fold(f64::MIN, f64::max);
+        assert!((reach - HAND_LENGTH).abs() < 8.0, "fingertips at {reach}");
+        let thumb = thumb_direction(arm.along, hand.side, hand.palm);
+        let out = arm
+            .hand
+            .iter()
+            .map(|p| (*p - arm.wrist).dot(thumb))
+            .fold(f64::MIN, f64::max);
+        let other = arm
+            .hand
+            .iter()
+            .map(|p| (*p - arm.wrist).dot(-thumb))
+            .fold(f64::MIN, f64::max);
+        assert!(
+            out > other + 20.0,
+            "the thumb stands out on its own side: {out} against {other}"
+        );
     }
 }
