@@ -53,6 +53,9 @@ pub enum EditError {
     /// The layout would have doubled ids or references that lead nowhere.
     #[error("the layout would have {0} references that lead nowhere")]
     References(usize),
+    /// The object would break a limit, so that the saved file would not open.
+    #[error("{} {:?} would break a limit of the layout", .0.kind(), .0.id())]
+    Limits(Key),
 }
 
 impl Edit {
@@ -129,22 +132,6 @@ impl Edit {
             if placed.object.key() != key || !put(&mut next, placed) {
                 return Err(EditError::Place(key));
             }
-        }
-        *layout = next;
-        Ok(())
-    }
-
-    /// [`Edit::apply`], refused when references would lead nowhere. For edits
-    /// from a journal or another instance.
-    ///
-    /// # Errors
-    /// As [`Edit::apply`], and when references would lead nowhere.
-    pub fn apply_checked(&self, layout: &mut Layout) -> Result<(), EditError> {
-        let mut next = layout.clone();
-        self.apply(&mut next)?;
-        let problems = crate::layout::references(&next).len();
-        if problems > 0 {
-            return Err(EditError::References(problems));
         }
         *layout = next;
         Ok(())

@@ -3,6 +3,9 @@
 mod change;
 mod journal;
 mod object;
+mod sound;
+#[cfg(test)]
+mod tests;
 
 pub use change::{Change, Edit, EditError};
 pub use object::{Key, Object, Placed};
