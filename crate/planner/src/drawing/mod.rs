@@ -17,10 +17,10 @@ mod shadow;
 mod sketch;
 mod tone;
 
-pub use food::{Food, food, food_outline};
+pub use food::{Food, food, food_outline, food_pieces};
 pub use form::{Face, Form};
 pub use pen::Pen;
 pub use prop::{Prop, Ware, prop};
 pub use ribbon::ink_width;
-pub use shadow::shadow;
+pub use shadow::{shadow, shadows};
 pub use tone::{INK, PENCIL, Tone, rgb};

@@ -183,8 +183,8 @@ fn ray_reach(loop_: &[DVec2], from: DVec2, along: DVec2) -> f64 {
 }
 
 /// One simple loop of `count` points around many pieces, drawn in between
-/// them but never deeper than a seventh of the way from their hull.
-pub(super) fn wrapped(pieces: &[Vec<DVec2>], count: usize) -> Vec<DVec2> {
+/// them but never below `floor` of the way out to their hull.
+pub(super) fn wrapped(pieces: &[Vec<DVec2>], count: usize, floor: f64) -> Vec<DVec2> {
     let around = hull(&pieces.concat());
     let (low, high) = bounds(&around);
     let at = (low + high) / 2.0;
@@ -196,7 +196,7 @@ pub(super) fn wrapped(pieces: &[Vec<DVec2>], count: usize) -> Vec<DVec2> {
             let inner = pieces
                 .iter()
                 .map(|piece| ray_reach(piece, at, along))
-                .fold(outer * 0.86, f64::max);
+                .fold(outer * floor, f64::max);
             at + along * inner
         })
         .collect()
@@ -246,7 +246,7 @@ mod tests {
             ellipse(dvec2(-3.0, 0.0), DVec2::ONE, 16),
             ellipse(dvec2(3.0, 0.0), DVec2::ONE, 16),
         ];
-        let around = wrapped(&pieces, 48);
+        let around = wrapped(&pieces, 48, 0.86);
         assert!((around[0].x - 4.0).abs() < 0.05, "reaches the right piece");
         assert!(around[12].y < 1.0, "draws in between the pieces");
     }

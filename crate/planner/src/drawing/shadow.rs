@@ -23,31 +23,53 @@ const REACH: [f64; 2] = [0.12, 1.14];
 /// `spread` the half width of the blur at the tip, mm. The soft edge is made
 /// by nested hulls that reach further and spread wider, each a thin wash.
 pub fn shadow(outline: &[DVec2], offset: DVec2, height: f64, spread: f64) -> Group {
+    shadows(&[outline.to_vec()], offset, height, spread)
+}
+
+/// The shadows of many pieces that lie about together, as [`shadow`], in as
+/// many nodes as one of them takes.
+pub fn shadows(outlines: &[Vec<DVec2>], offset: DVec2, height: f64, spread: f64) -> Group {
     let group = Group::new();
-    if outline.len() < 3 || !offset.is_finite() || !spread.is_finite() {
+    let bases: Vec<(Vec<DVec2>, DVec2, f64)> = outlines
+        .iter()
+        .map(|outline| {
+            let base = hull(outline);
+            let at = middle(&base);
+            let sum: f64 = base.iter().map(|p| p.distance(at)).sum();
+            let radius = sum / base.len().max(1) as f64;
+            (base, at, radius.max(1.0))
+        })
+        .filter(|(base, ..)| base.len() > 2)
+        .collect();
+    let Some(largest) = bases.iter().map(|b| b.2).max_by(f64::total_cmp) else {
+        return group;
+    };
+    if !offset.is_finite() || !spread.is_finite() {
         return group;
     }
-    let base = hull(outline);
-    let at = middle(&base);
-    let radius = base.iter().map(|p| p.distance(at)).sum::<f64>() / base.len() as f64;
     let steps = if height >= 24.0 { STEPS[0] } else { STEPS[1] };
     // The wider the blur in proportion to the throw, the thinner the wash.
-    let softness = spread / (offset.length() + radius * 0.5).max(1.0);
+    let softness = spread / (offset.length() + largest * 0.5).max(1.0);
     let whole = 0.62 / (1.0 + 0.9 * softness);
     let wash = (whole / steps as f64).clamp(0.02, 0.14);
     let mut node = group
         .set("fill", hex(SHADE))
         .set("fill-opacity", short(wash));
+    let points = if bases.len() > 1 { 14 } else { 26 };
     for i in 0..steps {
         let u = i as f64 / (steps - 1) as f64;
         let reach = REACH[0] + (REACH[1] - REACH[0]) * u;
-        // Deep inside the blur the core narrows; at its rim it widens.
-        let grow = 1.0 + (spread * (1.25 * u - 0.25) / radius.max(1.0)).clamp(-0.5, 1.5);
-        let mut points = base.clone();
-        points.extend(base.iter().map(|&p| at + (p - at) * grow + offset * reach));
-        let around = resampled(&hull(&points), 26, true);
         let mut path = PathData::default();
-        path.smooth(around.into_iter());
+        for (base, at, radius) in &bases {
+            // Deep inside the blur the core narrows; at its rim it widens.
+            let grow = 1.0 + (spread * (1.25 * u - 0.25) / radius).clamp(-0.5, 1.5);
+            let mut both = base.clone();
+            both.extend(
+                base.iter()
+                    .map(|&p| *at + (p - *at) * grow + offset * reach),
+            );
+            path.smooth(resampled(&hull(&both), points, true).into_iter());
+        }
         node = node.add(path_node(path, &Look::default()));
     }
     node

@@ -169,6 +169,12 @@ impl<'a> Sketch<'a> {
         self.put(data, &look);
     }
 
+    /// A dark line under a light one: strands, grains, rings.
+    pub(super) fn strands(&mut self, rows: &[Vec<DVec2>], dark: (Tone, f64), light: (Tone, f64)) {
+        self.lines(rows, dark.0, dark.1, 0.0);
+        self.lines(rows, light.0, light.1, 0.0);
+    }
+
     /// The swelling ink outline of a loop, `k` base weights strong.
     pub(super) fn ink(&mut self, points: &[DVec2], k: f64) {
         self.ink_all(&[points.to_vec()], k);

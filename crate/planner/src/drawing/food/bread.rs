@@ -9,6 +9,7 @@ use crate::drawing::dice::Dice;
 use crate::drawing::form::Face;
 use crate::drawing::outline::{inset, middle, polar, resampled, table};
 use crate::drawing::sketch::{Rows, Sketch};
+use crate::drawing::tone::rgb;
 
 /// A slice of a tin-free loaf: flat base, domed top.
 const SLICE: [[i8; 2]; 11] = [
@@ -45,7 +46,7 @@ pub(super) fn draw(s: &mut Sketch, plan: &Plan, tones: &Tones) {
 
 fn loaf(s: &mut Sketch, edge: &[DVec2], spot: &Spot, tones: &Tones) {
     let half = spot.half;
-    s.fill(edge, tones.of(0, 0x5a3218));
+    s.fill(edge, tones.of(1, 0x5a3218));
     // The dome: each lighter tone lies nearer the window.
     let dome = |s: &mut Sketch, share: DVec2, up: f64, jitter: f64, tone, opacity| {
         let at = spot.at + s.lit * half.y * up;
@@ -57,16 +58,16 @@ fn loaf(s: &mut Sketch, edge: &[DVec2], spot: &Spot, tones: &Tones) {
         dvec2(0.93, 0.84),
         0.06,
         0.035,
-        tones.of(1, 0x7b4722),
+        tones.of(2, 0x7b4722),
         0.0,
     );
-    dome(s, dvec2(0.76, 0.56), 0.20, 0.07, tones.of(1, 0x99602f), 0.9);
+    dome(s, dvec2(0.76, 0.56), 0.20, 0.07, tones.of(2, 0x99602f), 0.9);
     dome(
         s,
         dvec2(0.46, 0.24),
         0.34,
         0.12,
-        tones.of(1, 0xb27a41),
+        tones.of(2, 0xb27a41),
         0.55,
     );
 
@@ -87,7 +88,7 @@ fn loaf(s: &mut Sketch, edge: &[DVec2], spot: &Spot, tones: &Tones) {
             );
         }
     }
-    s.lines(&rings, tones.of(2, 0xe9d3ac), 1.5, 0.20);
+    s.lines(&rings, rgb(0xe9d3ac), 1.5, 0.20);
 
     let (mut gaps, mut crumb, mut ears) = (Rows::new(), Rows::new(), Rows::new());
     let cuts = (half.x / 40.0).round().clamp(3.0, 6.0);
@@ -117,8 +118,8 @@ fn loaf(s: &mut Sketch, edge: &[DVec2], spot: &Spot, tones: &Tones) {
         ears.push(cut.row(&[[-0.9, -0.3], [-0.4, -0.92], [0.1, -1.08], [0.84, -0.5]]));
     }
     s.fills(&gaps, tones.of(0, 0x341b0d), 0.0, 0.0);
-    s.fills(&crumb, tones.of(2, 0xd9b685), 0.0, 0.0);
-    s.lines(&ears, tones.of(2, 0xf3dcae), 1.0, 0.0);
+    s.fills(&crumb, rgb(0xd9b685), 0.0, 0.0);
+    s.lines(&ears, rgb(0xf3dcae), 1.0, 0.0);
 
     let mut blisters = Rows::new();
     for _ in 0..s.some(14) {
@@ -134,13 +135,13 @@ fn loaf(s: &mut Sketch, edge: &[DVec2], spot: &Spot, tones: &Tones) {
             spot.point(p.x, p.y)
         })
         .collect();
-    s.dots(&flour, tones.of(2, 0xf1e3c8), 1.3, 0.75);
+    s.dots(&flour, rgb(0xf1e3c8), 1.3, 0.75);
     s.ink(edge, 1.5);
 }
 
 fn slice(s: &mut Sketch, edge: &[DVec2], spot: &Spot, tones: &Tones) {
     let at = middle(edge);
-    s.fill(edge, tones.of(1, 0x7b4722));
+    s.fill(edge, tones.of(0, 0x7b4722));
     s.fill(
         &inset(edge, at, DVec2::splat(0.89), DVec2::ZERO),
         tones.of(2, 0xefdcb4),
@@ -157,7 +158,7 @@ fn slice(s: &mut Sketch, edge: &[DVec2], spot: &Spot, tones: &Tones) {
 
 fn torn(s: &mut Sketch, edge: &[DVec2], spot: &Spot, tones: &Tones) {
     let half = spot.half;
-    s.fill(edge, tones.of(1, 0x6d3d1c));
+    s.fill(edge, tones.of(0, 0x6d3d1c));
     let crumb = round(
         &mut s.dice,
         spot.point(0.1, -0.04),
@@ -177,7 +178,7 @@ fn torn(s: &mut Sketch, edge: &[DVec2], spot: &Spot, tones: &Tones) {
         12,
         2.0,
     );
-    s.wash(&deep, tones.of(2, 0xd9bd8a), 0.7);
+    s.wash(&deep, tones.of(1, 0xd9bd8a), 0.7);
     // Torn fibres point the way it was pulled.
     let mut fibres = Rows::new();
     for _ in 0..s.some(9) {
@@ -201,8 +202,8 @@ fn holes(s: &mut Sketch, spot: &Spot, count: usize, spread: DVec2, tones: &Tones
         loops.push(pebble(&mut s.dice, at, dvec2(size, size * 0.62), turn));
         lips.push(s.facing(at, dvec2(size, size * 0.62) * 0.8, -0.8, 0.8));
     }
-    s.fills(&loops, tones.of(2, 0xbd9660), 0.0, 0.0);
-    s.lines(&lips, tones.of(2, 0x8d6534), 0.55, 0.9);
+    s.fills(&loops, tones.of(1, 0xbd9660), 0.0, 0.0);
+    s.lines(&lips, tones.of(1, 0x8d6534), 0.55, 0.9);
 }
 
 /// Crumbs fallen about.

@@ -83,59 +83,69 @@ pub(super) fn half_edge(dice: &mut Dice, spot: &Spot) -> Vec<DVec2> {
     round(dice, spot.at, spot.half, spot.turn, 0.025, 26, 2.0)
 }
 
-/// Halves cut side up, or whole fruit where the skin is up.
+/// Halves cut side up, or whole fruit where the skin is up; in three layers,
+/// so that crowded ones overlap.
 pub(super) fn halves(s: &mut Sketch, plan: &Plan, tones: &Tones) {
-    s.fills(&plan.pieces, tones.of(0, 0xe9b21f), 0.0, 0.0);
-    if plan.face == Face::Skin {
-        whole(s, plan, tones);
-    } else {
-        let (mut piths, mut cells, mut lights) = (Rows::new(), Rows::new(), Rows::new());
-        for spot in &plan.spots {
-            piths.push(round(
-                &mut s.dice,
-                spot.at,
-                spot.half * 0.89,
-                spot.turn,
-                0.02,
-                20,
-                2.0,
-            ));
-            let start = s.dice.unit();
-            for i in 0..9 {
-                let from = start + TAU * f64::from(i) / 9.0 + 0.06;
-                let to = from + TAU / 9.0 - 0.12;
-                let mid = (from + to) / 2.0;
-                let corner = |reach: f64, a: f64| {
-                    let p = polar(a) * reach;
-                    spot.point(p.x, p.y)
-                };
-                cells.push(vec![
-                    corner(0.12, mid),
-                    corner(0.46, from),
-                    corner(0.77, from + 0.02),
-                    corner(0.84, mid),
-                    corner(0.77, to - 0.02),
-                    corner(0.46, to),
-                ]);
-                let drop = mid + s.dice.about(0.1);
-                lights.push(vec![corner(0.42, drop), corner(0.66, drop + 0.04)]);
-                if i % 2 == 0 {
-                    lights.push(vec![corner(0.56, drop - 0.14), corner(0.72, drop - 0.12)]);
-                }
-            }
+    const LAYERS: usize = 3;
+    for layer in 0..LAYERS.min(plan.spots.len()) {
+        let edges = plan.loops(layer, LAYERS);
+        let spots = plan.layer(layer, LAYERS);
+        s.fills(&edges, tones.of(0, 0xe9b21f), 0.0, 0.0);
+        if plan.face == Face::Skin {
+            whole(s, &spots, tones);
+        } else {
+            cut(s, &spots, tones);
         }
-        s.fills(&piths, tones.of(2, 0xfbf2d6), 0.0, 0.0);
-        s.fills(&cells, tones.of(1, 0xf6cf45), 0.0, 0.0);
-        s.lines(&lights, tones.of(1, 0xfff3b8), 0.9, 0.9);
+        s.ink_all(&edges, 1.0);
     }
-    s.ink_all(&plan.pieces, 1.0);
 }
 
-fn whole(s: &mut Sketch, plan: &Plan, tones: &Tones) {
+fn cut(s: &mut Sketch, spots: &[Spot], tones: &Tones) {
+    let (mut piths, mut cells, mut lights) = (Rows::new(), Rows::new(), Rows::new());
+    for spot in spots {
+        piths.push(round(
+            &mut s.dice,
+            spot.at,
+            spot.half * 0.89,
+            spot.turn,
+            0.02,
+            20,
+            2.0,
+        ));
+        let start = s.dice.unit();
+        for i in 0..9 {
+            let from = start + TAU * f64::from(i) / 9.0 + 0.06;
+            let to = from + TAU / 9.0 - 0.12;
+            let mid = (from + to) / 2.0;
+            let corner = |reach: f64, a: f64| {
+                let p = polar(a) * reach;
+                spot.point(p.x, p.y)
+            };
+            cells.push(vec![
+                corner(0.12, mid),
+                corner(0.46, from),
+                corner(0.77, from + 0.02),
+                corner(0.84, mid),
+                corner(0.77, to - 0.02),
+                corner(0.46, to),
+            ]);
+            let drop = mid + s.dice.about(0.1);
+            lights.push(vec![corner(0.42, drop), corner(0.66, drop + 0.04)]);
+            if i % 2 == 0 {
+                lights.push(vec![corner(0.56, drop - 0.14), corner(0.72, drop - 0.12)]);
+            }
+        }
+    }
+    s.fills(&piths, tones.of(2, 0xfbf2d6), 0.0, 0.0);
+    s.fills(&cells, tones.of(1, 0xf6cf45), 0.0, 0.0);
+    s.lines(&lights, tones.of(1, 0xfff3b8), 0.9, 0.9);
+}
+
+fn whole(s: &mut Sketch, spots: &[Spot], tones: &Tones) {
     let mut round_tops = Rows::new();
     let mut pores = Vec::new();
     let mut lights = Rows::new();
-    for spot in &plan.spots {
+    for spot in spots {
         let up = s.lit * spot.half * 0.14;
         let body = round(
             &mut s.dice,

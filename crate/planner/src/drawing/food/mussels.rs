@@ -79,7 +79,7 @@ pub(super) fn draw(s: &mut Sketch, plan: &Plan, tones: &Tones) {
     let mut shells = Rows::new();
     let mut sheen = Rows::new();
     let unit = valve(0.5, 0.07);
-    for p in sunflower(&mut s.dice, room * 1.04, closed, 0.6) {
+    for p in sunflower(&mut s.dice, room * 0.96, closed, 0.6) {
         let turn = s.dice.angle();
         let hinge = p - polar(turn) * length * 0.42;
         let put = |unit: &[DVec2]| placed(unit, hinge, turn, DVec2::splat(length * 0.9));
@@ -126,12 +126,6 @@ pub(super) fn draw(s: &mut Sketch, plan: &Plan, tones: &Tones) {
             wedge(dvec2(-0.52, 0.36), -0.42),
             wedge(dvec2(0.46, -0.42), 0.66),
         ];
-        let lemon = super::usual_tones(super::Food::LemonWedges);
-        let plain = Tones {
-            given: &[],
-            usual: lemon.0,
-            chief: lemon.1,
-        };
-        citrus::wedges(s, &pair, &plain);
+        citrus::wedges(s, &pair, &Tones::plain(super::Food::LemonWedges));
     }
 }

@@ -63,7 +63,9 @@ pub(super) fn ranks(dice: &mut Dice, half: DVec2, piece: DVec2) -> Vec<Spot> {
     let upright = half.y > half.x;
     let (long, short) = (half.max_element(), half.min_element());
     let ranks = (short / (piece.x * 1.25)).round().max(1.0);
-    let files = (long / (piece.y * 1.1)).round().clamp(1.0, 12.0);
+    // Where a rank is deeper than a piece is long, the piece grows whole.
+    let grow = (short / ranks * 0.96 / piece.x).max(0.5);
+    let files = (long / (piece.y * grow * 1.12)).round().clamp(1.0, 12.0);
     let cell = dvec2(long / files, short / ranks);
     let mut spots = Vec::new();
     for rank in 0..ranks as i32 {
@@ -78,7 +80,7 @@ pub(super) fn ranks(dice: &mut Dice, half: DVec2, piece: DVec2) -> Vec<Spot> {
             spots.push(Spot {
                 at: if upright { dvec2(at.y, at.x) } else { at },
                 turn: flip + if upright { 0.0 } else { FRAC_PI_2 } + dice.about(0.13),
-                half: dvec2(cell.y.min(piece.x * 1.3) * 0.96, cell.x * 0.84) * fit,
+                half: dvec2(cell.y * 0.96, (cell.x * 0.84).min(piece.y * grow * 1.15)) * fit,
             });
         }
     }
