@@ -27,7 +27,7 @@ after(async () => {
 
 async function started(page, url) {
   await page.goto(url);
-  await page.waitForSelector("html[data-core=ready][data-worker=ready]", { timeout: 20_000 });
+  await page.waitForSelector("html[data-core=ready]", { timeout: 20_000 });
 }
 
 for (const [name, size] of [["phone", phone], ["desk", desk]]) {

@@ -3,6 +3,7 @@
 //! Everything a contributor or a CI job runs is a subcommand here, so the
 //! logic is written once, in Rust, and pinned by `Cargo.lock`.
 
+mod bench;
 mod deep;
 mod place;
 mod run;
@@ -76,7 +77,7 @@ fn main() -> Result<()> {
         }
         Task::Dist => site::build_with_single_file().map(done),
         Task::Test { stages } => test::all(&stages),
-        Task::Bench => scripts::bench(),
+        Task::Bench => bench::run(),
         Task::Shots => scripts::shots(),
         Task::Deep { fresh } => deep::all(fresh),
         Task::WasmRunner { arguments } => {

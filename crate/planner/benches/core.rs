@@ -1,0 +1,87 @@
+//! Times of the core's costly sums. `cargo xtask bench` runs them and writes
+//! tests/reports/bench.md, each time also as a ratio to `calibration`, so that
+//! machines can be compared. Times are reported, never asserted.
+//!
+//! To add one: write a function like those below and name it in the group.
+
+use std::hint::black_box;
+
+use criterion::{BenchmarkId, Criterion, criterion_group, criterion_main};
+use glam::DVec2;
+use planner::colour::{Lab, ciede2000};
+use planner::shape::{CHORD_ERROR, Region, disc, rect, visible};
+
+/// Things laid at the density of a full table.
+const COUNTS: [u32; 3] = [60, 200, 800];
+/// Table area per thing, mm²: sixty on 2 m by 0.95 m.
+const AREA_EACH: f64 = 2000.0 * 950.0 / 60.0;
+
+/// A fixed sum of the same kind of work, never changed.
+fn calibration(criterion: &mut Criterion) {
+    criterion.bench_function("calibration", |bencher| {
+        bencher.iter(|| {
+            let steps = 0..10_000_u32;
+            steps.fold(0.0, |sum, step| sum + libm::sin(black_box(f64::from(step))))
+        });
+    });
+}
+
+/// Discs of 80 to 280 mm, strewn evenly but not in rows (a Kronecker sequence
+/// over the plastic number's powers), on a table that grows with their number.
+fn strewn(count: u32) -> (Vec<Region>, Region) {
+    let side = (f64::from(count) * AREA_EACH).sqrt();
+    let fraction = |step: u32, by: f64| (f64::from(step) * by).fract();
+    let thing = |step: u32| {
+        let unit = DVec2::new(
+            fraction(step, 0.754_877_666_246_692_7),
+            fraction(step, 0.569_840_290_998_053_2),
+        );
+        let radius = 40.0 + 100.0 * fraction(step, 0.618_033_988_749_894_9);
+        Region::from_polygon(&disc(unit * side, radius, CHORD_ERROR)).expect("a disc on the table")
+    };
+    let table = rect(
+        DVec2::splat(side / 2.0),
+        DVec2::splat(side),
+        0.0,
+        0.0,
+        CHORD_ERROR,
+    );
+    let table = Region::from_polygon(&table).expect("a table");
+    ((1..=count).map(thing).collect(), table)
+}
+
+/// What is seen of every thing from above.
+fn visible_areas(criterion: &mut Criterion) {
+    let mut group = criterion.benchmark_group("visible areas");
+    group.sample_size(20);
+    for count in COUNTS {
+        let (pieces, table) = strewn(count);
+        group.bench_function(BenchmarkId::from_parameter(count), |bencher| {
+            bencher.iter(|| visible(black_box(&pieces), &table).expect("within limits"));
+        });
+    }
+    group.finish();
+}
+
+/// A thousand colour differences.
+fn colour_differences(criterion: &mut Criterion) {
+    let shade = |step: u32| {
+        let step = f64::from(step);
+        Lab {
+            l: step % 100.0,
+            a: (step * 7.0) % 120.0 - 60.0,
+            b: (step * 13.0) % 120.0 - 60.0,
+        }
+    };
+    criterion.bench_function("colour differences/1000", |bencher| {
+        bencher.iter(|| {
+            let steps = 0..1000_u32;
+            steps.fold(0.0, |sum, step| {
+                sum + ciede2000(black_box(shade(step)), shade(step * 3))
+            })
+        });
+    });
+}
+
+criterion_group!(benches, calibration, visible_areas, colour_differences);
+criterion_main!(benches);

@@ -1,0 +1,141 @@
+// Measures the built page in Chromium with its processor slowed down, and
+// prints rows of `{ what, slowed, figure, unit, calibration? }` as JSON.
+
+import { browser, phone, serve } from "./support.mjs";
+
+/** How much slower than this machine: a mid-range phone, by common practice, no source. */
+const SLOWED = 6;
+const STARTS = 5;
+const FRAMES = 300;
+/** A frame later than this was seen as a jerk, ms. */
+const LATE = 25;
+
+const sorted = (numbers) => [...numbers].sort((a, b) => a - b);
+const share = (numbers, part) => {
+  const all = sorted(numbers);
+  return all[Math.min(all.length - 1, Math.floor(part * all.length))];
+};
+
+/** Counts work per frame and the frames themselves, from outside the page's own code. */
+function instrument() {
+  const record = { work: [], frames: [], on: false };
+  globalThis.frameRecord = record;
+  const ask = globalThis.requestAnimationFrame.bind(globalThis);
+  globalThis.requestAnimationFrame = (work) =>
+    ask((time) => {
+      const start = performance.now();
+      work(time);
+      if (record.on) record.work.push(performance.now() - start);
+    });
+  let last = 0;
+  const tick = (time) => {
+    if (record.on && last > 0) record.frames.push(time - last);
+    last = time;
+    ask(tick);
+  };
+  ask(tick);
+}
+
+/** A fixed sum, never changed; ms. */
+function calibrate() {
+  const times = Array.from({ length: 9 }, () => {
+    const start = performance.now();
+    let sum = 0;
+    for (let step = 0; step < 2_000_000; step += 1) sum += Math.sqrt(step ^ (sum | 0));
+    return sum > 0 ? performance.now() - start : NaN;
+  });
+  return times.sort((a, b) => a - b)[4];
+}
+
+async function openSlowed(chromium, url) {
+  const context = await chromium.newContext({ ...phone, serviceWorkers: "block" });
+  await context.addInitScript(instrument);
+  const page = await context.newPage();
+  const session = await context.newCDPSession(page);
+  await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWED });
+  await page.goto(url);
+  await page.waitForFunction(() => {
+    const ready = document.documentElement.dataset.core === "ready";
+    if (ready) globalThis.startedAt ??= performance.now();
+    return ready;
+  });
+  return { context, page, session };
+}
+
+/** Time from the page's request to its being usable, each in a fresh context. */
+async function starts(chromium, url) {
+  const times = [];
+  const units = [];
+  for (let run = 0; run < STARTS; run += 1) {
+    const { context, page } = await openSlowed(chromium, url);
+    times.push(await page.evaluate(() => globalThis.startedAt));
+    units.push(await page.evaluate(calibrate));
+    await context.close();
+  }
+  return [
+    { what: "request to ready, median", figure: share(times, 0.5), unit: "ms",
+      calibration: share(units, 0.5) },
+  ];
+}
+
+/** A place in the picture where something follows the finger, found by trying. */
+async function handle(page, touch) {
+  const box = await page.locator("svg").first().boundingBox();
+  if (box === null) throw new Error("the page shows no picture");
+  await page.evaluate(() => {
+    globalThis.moves = 0;
+    const count = (changes) => (globalThis.moves += changes.length);
+    new MutationObserver(count).observe(document.body, {
+      subtree: true, attributes: true, attributeFilter: ["transform"],
+    });
+  });
+  for (const down of [0.5, 0.35, 0.65, 0.25, 0.75]) {
+    for (const across of [0.5, 0.35, 0.65, 0.2, 0.8]) {
+      const [x, y] = [box.x + box.width * across, box.y + box.height * down];
+      await page.evaluate(() => (globalThis.moves = 0));
+      await touch("touchStart", x, y);
+      for (let step = 1; step <= 8; step += 1) await touch("touchMove", x + 3 * step, y);
+      await page.waitForTimeout(200);
+      if ((await page.evaluate(() => globalThis.moves)) > 0) return { x: x + 24, y };
+      await touch("touchEnd");
+    }
+  }
+  throw new Error("nothing in the picture follows a finger");
+}
+
+/** Drags one thing in a circle for 300 frames. */
+async function drag(chromium, url) {
+  const { context, page, session } = await openSlowed(chromium, url);
+  const touch = (type, x, y) =>
+    session.send("Input.dispatchTouchEvent", {
+      type, touchPoints: x === undefined ? [] : [{ x, y }],
+    });
+  const calibration = await page.evaluate(calibrate);
+  const { x, y } = await handle(page, touch);
+  await page.evaluate(() => (globalThis.frameRecord.on = true));
+  let frames = 0;
+  for (let step = 0; frames < FRAMES; step += 1) {
+    const turn = step / 12;
+    await touch("touchMove", x + 30 * Math.sin(turn), y + 30 * (1 - Math.cos(turn)));
+    frames = await page.evaluate(() => globalThis.frameRecord.frames.length);
+  }
+  const record = await page.evaluate(() => globalThis.frameRecord);
+  await touch("touchEnd");
+  await context.close();
+  const late = record.frames.filter((time) => time > LATE).length;
+  return [
+    { what: "drag, work per frame, p95", figure: share(record.work, 0.95), unit: "ms", calibration },
+    { what: "drag, frame, median", figure: share(record.frames, 0.5), unit: "ms" },
+    { what: `drag, frames over ${LATE} ms`, figure: (100 * late) / record.frames.length, unit: "%" },
+  ];
+}
+
+const site = await serve();
+const chromium = await browser();
+try {
+  const rows = [...(await starts(chromium, site.url)), ...(await drag(chromium, site.url))];
+  console.log(JSON.stringify(rows.map((row) => ({ ...row, slowed: SLOWED }))));
+} finally {
+  await chromium.close();
+  site.stop();
+}
