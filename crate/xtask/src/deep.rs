@@ -94,11 +94,12 @@ fn python_with(requirements: &std::path::Path) -> Result<PathBuf> {
     Ok(python)
 }
 
-/// The property tests with many more cases, optimised.
+/// The property tests with many more cases.
 fn random() -> Result<()> {
     let mut tests = run::cargo(&[
         "test",
-        "--release",
+        "--profile",
+        "deep",
         "--workspace",
         "--exclude",
         "xtask",
