@@ -11,6 +11,7 @@ pub mod colour;
 pub mod drawing;
 pub mod edit;
 pub mod layout;
+pub mod link;
 pub mod measures;
 pub mod optics;
 pub mod readings;

@@ -32,6 +32,7 @@ pub use head::{Accepted, Group, Head, Look, Revision, Units};
 pub use item::{Face, Finish, Item, Origin, Part, Parts, Role, Size, Tone};
 pub use limits::*;
 pub use linen::{Linen, LinenKind, LinenState};
+pub(crate) use open::read_tree;
 pub use open::{FORMAT, Layout, VERSION, open};
 pub use people::{Action, Exposure, ExposureKind, Hand, Palm, Person, Side, Sleeve, SleeveLength};
 pub use problem::{Problem, ProblemKind};

@@ -94,6 +94,18 @@ fn write_version<S: Serializer>(_: &(), s: S) -> Result<S::Ok, S::Error> {
 pub fn open(text: &str) -> Result<Layout, Vec<Problem>> {
     let mut log = Log::default();
     let value = strict::parse(text, &mut log.problems).map_err(|p| vec![p])?;
+    sound(value, log)
+}
+
+/// A layout from the tree of its file, checked as a file is.
+///
+/// # Errors
+/// All problems found, each with its path; never a panic.
+pub(crate) fn read_tree(value: Value) -> Result<Layout, Vec<Problem>> {
+    sound(value, Log::default())
+}
+
+fn sound(value: Value, mut log: Log) -> Result<Layout, Vec<Problem>> {
     let layout = read_layout(&mut Fields::new(&mut log, String::new(), value));
     let mut problems = log.problems;
     if problems.is_empty() {

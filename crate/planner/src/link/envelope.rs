@@ -1,0 +1,120 @@
+//! What is around the sections: letters, version and check sum.
+use base64::Engine;
+use base64::engine::general_purpose::URL_SAFE_NO_PAD;
+
+use super::bytes::{Bytes, put_varint};
+use crate::layout::{Problem, ProblemKind};
+
+/// The version of the writing. Place and sort of the check sum never change.
+pub const LINK_VERSION: u64 = 0;
+/// Longest link read, in characters.
+pub const MAX_LINK: usize = 1_000_000;
+
+/// Bytes of the check sum.
+const SUM: usize = 4;
+
+/// The check sum of a body: CRC-32 over it and its length in four bytes.
+fn sum(body: &[u8]) -> u32 {
+    let mut crc = crc32fast::Hasher::new();
+    crc.update(body);
+    crc.update(&(body.len() as u32).to_le_bytes());
+    crc.finalize()
+}
+
+/// Version, sections and check sum in letters.
+pub(super) fn wrap(sections: &[u8]) -> String {
+    let mut body = Vec::with_capacity(sections.len() + 8);
+    put_varint(&mut body, LINK_VERSION);
+    body.extend_from_slice(sections);
+    let sum = sum(&body);
+    body.extend_from_slice(&sum.to_le_bytes());
+    URL_SAFE_NO_PAD.encode(body)
+}
+
+fn problem(kind: ProblemKind, found: &str, allowed: &str) -> Problem {
+    Problem::new(kind, "link", found, allowed)
+}
+
+/// The sections of a link; the address before the first `#` is ignored.
+///
+/// # Errors
+/// One problem: too long, other letters than a link has, characters lost or
+/// changed, or a later version.
+pub(super) fn unwrap(text: &str) -> Result<Vec<u8>, Problem> {
+    if text.len() > MAX_LINK {
+        let found = format!("{} bytes", text.len());
+        let allowed = format!("at most {MAX_LINK} bytes");
+        return Err(problem(ProblemKind::Limit, &found, &allowed));
+    }
+    let text = text.trim();
+    let fragment = text.split_once('#').map_or(text, |(_, after)| after);
+    let mut body = URL_SAFE_NO_PAD.decode(fragment).map_err(|error| {
+        let allowed = "the letters A to Z, a to z, 0 to 9, - and _ of a whole link";
+        problem(ProblemKind::Syntax, &error.to_string(), allowed)
+    })?;
+    let Some(at) = body.len().checked_sub(SUM).filter(|at| *at > 0) else {
+        let found = format!("{} characters", fragment.len());
+        return Err(problem(ProblemKind::Syntax, &found, "a whole link"));
+    };
+    let given = body.split_off(at);
+    if given != sum(&body).to_le_bytes() {
+        let allowed = "the link as it was made; copy it again, or ask for it again";
+        let found = "lost or changed characters";
+        return Err(problem(ProblemKind::Checksum, found, allowed));
+    }
+    let mut bytes = Bytes(&body);
+    match bytes.varint() {
+        Ok(LINK_VERSION) => Ok(bytes.0.to_vec()),
+        Ok(later) => {
+            let found = format!("version {later}");
+            let allowed = format!("version {LINK_VERSION}; open it with a newer planner");
+            Err(problem(ProblemKind::Version, &found, &allowed))
+        }
+        Err(bad) => Err(problem(ProblemKind::Syntax, &bad.to_string(), "a version")),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_check_sum_is_the_common_crc_32() {
+        // The check value every catalogue of CRCs gives for this text.
+        let mut crc = crc32fast::Hasher::new();
+        crc.update(b"123456789");
+        assert_eq!(crc.finalize(), 0xcbf4_3926, "CRC-32/ISO-HDLC");
+    }
+
+    #[test]
+    fn letters_outside_a_link_and_stray_bits_are_refused() {
+        let whole = wrap(&[1, 0]);
+        assert_eq!(unwrap(&whole), Ok(vec![1, 0]), "sections come back");
+        assert_eq!(
+            unwrap(&format!("https://example.org/a?b#{whole} ")),
+            Ok(vec![1, 0]),
+            "whole address"
+        );
+        for bad in [
+            "",
+            "A",
+            "AAAA",
+            "AAAAAA",
+            &format!("{whole}="),
+            "Ä",
+            "a b",
+            "+/",
+        ] {
+            assert!(unwrap(bad).is_err(), "`{bad}` is no link");
+        }
+    }
+
+    #[test]
+    fn a_later_version_is_named() {
+        let mut body = vec![7];
+        let check = sum(&body).to_le_bytes();
+        body.extend(check);
+        let problem = unwrap(&URL_SAFE_NO_PAD.encode(body)).expect_err("later");
+        assert_eq!(problem.kind, ProblemKind::Version, "{problem:?}");
+    }
+}

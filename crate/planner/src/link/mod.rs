@@ -1,0 +1,23 @@
+//! A whole layout as the fragment of an address, and back.
+//!
+//! The writing is described in `FORMAT.md` beside this file, well enough to
+//! read a link without this code. [`link`] writes, [`unlink`] reads and
+//! checks as strictly as a file is checked, and [`qr`] draws a short link as a
+//! square of modules.
+mod bytes;
+mod envelope;
+mod fields;
+mod kinds;
+mod names;
+mod phrases;
+mod qr;
+mod read;
+mod write;
+
+#[cfg(test)]
+mod tests;
+
+pub use envelope::{LINK_VERSION, MAX_LINK};
+pub use qr::{MAX_QR_VERSION, QrModules, qr};
+pub use read::{Unlinked, unlink};
+pub use write::{Linked, Section, link, link_keeping};

@@ -1,0 +1,143 @@
+//! Links of whole layouts.
+use super::*;
+use crate::layout::{Layout, LayoutId, open};
+use crate::starters::harbour_supper;
+
+#[test]
+fn a_supper_comes_back_whole_and_fits_a_message() {
+    let layout = harbour_supper();
+    let made = link(&layout);
+    assert_eq!(made.losses, Vec::<String>::new(), "nothing is lost");
+    let back = unlink(&made.fragment).expect("opens");
+    assert_eq!(back.layout, layout, "the same layout");
+    assert!(back.kept_sections.is_empty(), "all understood");
+    let length = made.fragment.len();
+    assert!(length <= 1_000, "{length} characters");
+}
+
+#[test]
+fn an_empty_board_is_short() {
+    let layout = Layout::empty(LayoutId(u64::MAX));
+    let made = link(&layout);
+    assert_eq!(
+        unlink(&made.fragment).expect("opens").layout,
+        layout,
+        "same"
+    );
+    assert!(made.fragment.len() <= 70, "{}", made.fragment);
+}
+
+/// A layout with every sort of field away from its usual value.
+fn everything() -> Layout {
+    open(include_str!(
+        "../../../../tests/golden/everything.spread.json"
+    ))
+    .expect("a sound file")
+}
+
+#[test]
+fn every_field_of_every_object_comes_back() {
+    let layout = everything();
+    let made = link(&layout);
+    assert_eq!(made.losses, Vec::<String>::new(), "nothing is lost");
+    assert_eq!(
+        unlink(&made.fragment).expect("opens").layout,
+        layout,
+        "same"
+    );
+}
+
+#[test]
+fn unknown_fields_are_named_as_losses_and_the_rest_comes_back() {
+    let mut layout = everything();
+    let plain = layout.clone();
+    let more = serde_json::json!({ "deep": [1, null] });
+    layout.extra.insert("private".into(), more.clone());
+    layout
+        .table
+        .surface
+        .extra
+        .insert("grain".into(), more.clone());
+    layout.items[2].extra.insert("shelf".into(), more.clone());
+    layout.crops[0].extra.insert("later".into(), more);
+    let made = link(&layout);
+    let named = [
+        "table.surface",
+        "items[2].shelf",
+        "crops[0].later",
+        "private",
+    ];
+    assert_eq!(made.losses, named, "each loss by its path");
+    assert_eq!(
+        unlink(&made.fragment).expect("opens").layout,
+        plain,
+        "the rest"
+    );
+}
+
+#[test]
+fn sections_of_a_later_planner_are_kept_and_written_again() {
+    let layout = harbour_supper();
+    let later = Section {
+        number: 99,
+        bytes: vec![1, 2, 3],
+    };
+    let known = Section {
+        number: 10,
+        bytes: vec![],
+    };
+    let kept = [later.clone(), known];
+    let made = link_keeping(&layout, &kept);
+    let back = unlink(&made.fragment).expect("opens");
+    assert_eq!(back.layout, layout, "the layout as before");
+    assert_eq!(back.kept_sections, [later], "only what is not known");
+    let again = link_keeping(&back.layout, &back.kept_sections);
+    assert_eq!(again, made, "the same link");
+}
+
+/// The written format and the tables of the code must be the same.
+#[test]
+fn the_format_page_lists_every_field_as_it_is() {
+    use fields::{SECTIONS, Usual};
+    use kinds::Kind;
+    let page = include_str!("FORMAT.md");
+    let mut wanted = String::new();
+    for chapter in &SECTIONS {
+        let key = if chapter.key.is_empty() {
+            "the layout itself"
+        } else {
+            chapter.key
+        };
+        let most = chapter.most.map(|m| format!(", a list of at most {m}"));
+        wanted += &format!(
+            "### {} {key}{}\n\n",
+            chapter.number,
+            most.unwrap_or_default()
+        );
+        wanted += "| field | kind | usual |\n|---|---|---|\n";
+        for field in chapter.fields {
+            let kind = match field.kind {
+                Kind::Choice(words) => format!("choice: {}", words.join(", ")),
+                other => format!("{other:?}").to_lowercase(),
+            };
+            let usual = match field.usual {
+                Usual::Always => "always".into(),
+                Usual::Absent => "absent".into(),
+                Usual::Number(n) => n.to_string(),
+                Usual::Two(a, b) => format!("[{a}, {b}]"),
+                Usual::Words(text) => format!("{text:?}"),
+                Usual::Off => "false".into(),
+                Usual::Next => "next".into(),
+                Usual::PropName => "prop name".into(),
+            };
+            let twin = if field.twin { "twin, " } else { "" };
+            wanted += &format!("| `{}` | {kind} | {twin}{usual} |\n", field.key);
+        }
+        wanted += "\n";
+    }
+    assert!(page.contains(&wanted), "the tables should be:\n{wanted}");
+    let listed: Vec<&str> = page.split("```").collect();
+    let words = |n: usize| listed[n].split_whitespace().collect::<Vec<_>>();
+    assert_eq!(words(1), names::PROPS, "catalogue ids");
+    assert_eq!(words(3), phrases::WORDS, "common words");
+}
