@@ -2,3 +2,4 @@
 mod table;
 
 pub use table::{Row, Table};
+pub mod tree;
