@@ -2,4 +2,5 @@
 mod table;
 
 pub use table::{Row, Table};
+pub mod probe;
 pub mod tree;

@@ -1,168 +1,183 @@
-//! Files made to hurt: each gives problems, none a panic, nothing is injected.
-use planner::layout::{Layout, LayoutId, MAX_ITEMS, ProblemKind, open};
-use serde_json::{Value, json};
+//! Files and links made to hurt: each gives its problems, none a panic, and
+//! nothing takes more room than its own length calls for.
+use outside_checks::probe;
+use outside_checks::tree::{in_tests, read};
+use planner::layout::{Layout, LayoutId, MAX_FILE_BYTES, ProblemKind, open};
+use planner::link::{MAX_LINK, link, unlink};
+use planner::starters::harbour_supper;
+use proptest::prelude::*;
 
-fn sound() -> Value {
-    serde_json::from_str(&Layout::empty(LayoutId(1)).to_json()).expect("JSON")
+/// Names and bytes of the files in a folder, sorted.
+fn corpus(folder: &str) -> Vec<(String, Vec<u8>)> {
+    let dir = in_tests(folder);
+    let entries = std::fs::read_dir(&dir).unwrap_or_else(|e| panic!("{folder}: {e}"));
+    let mut all: Vec<_> = entries
+        .map(|e| e.expect("readable").path())
+        .map(|p| {
+            let name = p.file_name().unwrap_or_default().to_string_lossy();
+            let bytes = std::fs::read(&p).expect("readable");
+            (name.into_owned(), bytes)
+        })
+        .collect();
+    all.sort();
+    all
 }
 
-fn item(id: u32) -> Value {
-    json!({ "id": id, "at": [1, 1], "size": { "shape": "disc", "diameter": 10 } })
+/// Whether what was said is what the first word of the name calls for.
+fn as_named(name: &str, said: &[ProblemKind]) -> bool {
+    let wanted = match name.split('-').next().unwrap_or_default() {
+        "ok" => return said.is_empty(),
+        "syntax" => ProblemKind::Syntax,
+        "version" => ProblemKind::Version,
+        "limit" => ProblemKind::Limit,
+        "value" => ProblemKind::Value,
+        "reference" => ProblemKind::Reference,
+        "checksum" => ProblemKind::Checksum,
+        other => panic!("`{other}` is no kind of problem"),
+    };
+    said.contains(&wanted)
 }
 
-fn with(change: impl FnOnce(&mut Value)) -> String {
-    let mut file = sound();
-    file["next_id"] = 60_000.into();
-    change(&mut file);
-    file.to_string()
-}
+type Probe = fn(&[u8]) -> Option<Vec<ProblemKind>>;
 
 #[test]
-fn hostile_files_are_refused_with_the_right_kind() {
-    use ProblemKind::{Limit, Reference, Syntax, Value as Bad, Version};
-    let cases: Vec<(&str, ProblemKind, String)> = vec![
-        ("not JSON", Syntax, "hello".into()),
-        (
-            "NaN",
-            Syntax,
-            sound().to_string().replacen("1200", "NaN", 1),
-        ),
-        (
-            "1e999",
-            Syntax,
-            sound().to_string().replacen("1200", "1e999", 1),
-        ),
-        (
-            "nested 10,000 deep",
-            Syntax,
-            "[".repeat(10_000) + &"]".repeat(10_000),
-        ),
-        (
-            "lone surrogate",
-            Syntax,
-            sound().to_string().replacen("oak", "\\ud800", 1),
-        ),
-        (
-            "raw control",
-            Syntax,
-            sound().to_string().replacen("oak", "\u{1}", 1),
-        ),
-        ("oversized", Limit, " ".repeat(1_000_001)),
-        (
-            "negative width",
-            Limit,
-            with(|f| f["table"]["width"] = (-5).into()),
-        ),
-        ("newer", Version, with(|f| f["version"] = 99.into())),
-        (
-            "url as colour",
-            Bad,
-            with(|f| f["floor"] = json!({ "colour": "url(#x)" })),
-        ),
-        (
-            "script as colour",
-            Bad,
-            with(|f| f["floor"] = json!({ "colour": "javascript:1" })),
-        ),
-        (
-            "a list for an object",
-            Bad,
-            with(|f| f["table"] = json!([])),
-        ),
-        (
-            "fraction of a mm",
-            Bad,
-            with(|f| f["frame"]["at"] = json!([0.5, 0])),
-        ),
-        (
-            "doubled id",
-            Reference,
-            with(|f| f["items"] = json!([item(1), item(1)])),
-        ),
-        (
-            "dangling",
-            Reference,
-            with(|f| {
-                f["items"] = json!([item(1)]);
-                f["items"][0]["on"] = 7.into();
-            }),
-        ),
-        (
-            "cycle",
-            Reference,
-            with(|f| {
-                f["items"] = json!([item(1), item(2)]);
-                f["items"][0]["on"] = 2.into();
-                f["items"][1]["on"] = 1.into();
-            }),
-        ),
-        (
-            "lying on itself",
-            Reference,
-            with(|f| {
-                f["items"] = json!([item(1)]);
-                f["items"][0]["on"] = 1.into();
-            }),
-        ),
-        (
-            "too many items",
-            Limit,
-            with(|f| {
-                f["items"] = (1..=MAX_ITEMS as u32 + 1).map(item).collect();
-            }),
-        ),
-        (
-            "too much unknown",
-            Limit,
-            with(|f| f["later"] = "x".repeat(70_000).into()),
-        ),
+fn hostile_files_and_links_are_answered_with_the_right_kind() {
+    let sets: [(&str, usize, Probe); 2] = [
+        ("hostile/files", 75, probe::file),
+        ("hostile/links", 40, probe::fragment),
     ];
-    for (name, kind, text) in cases {
-        let problems = open(&text).expect_err(name);
-        assert!(
-            problems.iter().any(|p| p.kind == kind),
-            "{name}: {problems:?}"
-        );
-        assert!(
-            problems.iter().all(|p| p.found.chars().count() <= 61),
-            "{name}: found is short"
-        );
+    for (folder, least, probe) in sets {
+        let all = corpus(folder);
+        assert!(all.len() >= least, "{folder} holds {}", all.len());
+        let wrong: Vec<String> = all
+            .iter()
+            .filter_map(|(name, bytes)| {
+                let said = probe(bytes).expect("UTF-8");
+                (!as_named(name, &said)).then(|| format!("{folder}/{name}: {said:?}"))
+            })
+            .collect();
+        assert!(wrong.is_empty(), "{wrong:#?}");
     }
 }
 
 #[test]
+fn what_fuzzing_starts_from_is_replayed() {
+    let sets: [(&str, Probe); 2] = [
+        ("fuzz/corpus/file_open", probe::file),
+        ("fuzz/corpus/link_decode", probe::fragment),
+    ];
+    for (folder, probe) in sets {
+        let all = corpus(folder);
+        assert!(all.len() >= 3, "{folder} holds {}", all.len());
+        for (_, bytes) in all {
+            probe(&bytes);
+        }
+    }
+}
+
+#[test]
+fn a_bad_file_gets_one_report_of_all_its_problems() {
+    let text = read("hostile/files/ok-sound.json")
+        .replace("1200", "-1")
+        .replace("900", "\"wide\"")
+        .replace("#a27c59", "url(#x)")
+        .replace("1050", "0.5");
+    let problems = open(&text).expect_err("bad");
+    let paths: Vec<&str> = problems.iter().map(|p| p.path.as_str()).collect();
+    let wanted = [
+        "table.width",
+        "table.depth",
+        "table.surface.colour",
+        "frame.width",
+    ];
+    assert_eq!(paths, wanted, "{problems:?}");
+}
+
+#[test]
+fn vast_input_is_refused_before_it_is_read() {
+    let file = " ".repeat(MAX_FILE_BYTES + 1);
+    let problems = open(&file).expect_err("too long");
+    assert_eq!(problems[0].kind, ProblemKind::Limit, "{problems:?}");
+    let address = "A".repeat(MAX_LINK + 1);
+    let problems = unlink(&address).expect_err("too long");
+    assert_eq!(problems[0].kind, ProblemKind::Limit, "{problems:?}");
+}
+
+#[test]
 fn a_hundred_thousand_items_are_one_problem() {
-    let items: Vec<String> = (0..100_000).map(|_| "{}".to_string()).collect();
-    let text = sound().to_string().replacen(
-        "\"items\":[]",
-        &format!("\"items\":[{}]", items.join(",")),
-        1,
-    );
+    let items = vec!["{}"; 100_000].join(",");
+    let text = Layout::empty(LayoutId(1)).to_json();
+    let text = text.replacen("\"items\": []", &format!("\"items\": [{items}]"), 1);
     let problems = open(&text).expect_err("too many");
     assert_eq!(problems.len(), 1, "{problems:?}");
+    assert_eq!(problems[0].kind, ProblemKind::Limit, "{problems:?}");
 }
 
 #[test]
 fn markup_and_hidden_characters_in_names_stay_text_or_go() {
-    let text = with(|f| {
-        f["title"] = "<script>alert(1)</script>\u{202e}\u{200b}".into();
-        f["__proto__"] = json!({ "polluted": true });
-    });
-    let layout = open(&text).expect("names may hold anything");
-    assert_eq!(
-        layout.head.title, "<script>alert(1)</script>",
-        "hidden characters are dropped"
-    );
-    assert!(
-        layout.extra.contains_key("__proto__"),
-        "kept as an unknown field, nothing more"
-    );
+    let titled = |name: &str| {
+        let text = read(&format!("hostile/files/ok-{name}.json"));
+        open(&text).expect("opens").head.title
+    };
+    let markup = titled("markup-in-title");
+    assert_eq!(markup, "<script>alert(1)</script>", "text, nothing more");
+    assert_eq!(titled("turned-writing"), "evil", "direction marks go");
+    assert_eq!(titled("zero-width"), "plate", "zero-width marks go");
+    assert_eq!(titled("escaped-controls"), "abc[31m", "controls go");
+    let proto = open(&read("hostile/files/ok-proto.json")).expect("opens");
+    assert!(proto.extra.contains_key("__proto__"), "an unknown field");
 }
 
 #[test]
 fn every_truncation_of_a_file_is_refused() {
-    let text = planner::starters::harbour_supper().to_json();
+    let text = harbour_supper().to_json();
     for cut in (0..text.len()).step_by(7) {
         assert!(open(&text[..cut]).is_err(), "cut at {cut}");
+    }
+}
+
+/// A change of some bytes at a few places.
+fn mutation() -> impl Strategy<Value = Vec<(prop::sample::Index, u8)>> {
+    prop::collection::vec((any::<prop::sample::Index>(), any::<u8>()), 1..6)
+}
+
+fn mutated(text: &str, changes: &[(prop::sample::Index, u8)]) -> Vec<u8> {
+    let mut bytes = text.as_bytes().to_vec();
+    for (at, byte) in changes {
+        let at = at.index(bytes.len());
+        bytes[at] = *byte & 0x7f;
+    }
+    bytes
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(256))]
+
+    #[test]
+    fn random_bytes_do_no_harm(bytes in prop::collection::vec(any::<u8>(), 0..400)) {
+        probe::file(&bytes);
+        probe::fragment(&bytes);
+    }
+
+    #[test]
+    fn random_link_letters_are_refused(text in "#?[A-Za-z0-9_-]{0,400}") {
+        prop_assert!(unlink(&text).is_err(), "{} was read", text);
+    }
+
+    #[test]
+    fn altered_files_do_no_harm(changes in mutation()) {
+        probe::file(&mutated(&harbour_supper().to_json(), &changes));
+        probe::file(&mutated(&read("golden/everything.spread.json"), &changes));
+    }
+
+    #[test]
+    fn altered_links_are_refused(changes in mutation()) {
+        let whole = link(&harbour_supper()).fragment;
+        let bytes = mutated(&whole, &changes);
+        prop_assume!(bytes != whole.as_bytes());
+        let said = probe::fragment(&bytes).unwrap_or_default();
+        // Changes may leave white space at the ends, which is dropped, or put
+        // a `#` before a whole link; five changes cannot do the latter.
+        prop_assert!(!said.is_empty(), "{:?} was read", changes);
     }
 }

@@ -9,7 +9,7 @@ use super::head::{Accepted, Group, Head};
 use super::item::Item;
 use super::limits::{
     MAX_ACCEPTED, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_ITEMS, MAX_LINENS,
-    MAX_PEOPLE,
+    MAX_PEOPLE, MAX_PROBLEMS,
 };
 use super::linen::Linen;
 use super::people::{Exposure, Hand, Person};
@@ -110,6 +110,7 @@ fn sound(value: Value, mut log: Log) -> Result<Layout, Vec<Problem>> {
     let mut problems = log.problems;
     if problems.is_empty() {
         problems = references(&layout);
+        problems.truncate(MAX_PROBLEMS);
     }
     if problems.is_empty() {
         Ok(layout)

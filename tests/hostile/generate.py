@@ -1,0 +1,231 @@
+"""Writes the hostile files and links beside this script.
+
+Each name begins with what the planner must say to it: `ok`, or the kind of
+problem. Needs Python's standard library only. What is too large to keep is
+made by the tests themselves.
+"""
+import base64
+import copy
+import json
+import pathlib
+import random
+import zlib
+
+HERE = pathlib.Path(__file__).parent
+SOUND = {
+    "format": "overspread-layout",
+    "version": 0,
+    "id": "00000000000000aa",
+    "title": "A board",
+    "next_id": 60001,
+    "table": {"width": 1200, "depth": 900, "surface": {"colour": "#a27c59"}},
+    "frame": {"at": [600, 450], "width": 1050},
+    "items": [],
+}
+
+
+def item(number, **more):
+    size = {"shape": "disc", "diameter": 10}
+    return {"id": number, "at": [1, 1], "size": size} | more
+
+
+def hand(**more):
+    ends = {"entry": [0, 0], "target": [1, 1]}
+    return {"id": 5, "person": 6, "exposure": 7} | ends | more
+
+
+def changed(**more):
+    return json.dumps(copy.deepcopy(SOUND) | more)
+
+
+def in_table(**more):
+    return changed(table=SOUND["table"] | more)
+
+
+def files():
+    sound = changed()
+    yield "ok-sound", sound
+    yield "ok-markup-in-title", changed(title="<script>alert(1)</script>")
+    yield "ok-address-in-title", changed(title="javascript:alert(1)")
+    yield "ok-turned-writing", changed(title="\u202eevil\u2066\u200f\u061c")
+    yield "ok-zero-width", changed(title="pl\u200bate\ufeff\u2060")
+    yield "ok-escaped-controls", changed(title="a\u0000b\u0007c\u001b[31m\u009b")
+    yield "ok-proto", changed(__proto__={"polluted": True}, constructor={"prototype": 1})
+    yield "ok-nulls", changed(client=None, linens=None, floor=None, based_on=None)
+    yield "ok-whole-as-fraction", in_table(height=750.0)
+    yield "syntax-empty", ""
+    yield "syntax-words", "hello"
+    yield "syntax-two-values", sound + sound
+    yield "syntax-truncated", sound[: len(sound) // 2]
+    yield "syntax-trailing-comma", sound.replace("[]", "[,]")
+    yield "syntax-comment", sound + " // done"
+    yield "syntax-single-quotes", sound.replace('"', "'")
+    yield "syntax-byte-order-mark", "\ufeff" + sound
+    yield "syntax-nan", sound.replace("1200", "NaN")
+    yield "syntax-infinity", sound.replace("1200", "-Infinity")
+    yield "syntax-1e999", sound.replace("1200", "1e999")
+    yield "syntax-hexadecimal", sound.replace("1200", "0x4b0")
+    yield "syntax-leading-zero", sound.replace("1200", "01200")
+    yield "syntax-lone-surrogate", sound.replace("A board", "\\ud800")
+    yield "syntax-half-pair", sound.replace("A board", "\\udc00\\ud800")
+    yield "syntax-raw-control", sound.replace("A board", "A\u0001board")
+    yield "syntax-deep", "[" * 10_000 + "]" * 10_000
+    yield "syntax-deep-open", '{"a":' * 10_000
+    yield "syntax-deep-extra", changed(later=0).replace(": 0}", ": " + "[" * 500 + "]" * 500 + "}")
+    yield "syntax-other-format", changed(format="another-file")
+    yield "version-newer", changed(version=1_000)
+    yield "value-null", "null"
+    yield "value-list", "[]"
+    yield "value-nothing-in-it", "{}"
+    yield "value-version-text", changed(version="0")
+    yield "value-id-short", changed(id="aa")
+    yield "value-id-signed", changed(id="+0000000000000aa")
+    yield "value-table-list", changed(table=[])
+    yield "value-width-text", in_table(width="1200")
+    yield "value-width-true", in_table(width=True)
+    yield "value-fraction", in_table(width=0.5)
+    yield "value-huge-number", changed(frame={"at": [1e300, 0], "width": 9})
+    yield "value-point-long", changed(frame={"at": [1, 2, 3], "width": 9})
+    yield "value-point-far", changed(frame={"at": [20_001, 0], "width": 9})
+    yield "value-turn-thirds", changed(frame=SOUND["frame"] | {"turn": 0.3})
+    yield "value-colour-url", changed(floor={"colour": "url(#x)"})
+    yield "value-colour-script", changed(floor={"colour": "javascript:alert(1)"})
+    yield "value-colour-markup", changed(floor={"colour": '#fff"/><script>'})
+    yield "value-colour-wide-digits", changed(floor={"colour": "#\uff11\uff12\uff13"})
+    yield "value-unknown-word", changed(look="gloomy")
+    yield "value-unknown-shape", changed(items=[item(1, size={"shape": "star"})])
+    yield "value-no-size", changed(items=[{"id": 1, "at": [0, 0]}])
+    yield "value-two-points", changed(items=[item(1, size={"shape": "outline", "points": [[0, 0], [1, 1]]})])
+    tone = {"srgb": "#000000", "share": 60}
+    yield "value-shares", changed(items=[item(1, parts={"rim": {"colours": [tone, tone]}})])
+    yield "value-no-tones", changed(items=[item(1, parts={"rim": {"colours": []}})])
+    yield "value-crop-both", changed(crops=[{"id": 1, "at": [0, 0], "width": 99, "ratio": [1, 1], "print": [9, 9]}])
+    yield "value-doubled-key", sound.replace('"title"', '"id": "00000000000000bb", "title"')
+    yield "value-doubled-deep-key", sound.replace('"depth"', '"width": 5, "depth"')
+    yield "value-lists-for-words", changed(look=["normal"], units={"cm": 1})
+    yield "limit-width-negative", in_table(width=-5)
+    yield "limit-width-zero", in_table(width=0)
+    yield "limit-width-vast", in_table(width=2**62)
+    yield "limit-diameter-negative", changed(items=[item(1, size={"shape": "disc", "diameter": -10})])
+    yield "limit-rim", changed(items=[item(1, size={"shape": "disc", "diameter": 10, "rim": 6})])
+    yield "limit-id", changed(items=[item(60_001)])
+    yield "limit-id-zero", changed(items=[item(0)])
+    yield "limit-ratio", changed(frame=SOUND["frame"] | {"ratio": [1, 21]})
+    yield "limit-title", changed(title="x" * 81)
+    yield "limit-note", changed(note="\u00e9" * 2_001)
+    yield "limit-outline", changed(items=[item(1, size={"shape": "outline", "points": [[n, n] for n in range(201)]})])
+    yield "limit-people", changed(people=[{"id": n} for n in range(1, 28)])
+    yield "limit-extra", changed(later="x" * 64_001)
+    yield "limit-print-as-extra", changed(**{"x" * 64_001: 1})
+    yield "reference-doubled-id", changed(items=[item(1), item(1)])
+    yield "reference-id-of-two-lists", changed(items=[item(1)], groups=[{"id": 1}])
+    yield "reference-on-missing", changed(items=[item(1, on=7)])
+    yield "reference-on-group", changed(items=[item(1, on=2)], groups=[{"id": 2}])
+    yield "reference-on-itself", changed(items=[item(1, on=1)])
+    yield "reference-cycle", changed(items=[item(1, on=2), item(2, on=3), item(3, on=1)])
+    yield "reference-tail-of-cycle", changed(items=[item(9, on=1), item(1, on=2), item(2, on=1)])
+    yield "reference-group", changed(items=[item(1, group=9)])
+    yield "reference-hand-alone", changed(hands=[hand()])
+    yield "reference-pair-itself", changed(people=[{"id": 6}], exposures=[{"id": 7}], hands=[hand(pair=5)])
+    yield "reference-holds", changed(people=[{"id": 6}], exposures=[{"id": 7}], hands=[hand(holds=6)])
+    yield "reference-must-show", changed(crops=[{"id": 1, "at": [0, 0], "width": 99, "ratio": [1, 1], "must_show": [1]}])
+    yield "reference-many", changed(items=[item(n, on=60_000) for n in range(1, 801)])
+    yield "reference-next-id", changed(next_id=1, items=[item(1)])
+
+
+def wrapped(body):
+    """Letters of a body with a good check sum."""
+    check = zlib.crc32(body + len(body).to_bytes(4, "little"))
+    whole = body + check.to_bytes(4, "little")
+    return base64.urlsafe_b64encode(whole).rstrip(b"=").decode()
+
+
+def varint(n):
+    out = b""
+    while n >= 128:
+        out += bytes([n & 127 | 128])
+        n >>= 7
+    return out + bytes([n])
+
+
+def section(number, data):
+    return varint(number) + varint(len(data)) + data
+
+
+HEAD = section(1, b"\x00" + b"\x00" * 7 + b"\xaa")
+HEAD_WITH_IDS = section(1, b"\x10" + b"\x00" * 7 + b"\xaa" + varint(60_001))
+TABLE = section(2, b"\x00" + varint(1_200) + varint(900) + b"\x02" + b"\xa2\x7c\x59")
+FRAME = section(4, b"\x00" + varint(1_200) + varint(900) + varint(1_050))
+DISC = b"\x00\x0a"
+
+
+def links():
+    def laid(*more, head=HEAD_WITH_IDS):
+        return wrapped(b"\x00" + head + TABLE + FRAME + b"".join(more))
+
+    def items(data):
+        return laid(section(10, data))
+
+    thing = b"\x04\x0c\x02\x02" + DISC
+    yield "ok-sound", laid(head=HEAD)
+    yield "ok-one-item", items(b"\x04\x0c\x02\x02" + DISC)
+    yield "ok-unknown-section", laid(section(99, b"later"), section(1_000, b""))
+    yield "ok-with-address", "https://planner.example/?a=b#" + laid(head=HEAD)
+    yield "syntax-empty", ""
+    yield "syntax-sharp", "#"
+    yield "syntax-padding", laid(head=HEAD) + "="
+    yield "syntax-plain-alphabet", "+/+/" * 9
+    yield "syntax-space-within", "AAAA AAAA"
+    yield "syntax-two-addresses", "a#b#" + laid(head=HEAD)
+    yield "syntax-markup", "#<script>alert(1)</script>"
+    yield "syntax-not-ascii", "#\u00c4\u202e"
+    yield "syntax-only-a-sum", base64.urlsafe_b64encode(b"\x00\x00\x00\x00").rstrip(b"=").decode()
+    sound = laid(head=HEAD)
+    yield "checksum-cut", sound[:-4]
+    yield "checksum-cut-front", sound[4:]
+    yield "checksum-altered", sound[:9] + ("B" if sound[9] == "A" else "A") + sound[10:]
+    yield "checksum-doubled", sound[:-6] * 2
+    dice = random.Random(20)
+    yield "checksum-random", base64.urlsafe_b64encode(dice.randbytes(300)).rstrip(b"=").decode()
+    yield "version-newer", wrapped(b"\x05" + HEAD)
+    yield "syntax-version-long", wrapped(b"\x80\x00" + HEAD)
+    yield "syntax-random-body", wrapped(b"\x00" + dice.randbytes(300))
+    yield "value-no-sections", wrapped(b"\x00")
+    yield "syntax-number-overflow", wrapped(b"\x00" + b"\xff" * 12)
+    yield "syntax-section-length", wrapped(b"\x00\x01" + varint(2**39) + b"\x00")
+    yield "syntax-section-doubled", laid(section(4, b"\x00\x00\x00\x00"))
+    yield "syntax-section-order", wrapped(b"\x00" + TABLE + HEAD)
+    yield "syntax-left-over", laid(section(5, b"\x00\x00"))
+    yield "syntax-mask", items(b"\x80\x80\x80\x01" + thing[1:])
+    yield "syntax-prop", items(b"\x04" + varint(9_999) + b"\x02\x02" + DISC)
+    yield "syntax-prop-not-utf8", items(b"\x04\x00\x02\xc3\x28\x02\x02" + DISC)
+    yield "syntax-choice", laid(section(5, b"\x01\x09"))
+    yield "syntax-size", items(b"\x04\x0c\x02\x02\xf0\x0a")
+    yield "syntax-part-ahead", items(b"\x14\x0c\x02\x02" + DISC + varint(50 << 2))
+    yield "syntax-text-cut", items(b"\x02\x0c\x02\x02" + varint(7_000) + b"abc")
+    yield "limit-text", items(b"\x02\x0c\x02\x02" + varint(2**38) + b"abc")
+    yield "limit-points", items(b"\x04\x0c\x02\x02\x03" + varint(2**38))
+    yield "limit-ids", laid(section(14, b"\x08\x00\x00\x09" + varint(2**38)))
+    yield "limit-items", items(thing * 801)
+    yield "limit-diameter", items(b"\x04\x0c\x02\x02\x00" + varint(2**39))
+    yield "value-far-away", items(b"\x04\x0c" + varint(2**39) + b"\x02" + DISC)
+    yield "value-no-size", items(b"\x00\x0c\x02\x02")
+    yield "limit-serial", items(varint(1 << 2 | 1 << 11) + b"\x0c\x02\x02" + DISC + varint(2**39))
+    yield "limit-shares", items(b"\x14\x0c\x02\x02" + DISC + b"\x02\x00\x00\x00" + varint(2**39) + b"\x01\x01\x01")
+    yield "reference-on", items(varint(1 << 2 | 1 << 10) + b"\x0c\x02\x02" + DISC + b"\x09")
+    yield "reference-hand", laid(section(12, b"\x00\x01\x00\x00\x00\x00\x02"))
+    yield "reference-next-id", laid(section(10, thing), head=HEAD)
+
+
+def main():
+    for kind, made, end in [("files", files(), "json"), ("links", links(), "link")]:
+        folder = HERE / kind
+        folder.mkdir(exist_ok=True)
+        for old in folder.iterdir():
+            old.unlink()
+        for name, text in made:
+            (folder / f"{name}.{end}").write_text(text, encoding="utf-8", newline="")
+
+
+if __name__ == "__main__":
+    main()

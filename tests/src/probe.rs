@@ -1,0 +1,62 @@
+//! What must hold for any bytes whatever, shared by the tests and the fuzzers.
+use planner::layout::{Layout, MAX_PROBLEMS, Problem, ProblemKind, open};
+use planner::link::{link, unlink};
+
+/// Opens bytes as a file. Whatever they are: no panic, short problems, and
+/// what opens can be saved and sent.
+///
+/// # Panics
+/// When one of these does not hold.
+pub fn file(bytes: &[u8]) -> Option<Vec<ProblemKind>> {
+    let text = std::str::from_utf8(bytes).ok()?;
+    Some(match open(text) {
+        Ok(layout) => {
+            saved_and_sent(&layout);
+            Vec::new()
+        }
+        Err(problems) => kinds(&problems),
+    })
+}
+
+/// Opens bytes as a link; the same promises.
+///
+/// # Panics
+/// When one of them does not hold.
+pub fn fragment(bytes: &[u8]) -> Option<Vec<ProblemKind>> {
+    let text = std::str::from_utf8(bytes).ok()?;
+    Some(match unlink(text) {
+        Ok(unlinked) => {
+            saved_and_sent(&unlinked.layout);
+            Vec::new()
+        }
+        Err(problems) => kinds(&problems),
+    })
+}
+
+fn kinds(problems: &[Problem]) -> Vec<ProblemKind> {
+    assert!(!problems.is_empty(), "a refusal says why");
+    assert!(
+        problems.len() <= MAX_PROBLEMS,
+        "{} problems are no report",
+        problems.len()
+    );
+    for p in problems {
+        assert!(p.found.chars().count() <= 61, "found is short: {p:?}");
+        assert!(!p.allowed.is_empty(), "what is allowed is said: {p:?}");
+    }
+    problems.iter().map(|p| p.kind).collect()
+}
+
+/// A layout that opened comes back from its own file and its own link.
+fn saved_and_sent(layout: &Layout) {
+    let again = open(&layout.to_json()).expect("its own file opens");
+    assert!(again == *layout, "its own file is the same layout");
+    let made = link(layout);
+    let back = unlink(&made.fragment).expect("its own link opens").layout;
+    if made.losses.is_empty() {
+        assert!(back == *layout, "its own link is the same layout");
+    }
+    let relinked = link(&back);
+    assert_eq!(relinked.losses, Vec::<String>::new(), "lost only once");
+    assert_eq!(relinked.fragment, made.fragment, "a link is settled");
+}
