@@ -2,156 +2,100 @@
 //!
 //! Exit codes: 0 all well, 1 the layout has problems, 2 the call is wrong or a
 //! file cannot be read.
-use std::fmt::Write as _;
-use std::io::Read as _;
+mod call;
+mod report;
+
+use std::io::{Read as _, Write as _};
 use std::process::ExitCode;
 
-use lexopt::prelude::{Long, Short, Value};
-use planner::layout::{Layout, Problem, open};
-use planner::readings::{Report, Study, report};
-
-const HELP: &str = "\
-overspread: reads overhead table spreads from layout files
-
-  overspread read LAYOUT [--table]   what the readings say, as JSON or for people
-  overspread check LAYOUT            whether the file is a sound layout
-  overspread --help | --version
-
-LAYOUT is a file, or - for standard input.
-";
-
-/// What was asked for.
-enum Call {
-    Read { path: String, table: bool },
-    Check { path: String },
-    Say(String),
-}
+use call::Call;
+use planner::layout::{Layout, Problem, open, schema};
+use planner::link::{link, unlink};
 
 fn main() -> ExitCode {
-    let call = match parse() {
+    let call = match call::parse(lexopt::Parser::from_env()) {
         Ok(call) => call,
         Err(error) => {
             eprintln!("overspread: {error}; see overspread --help");
             return ExitCode::from(2);
         }
     };
-    let (path, table) = match call {
-        Call::Say(text) => {
-            print!("{text}");
-            return ExitCode::SUCCESS;
-        }
-        Call::Check { path } => (path, None),
-        Call::Read { path, table } => (path, Some(table)),
-    };
-    let text = match text_of(&path) {
-        Ok(text) => text,
-        Err(error) => {
+    match answer(&call) {
+        Ok(text) => said(&text),
+        Err(Fault::Unread(path, error)) => {
             eprintln!("overspread: {path}: {error}");
-            return ExitCode::from(2);
+            ExitCode::from(2)
         }
-    };
-    match open(&text) {
-        Err(problems) => {
-            eprint!("{}", listed(&path, &problems));
+        Err(Fault::Problems(source, problems)) => {
+            eprint!("{}", report::listed(&source, &problems));
             ExitCode::FAILURE
         }
-        Ok(layout) => {
-            if let Some(table) = table {
-                print!("{}", told(&layout, table));
+    }
+}
+
+/// Why there is no answer.
+enum Fault {
+    /// A file that cannot be read.
+    Unread(String, std::io::Error),
+    /// What is wrong in it.
+    Problems(String, Vec<Problem>),
+}
+
+fn answer(call: &Call) -> Result<String, Fault> {
+    match call {
+        Call::Say(text) => Ok(text.clone()),
+        Call::Schema => Ok(pretty(&schema())),
+        Call::Check { path } => opened(path).map(|_| String::new()),
+        Call::Read { path, table } => Ok(report::told(&opened(path)?, *table)),
+        Call::Link { path } => {
+            let made = link(&opened(path)?);
+            for loss in made.losses {
+                eprintln!("{path}: {loss}: left out of the link, not known here");
             }
-            ExitCode::SUCCESS
+            Ok(made.fragment + "\n")
+        }
+        Call::Unlink { link } => {
+            let text = if link == "-" {
+                text_of(link)?
+            } else {
+                link.clone()
+            };
+            let got = unlink(&text).map_err(|p| Fault::Problems("link".into(), p))?;
+            for section in got.kept_sections {
+                let number = section.number;
+                eprintln!("link: section {number}: left out of the file, not known here");
+            }
+            Ok(got.layout.to_json() + "\n")
         }
     }
 }
 
-fn parse() -> Result<Call, lexopt::Error> {
-    let mut parser = lexopt::Parser::from_env();
-    let mut words: Vec<String> = Vec::new();
-    let mut table = false;
-    while let Some(arg) = parser.next()? {
-        match arg {
-            Long("help") | Short('h') => return Ok(Call::Say(HELP.into())),
-            Long("version") => {
-                return Ok(Call::Say(format!(
-                    "overspread {}\n",
-                    env!("CARGO_PKG_VERSION")
-                )));
-            }
-            Long("table") => table = true,
-            Value(word) => words.push(word.to_string_lossy().into_owned()),
-            other => return Err(other.unexpected()),
+/// Prints, and says whether that went well; a reader that has seen enough and
+/// closed the pipe is no fault.
+fn said(text: &str) -> ExitCode {
+    match std::io::stdout().write_all(text.as_bytes()) {
+        Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => {
+            eprintln!("overspread: standard output: {error}");
+            ExitCode::from(2)
         }
-    }
-    match words
-        .iter()
-        .map(String::as_str)
-        .collect::<Vec<_>>()
-        .as_slice()
-    {
-        ["read", path] => Ok(Call::Read {
-            path: (*path).into(),
-            table,
-        }),
-        ["check", path] if !table => Ok(Call::Check {
-            path: (*path).into(),
-        }),
-        [] => Err("a command is missing".into()),
-        _ => Err("that call is not known".into()),
+        _ => ExitCode::SUCCESS,
     }
 }
 
-fn text_of(path: &str) -> std::io::Result<String> {
-    if path == "-" {
+fn pretty(value: &serde_json::Value) -> String {
+    serde_json::to_string_pretty(value).unwrap_or_default() + "\n"
+}
+
+fn opened(path: &str) -> Result<Layout, Fault> {
+    open(&text_of(path)?).map_err(|p| Fault::Problems(path.into(), p))
+}
+
+fn text_of(path: &str) -> Result<String, Fault> {
+    let text = if path == "-" {
         let mut text = String::new();
-        std::io::stdin().read_to_string(&mut text)?;
-        return Ok(text);
-    }
-    std::fs::read_to_string(path)
-}
-
-/// One line a problem, as compilers print them.
-fn listed(path: &str, problems: &[Problem]) -> String {
-    let mut out = String::new();
-    for p in problems {
-        let at = if p.path.is_empty() {
-            "the file"
-        } else {
-            &p.path
-        };
-        let _ = writeln!(
-            out,
-            "{path}: {at}: found {}; allowed: {}",
-            p.found, p.allowed
-        );
-    }
-    out
-}
-
-fn told(layout: &Layout, table: bool) -> String {
-    let report = report(&Study::new(layout), true);
-    if !table {
-        return serde_json::to_string_pretty(&report).unwrap_or_default() + "\n";
-    }
-    for_people(layout, &report)
-}
-
-fn for_people(layout: &Layout, report: &Report) -> String {
-    let mut out = format!("{}\n", layout.head.title);
-    if let Some(scores) = report.scores {
-        let shown = |s: Option<f64>| s.map_or("n/a".into(), |s| format!("{s:.0}"));
-        let _ = writeln!(
-            out,
-            "Balance {}, Triangle {}, Separation {} (before light)",
-            shown(scores.balance),
-            shown(scores.triangle),
-            shown(scores.separation)
-        );
-    }
-    for finding in &report.findings {
-        let _ = writeln!(out, "{} {}", finding.rank, finding.sentence);
-        if let Some(remedy) = &finding.remedy {
-            let _ = writeln!(out, "    {}: {}", remedy.act, remedy.predicted);
-        }
-    }
-    out
+        std::io::stdin().read_to_string(&mut text).map(|_| text)
+    } else {
+        std::fs::read_to_string(path)
+    };
+    text.map_err(|error| Fault::Unread(path.into(), error))
 }

@@ -1,24 +1,50 @@
 //! The command run as a script would run it.
-use std::process::{Command, Output};
+use std::io::Write as _;
+use std::process::{Command, Output, Stdio};
 
 fn run(args: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_overspread"))
-        .args(args)
-        .output()
-        .expect("the command runs")
+    fed(args, "")
 }
 
-const SUPPER: &str = concat!(
-    env!("CARGO_MANIFEST_DIR"),
-    "/../../static/starters/harbour-supper.spread.json"
-);
+/// Runs the command with this text as its standard input.
+fn fed(args: &[&str], input: &str) -> Output {
+    let mut child = Command::new(env!("CARGO_BIN_EXE_overspread"))
+        .args(args)
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .expect("the command runs");
+    let mut stdin = child.stdin.take().expect("a pipe");
+    let input = input.to_owned();
+    // A command that does not read its input closes the pipe.
+    let writer = std::thread::spawn(move || drop(stdin.write_all(input.as_bytes())));
+    let out = child.wait_with_output().expect("the command ends");
+    writer.join().expect("joined");
+    out
+}
+
+fn text(bytes: &[u8]) -> String {
+    String::from_utf8_lossy(bytes).into_owned()
+}
+
+macro_rules! in_tree {
+    ($path:literal) => {
+        concat!(env!("CARGO_MANIFEST_DIR"), "/../../", $path)
+    };
+}
+
+const SUPPER: &str = in_tree!("static/starters/harbour-supper.spread.json");
+const BAD: &str = in_tree!("tests/hostile/files/value-colour-url.json");
+const EXTRA: &str = in_tree!("tests/hostile/files/ok-proto.json");
+const LATER: &str = in_tree!("tests/hostile/links/ok-unknown-section.link");
 
 #[test]
 fn a_sound_layout_is_read_for_people_and_for_machines() {
     let people = run(&["read", "--table", SUPPER]);
-    let text = String::from_utf8_lossy(&people.stdout);
-    assert!(people.status.success(), "{text}");
-    assert!(text.contains("Lay the oat runner"), "{text}");
+    let said = text(&people.stdout);
+    assert!(people.status.success(), "{said}");
+    assert!(said.contains("Lay the oat runner"), "{said}");
     let machine = run(&["read", SUPPER]);
     let value: serde_json::Value = serde_json::from_slice(&machine.stdout).expect("JSON");
     assert!(
@@ -29,18 +55,52 @@ fn a_sound_layout_is_read_for_people_and_for_machines() {
 
 #[test]
 fn wrong_calls_and_bad_files_have_their_own_codes() {
-    assert_eq!(run(&["check", SUPPER]).status.code(), Some(0), "sound");
-    assert_eq!(
-        run(&["check", "no-such-file"]).status.code(),
-        Some(2),
-        "unreadable"
-    );
-    assert_eq!(run(&["dance"]).status.code(), Some(2), "unknown");
-    let bad = concat!(env!("CARGO_MANIFEST_DIR"), "/Cargo.toml");
-    let out = run(&["check", bad]);
+    let code = |args: &[&str]| run(args).status.code();
+    assert_eq!(code(&["check", SUPPER]), Some(0), "sound");
+    assert_eq!(code(&["check", "no-such-file"]), Some(2), "unreadable");
+    assert_eq!(code(&["dance"]), Some(2), "unknown");
+    assert_eq!(code(&["unlink", "AAAA"]), Some(1), "not a link");
+    let out = run(&["check", BAD]);
     assert_eq!(out.status.code(), Some(1), "not a layout");
-    assert!(
-        String::from_utf8_lossy(&out.stderr).contains("JSON text"),
-        "it says what is wrong"
-    );
+    let said = text(&out.stderr);
+    assert!(said.contains("floor.colour: found \"url(#x)\""), "{said}");
+    assert!(out.stdout.is_empty(), "nothing but the complaint");
+}
+
+#[test]
+fn a_file_goes_through_a_link_and_comes_back_byte_for_byte() {
+    let file = std::fs::read_to_string(SUPPER).expect("readable");
+    let made = fed(&["link", "-"], &file);
+    assert!(made.status.success(), "{}", text(&made.stderr));
+    assert!(made.stderr.is_empty(), "nothing lost");
+    let fragment = text(&made.stdout);
+    let piped = fed(&["unlink", "-"], &fragment);
+    assert_eq!(text(&piped.stdout), file, "through standard input");
+    let address = format!("https://planner.example/#{}", fragment.trim());
+    let given = run(&["unlink", &address]);
+    assert_eq!(text(&given.stdout), file, "as a whole address");
+}
+
+#[test]
+fn what_is_left_out_is_said() {
+    let out = run(&["link", EXTRA]);
+    assert_eq!(out.status.code(), Some(0), "a link all the same");
+    let said = text(&out.stderr);
+    assert!(said.contains("__proto__: left out"), "{said}");
+    let later = std::fs::read_to_string(LATER).expect("readable");
+    let out = fed(&["unlink", "-"], &later);
+    assert_eq!(out.status.code(), Some(0), "a file all the same");
+    let said = text(&out.stderr);
+    assert!(said.contains("section 99: left out"), "{said}");
+}
+
+#[test]
+fn schema_help_and_version_are_printed() {
+    let schema: serde_json::Value = serde_json::from_slice(&run(&["schema"]).stdout).expect("JSON");
+    let format = &schema["properties"]["format"]["const"];
+    assert_eq!(format, "overspread-layout", "the schema of a layout");
+    let help = text(&run(&["--help"]).stdout);
+    assert!(help.contains("overspread unlink LINK"), "{help}");
+    let version = text(&run(&["--version"]).stdout);
+    assert!(version.starts_with("overspread 0."), "{version}");
 }

@@ -16,6 +16,8 @@ mod open;
 mod people;
 mod problem;
 mod read;
+#[cfg(feature = "schema")]
+mod schema;
 mod strict;
 mod table;
 mod value;
@@ -37,5 +39,7 @@ pub use open::{FORMAT, Layout, VERSION, open};
 pub use people::{Action, Exposure, ExposureKind, Hand, Palm, Person, Side, Sleeve, SleeveLength};
 pub use problem::{Problem, ProblemKind};
 pub use read::clean_text;
+#[cfg(feature = "schema")]
+pub use schema::schema;
 pub use table::{Floor, Frame, Surface, Table, TableShape};
 pub use value::{Extra, Id, LayoutId, Point, Ratio, Srgb, Turn};

@@ -1,0 +1,127 @@
+//! What the command was called with.
+use lexopt::prelude::{Long, Short, Value};
+
+/// What `--help` prints.
+pub(crate) const HELP: &str = "\
+overspread: reads overhead table spreads from layout files
+
+  overspread read LAYOUT [--table]   what the readings say, as JSON or for people
+  overspread check LAYOUT            whether the file is a sound layout
+  overspread link LAYOUT             the layout as what follows the # of a link
+  overspread unlink LINK             the layout file that a link holds
+  overspread schema                  the JSON Schema of a layout file
+  overspread --help | --version
+
+LAYOUT is a file, or - for standard input. LINK is a whole link or what follows
+its #, or - for standard input.
+
+Exit codes: 0 all well, 1 the layout or link has problems, 2 the call is wrong
+or a file cannot be read.
+";
+
+/// What was asked for.
+#[derive(Debug, PartialEq, Eq)]
+pub(crate) enum Call {
+    /// The readings of a file.
+    Read {
+        /// The file.
+        path: String,
+        /// For people rather than as JSON.
+        table: bool,
+    },
+    /// Whether a file is sound.
+    Check {
+        /// The file.
+        path: String,
+    },
+    /// The link of a file.
+    Link {
+        /// The file.
+        path: String,
+    },
+    /// The file of a link.
+    Unlink {
+        /// The link, or `-`.
+        link: String,
+    },
+    /// The JSON Schema of a file.
+    Schema,
+    /// This text.
+    Say(String),
+}
+
+/// Reads the words the command was called with.
+///
+/// # Errors
+/// An unknown option, an unknown or incomplete call.
+pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
+    let mut words: Vec<String> = Vec::new();
+    let mut table = false;
+    while let Some(arg) = parser.next()? {
+        match arg {
+            Long("help") | Short('h') => return Ok(Call::Say(HELP.into())),
+            Long("version") => {
+                let version = env!("CARGO_PKG_VERSION");
+                return Ok(Call::Say(format!("overspread {version}\n")));
+            }
+            Long("table") => table = true,
+            Value(word) => words.push(word.to_string_lossy().into_owned()),
+            other => return Err(other.unexpected()),
+        }
+    }
+    let words: Vec<&str> = words.iter().map(String::as_str).collect();
+    let path = |path: &str| path.to_owned();
+    match words[..] {
+        ["read", file] => Ok(Call::Read {
+            path: path(file),
+            table,
+        }),
+        _ if table => Err("--table goes with read".into()),
+        ["check", file] => Ok(Call::Check { path: path(file) }),
+        ["link", file] => Ok(Call::Link { path: path(file) }),
+        ["unlink", link] => Ok(Call::Unlink { link: path(link) }),
+        ["schema"] => Ok(Call::Schema),
+        [] => Err("a command is missing".into()),
+        _ => Err("that call is not known".into()),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn called(words: &[&str]) -> Result<Call, lexopt::Error> {
+        parse(lexopt::Parser::from_args(words))
+    }
+
+    #[test]
+    fn calls_are_told_apart() {
+        let check = Call::Check { path: "-".into() };
+        assert_eq!(called(&["check", "-"]).expect("known"), check, "a file");
+        assert_eq!(called(&["schema"]).expect("known"), Call::Schema, "alone");
+        let read = Call::Read {
+            path: "a".into(),
+            table: true,
+        };
+        let before = called(&["--table", "read", "a"]).expect("known");
+        assert_eq!(before, read, "options stand anywhere");
+        let wrong: [&[&str]; 6] = [
+            &[],
+            &["check"],
+            &["check", "a", "b"],
+            &["link", "a", "--table"],
+            &["schema", "a"],
+            &["check", "a", "--loud"],
+        ];
+        for words in wrong {
+            assert!(called(words).is_err(), "{words:?}");
+        }
+    }
+
+    #[test]
+    fn the_help_names_every_command() {
+        for command in ["read", "check", "link", "unlink", "schema"] {
+            assert!(HELP.contains(&format!("overspread {command}")), "{command}");
+        }
+    }
+}

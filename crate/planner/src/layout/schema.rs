@@ -1,0 +1,339 @@
+//! The JSON Schema of a layout file, from the same limits and words as the
+//! reader.
+//!
+//! It accepts whatever [`super::open`] accepts, hidden characters in words
+//! aside, which the reader drops first. What a schema cannot say (references,
+//! shares that make 100, doubled keys, a rim wider than its dish) only the
+//! reader refuses.
+use schemars::{JsonSchema, schema_for};
+use serde_json::{Map, Value, json};
+
+use super::camera::{Format, LightShape};
+use super::head::{Look, Units};
+use super::item::{Face, Finish, Origin, Role};
+use super::limits::{
+    MAX_ACCEPTED, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_HEIGHT, MAX_ID, MAX_ITEMS,
+    MAX_LINENS, MAX_NAME, MAX_NOTE, MAX_OUTLINE, MAX_PEOPLE, MAX_PLACE, MAX_SIZE,
+};
+use super::linen::{LinenKind, LinenState};
+use super::open::{FORMAT, VERSION};
+use super::people::{Action, ExposureKind, Palm, Side, SleeveLength};
+use super::table::TableShape;
+
+/// The schema of a layout file (JSON Schema, draft 2020-12).
+#[must_use]
+pub fn schema() -> Value {
+    let mut schema = layout();
+    schema["$schema"] = "https://json-schema.org/draft/2020-12/schema".into();
+    schema["title"] = "Overspread layout".into();
+    schema["description"] = "Lengths in mm, turns in degrees by halves, places from the \
+        table's top-left corner with x right and y down. Unknown fields are kept."
+        .into();
+    schema
+}
+
+fn whole(least: i32, most: i32) -> Value {
+    json!({ "type": "integer", "minimum": least, "maximum": most })
+}
+
+fn id() -> Value {
+    whole(1, i32::from(MAX_ID))
+}
+
+fn text(longest: usize) -> Value {
+    json!({ "type": "string", "maxLength": longest })
+}
+
+fn pattern(pattern: &str) -> Value {
+    json!({ "type": "string", "pattern": pattern })
+}
+
+fn colour() -> Value {
+    pattern("^#[0-9a-fA-F]{6}$")
+}
+
+fn identity() -> Value {
+    pattern("^[0-9a-fA-F]{16}$")
+}
+
+fn turn() -> Value {
+    json!({ "type": "number", "multipleOf": 0.5, "minimum": -3600, "maximum": 3600 })
+}
+
+fn flag() -> Value {
+    json!({ "type": "boolean" })
+}
+
+/// The words of an enum, each with its remark.
+fn words<T: JsonSchema>() -> Value {
+    let mut words = schema_for!(T).to_value();
+    if let Some(words) = words.as_object_mut() {
+        words.remove("$schema");
+        words.remove("title");
+    }
+    words
+}
+
+fn tuple(length: usize, least: i32, most: i32) -> Value {
+    json!({ "type": "array", "items": whole(least, most), "minItems": length, "maxItems": length })
+}
+
+fn point() -> Value {
+    tuple(2, -MAX_PLACE, MAX_PLACE)
+}
+
+fn list(most: usize, of: Value) -> Value {
+    json!({ "type": "array", "items": of, "maxItems": most })
+}
+
+/// An object; the first `required` of its fields must be there, and any other
+/// may also be null.
+fn object<const N: usize>(required: usize, fields: [(&str, Value); N]) -> Value {
+    let must: Vec<&str> = fields[..required].iter().map(|(key, _)| *key).collect();
+    let mut properties = Map::new();
+    for (n, (key, of)) in fields.into_iter().enumerate() {
+        let of = if n < required {
+            of
+        } else {
+            json!({ "anyOf": [of, { "type": "null" }] })
+        };
+        properties.insert(key.into(), of);
+    }
+    json!({ "type": "object", "properties": properties, "required": must })
+}
+
+fn layout() -> Value {
+    let revision = object(0, [("number", whole(0, 60_000)), ("date", text(MAX_NAME))]);
+    object(
+        5,
+        [
+            ("format", json!({ "const": FORMAT })),
+            ("version", whole(0, VERSION as i32)),
+            ("id", identity()),
+            ("table", table()),
+            ("frame", frame()),
+            (
+                "based_on",
+                json!({ "anyOf": [identity(), { "const": "" }] }),
+            ),
+            ("title", text(MAX_NAME)),
+            ("client", text(MAX_NAME)),
+            ("note", text(MAX_NOTE)),
+            ("units", words::<Units>()),
+            ("look", words::<Look>()),
+            ("revision", revision),
+            ("next_id", whole(1, 60_001)),
+            ("next_number", whole(1, 60_001)),
+            ("floor", object(0, [("colour", colour())])),
+            ("camera", camera()),
+            ("rig", object(0, [("ceiling", whole(1_000, MAX_PLACE))])),
+            ("light", light()),
+            ("groups", list(MAX_GROUPS, group())),
+            ("linens", list(MAX_LINENS, linen())),
+            ("items", list(MAX_ITEMS, item())),
+            ("people", list(MAX_PEOPLE, person())),
+            ("hands", list(MAX_HANDS, hand())),
+            ("exposures", list(MAX_EXPOSURES, exposure())),
+            ("crops", list(MAX_CROPS, crop())),
+            ("intended", list(MAX_ACCEPTED, accepted())),
+        ],
+    )
+}
+
+fn table() -> Value {
+    let surface = object(
+        1,
+        [
+            ("colour", colour()),
+            ("name", text(MAX_NAME)),
+            ("prop", text(MAX_NAME)),
+            ("finish", words::<Finish>()),
+        ],
+    );
+    object(
+        1,
+        [
+            ("width", whole(100, MAX_SIZE)),
+            ("depth", whole(100, MAX_SIZE)),
+            ("shape", words::<TableShape>()),
+            ("corner", whole(0, MAX_SIZE)),
+            ("height", whole(0, MAX_HEIGHT)),
+            ("surface", surface),
+        ],
+    )
+}
+
+fn frame() -> Value {
+    object(
+        2,
+        [
+            ("at", point()),
+            ("width", whole(50, MAX_SIZE)),
+            ("ratio", tuple(2, 1, 10_000)),
+            ("turn", turn()),
+        ],
+    )
+}
+
+fn camera() -> Value {
+    object(0, [("format", words::<Format>()), ("focal", whole(4, 600))])
+}
+
+fn light() -> Value {
+    object(
+        0,
+        [
+            ("clock", turn()),
+            ("distance", whole(0, MAX_PLACE)),
+            ("height_above_table", whole(50, MAX_PLACE)),
+            ("shape", words::<LightShape>()),
+            ("width", whole(10, MAX_SIZE)),
+            ("height", whole(10, MAX_SIZE)),
+        ],
+    )
+}
+
+fn group() -> Value {
+    object(1, [("id", id()), ("name", text(MAX_NAME))])
+}
+
+fn linen() -> Value {
+    object(
+        2,
+        [
+            ("id", id()),
+            ("at", point()),
+            ("name", text(MAX_NAME)),
+            ("kind", words::<LinenKind>()),
+            ("state", words::<LinenState>()),
+            ("size", tuple(2, 1, MAX_SIZE)),
+            ("turn", turn()),
+            ("colour", colour()),
+            ("locked", flag()),
+        ],
+    )
+}
+
+fn item() -> Value {
+    let parts = object(0, [("rim", part()), ("well", part()), ("food", part())]);
+    object(
+        3,
+        [
+            ("id", id()),
+            ("at", point()),
+            ("size", size()),
+            ("number", whole(0, 60_000)),
+            ("name", text(MAX_NAME)),
+            ("prop", text(MAX_NAME)),
+            ("turn", turn()),
+            ("height", whole(0, MAX_HEIGHT)),
+            ("parts", parts),
+            ("finish", words::<Finish>()),
+            ("face", words::<Face>()),
+            ("role", words::<Role>()),
+            ("on", id()),
+            ("group", id()),
+            ("locked", flag()),
+        ],
+    )
+}
+
+fn part() -> Value {
+    let tone = object(
+        1,
+        [
+            ("srgb", colour()),
+            ("share", whole(1, 100)),
+            ("origin", words::<Origin>()),
+        ],
+    );
+    let mut tones = list(3, tone);
+    tones["minItems"] = 1.into();
+    object(1, [("colours", tones)])
+}
+
+/// One of the four shapes, each with its own measures.
+fn size() -> Value {
+    let shape = |word: &str| ("shape", json!({ "const": word }));
+    let side = whole(1, MAX_SIZE);
+    let half = whole(0, MAX_SIZE / 2);
+    let mut points = list(MAX_OUTLINE, point());
+    points["minItems"] = 3.into();
+    let sides = || [("width", side.clone()), ("depth", side.clone())];
+    let [width, depth] = sides();
+    let rim = ("rim", half.clone());
+    let disc = [shape("disc"), ("diameter", side.clone()), rim.clone()];
+    let oval = [shape("oval"), width, depth, rim.clone()];
+    let [width, depth] = sides();
+    let rect = [shape("rect"), width, depth, ("corner", half), rim];
+    let outline = [shape("outline"), ("points", points)];
+    json!({ "oneOf": [object(2, disc), object(3, rect), object(3, oval), object(2, outline)] })
+}
+
+fn person() -> Value {
+    let sleeve = object(
+        0,
+        [("colour", colour()), ("length", words::<SleeveLength>())],
+    );
+    object(1, [("id", id()), ("skin", colour()), ("sleeve", sleeve)])
+}
+
+fn hand() -> Value {
+    object(
+        5,
+        [
+            ("id", id()),
+            ("person", id()),
+            ("exposure", id()),
+            ("entry", point()),
+            ("target", point()),
+            ("side", words::<Side>()),
+            ("pair", id()),
+            ("action", words::<Action>()),
+            ("height", whole(0, MAX_HEIGHT)),
+            ("palm", words::<Palm>()),
+            ("holds", id()),
+        ],
+    )
+}
+
+fn exposure() -> Value {
+    object(1, [("id", id()), ("kind", words::<ExposureKind>())])
+}
+
+fn crop() -> Value {
+    let copy = object(
+        1,
+        [
+            ("area", tuple(4, -MAX_PLACE, MAX_PLACE)),
+            ("wording", text(MAX_NAME * 2)),
+        ],
+    );
+    object(
+        3,
+        [
+            ("id", id()),
+            ("at", point()),
+            ("width", whole(20, MAX_SIZE)),
+            ("name", text(MAX_NAME)),
+            ("ratio", tuple(2, 1, 10_000)),
+            ("print", tuple(2, 1, 5_000)),
+            ("bleed", whole(0, 100)),
+            ("safe", whole(0, 200)),
+            ("gutter", whole(0, 200)),
+            ("copy", copy),
+            ("must", flag()),
+            ("must_show", list(MAX_ITEMS, id())),
+        ],
+    )
+}
+
+fn accepted() -> Value {
+    object(
+        0,
+        [
+            ("finding", text(MAX_NAME)),
+            ("figure", whole(-1_000_000, 1_000_000)),
+        ],
+    )
+}
