@@ -1,4 +1,6 @@
 //! What must hold for any bytes whatever, shared by the tests and the fuzzers.
+use base64::Engine;
+use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use planner::layout::{Layout, MAX_PROBLEMS, Problem, ProblemKind, open};
 use planner::link::{link, unlink};
 
@@ -31,6 +33,31 @@ pub fn fragment(bytes: &[u8]) -> Option<Vec<ProblemKind>> {
         }
         Err(problems) => kinds(&problems),
     })
+}
+
+/// Takes bytes as the body of a link, check sum put right, so that what is
+/// behind it is reached; the same promises.
+///
+/// # Panics
+/// When one of them does not hold.
+pub fn body(bytes: &[u8]) -> Vec<ProblemKind> {
+    let mut whole = bytes.to_vec();
+    let mut sum = crc32fast::Hasher::new();
+    sum.update(bytes);
+    sum.update(&(bytes.len() as u32).to_le_bytes());
+    whole.extend(sum.finalize().to_le_bytes());
+    fragment(URL_SAFE_NO_PAD.encode(whole).as_bytes()).unwrap_or_default()
+}
+
+/// The body of a link, its check sum taken off.
+///
+/// # Panics
+/// When the text is no base64url.
+#[must_use]
+pub fn body_of(link: &str) -> Vec<u8> {
+    let mut whole = URL_SAFE_NO_PAD.decode(link).expect("letters of a link");
+    whole.truncate(whole.len().saturating_sub(4));
+    whole
 }
 
 fn kinds(problems: &[Problem]) -> Vec<ProblemKind> {

@@ -62,9 +62,10 @@ fn hostile_files_and_links_are_answered_with_the_right_kind() {
 
 #[test]
 fn what_fuzzing_starts_from_is_replayed() {
-    let sets: [(&str, Probe); 2] = [
+    let sets: [(&str, Probe); 3] = [
         ("fuzz/corpus/file_open", probe::file),
         ("fuzz/corpus/link_decode", probe::fragment),
+        ("fuzz/corpus/link_decode", |bytes| Some(probe::body(bytes))),
     ];
     for (folder, probe) in sets {
         let all = corpus(folder);
@@ -157,6 +158,7 @@ proptest! {
     fn random_bytes_do_no_harm(bytes in prop::collection::vec(any::<u8>(), 0..400)) {
         probe::file(&bytes);
         probe::fragment(&bytes);
+        probe::body(&bytes);
     }
 
     #[test]
@@ -168,6 +170,23 @@ proptest! {
     fn altered_files_do_no_harm(changes in mutation()) {
         probe::file(&mutated(&harbour_supper().to_json(), &changes));
         probe::file(&mutated(&read("golden/everything.spread.json"), &changes));
+    }
+
+    #[test]
+    fn altered_bodies_with_a_right_sum_do_no_harm(
+        changes in prop::collection::vec((any::<prop::sample::Index>(), any::<u8>()), 1..6),
+        cut in any::<prop::sample::Index>(),
+    ) {
+        for name in ["supper", "everything"] {
+            let mut bytes = probe::body_of(read(&format!("golden/{name}.link")).trim());
+            for (at, byte) in &changes {
+                let at = at.index(bytes.len());
+                bytes[at] = *byte;
+            }
+            probe::body(&bytes);
+            bytes.truncate(cut.index(bytes.len()));
+            probe::body(&bytes);
+        }
     }
 
     #[test]

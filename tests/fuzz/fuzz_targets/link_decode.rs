@@ -3,4 +3,6 @@
 
 libfuzzer_sys::fuzz_target!(|bytes: &[u8]| {
     outside_checks::probe::fragment(bytes);
+    // And behind the check sum, which random bytes never get past.
+    outside_checks::probe::body(bytes);
 });
