@@ -1,7 +1,12 @@
 //! Links of whole layouts.
 use super::*;
 use crate::layout::{Layout, LayoutId, open};
-use crate::starters::harbour_supper;
+
+/// A supper of 25 items, five hands and four crops.
+fn harbour_supper() -> Layout {
+    let file = include_str!("../../../../static/starters/harbour-supper.spread.json");
+    open(file).expect("a sound file")
+}
 
 #[test]
 fn a_supper_comes_back_whole_and_fits_a_message() {
