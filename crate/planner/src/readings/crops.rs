@@ -5,7 +5,7 @@ use super::finding::{Finding, Grade, Remedy, State};
 use super::study::Study;
 use crate::edit::Edit;
 use crate::layout::{Crop, Id, Layout, Point, Role};
-use crate::scene::{effective_role, silhouette};
+use crate::scene::silhouette;
 use crate::words::{Arg, length, say};
 
 /// Room a slid crop leaves round what it keeps, mm. Our choice.
@@ -77,8 +77,7 @@ fn one(study: &Study<'_>, crop: &Crop, settled: bool) -> Vec<Finding> {
     let kept: Vec<Id> = layout
         .items
         .iter()
-        .filter(|i| i.on.is_none())
-        .filter(|i| crop.must_show.contains(&i.id) || effective_role(layout, i) == Role::Hero)
+        .filter(|i| crop.must_show.contains(&i.id) || i.role == Role::Hero)
         .map(|i| i.id)
         .collect();
     for id in &kept {
@@ -177,21 +176,14 @@ fn gutter(study: &Study<'_>, crop: &Crop) -> Vec<Finding> {
     let fold = (from.x + to.x) * 0.5;
     let half = f64::from(crop.gutter) * scale * 0.5;
     let main = |role: Role| matches!(role, Role::Hero | Role::Support);
-    let dishes = layout
-        .items
-        .iter()
-        .filter(|i| i.on.is_none() && main(effective_role(layout, i)));
+    let dishes = layout.items.iter().filter(|i| main(i.role));
     dishes
         .filter(|i| {
             extent(layout, i.id)
                 .is_some_and(|[low, high]| low.x < fold + half && high.x > fold - half)
         })
         .map(|i| {
-            let rank = if effective_role(layout, i) == Role::Hero {
-                2
-            } else {
-                3
-            };
+            let rank = if i.role == Role::Hero { 2 } else { 3 };
             let args = [
                 ("crop", Arg::Name(crop.name.clone())),
                 ("thing", Arg::Name(i.name.clone())),
@@ -263,4 +255,39 @@ fn tighten(layout: &Layout, crop: &Crop) -> Option<Remedy> {
         after: 0.0,
         edit: Edit::between(layout, &after),
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::layout::Item;
+    use crate::starters::harbour_supper;
+
+    #[test]
+    fn food_on_a_dish_that_must_be_shown_is_checked_too() {
+        let mut layout = harbour_supper();
+        let food = layout
+            .items
+            .iter()
+            .find(|i: &&Item| i.name == "seared aubergine");
+        let food = food.expect("it is there").id;
+        let upright = layout
+            .crops
+            .iter()
+            .position(|c| c.name == "4:5 post")
+            .expect("a crop");
+        layout.crops[upright].must_show = vec![food];
+        let findings = read(&Study::new(&layout), false);
+        let key = format!("crops:{}:cut:{}", layout.crops[upright].id.0, food.0);
+        let cut = findings
+            .iter()
+            .find(|f| f.key == key)
+            .expect("it is cut away");
+        assert_eq!(
+            (cut.state, cut.rank),
+            (State::WontWork, 1),
+            "{}",
+            cut.sentence
+        );
+    }
 }

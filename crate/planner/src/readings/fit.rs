@@ -8,7 +8,7 @@ use glam::DVec2;
 use super::finding::{Finding, Grade, Mark, State};
 use super::study::Study;
 use crate::optics::{Sensor, distance_for_width, image_distance};
-use crate::shape::{CHORD_ERROR, contains, frame_outline, table_outline};
+use crate::shape::{CHORD_ERROR, Region, contains, difference, frame_outline, table_outline};
 use crate::words::{Arg, length, say};
 
 /// Room the camera body, head and cable take above the sensor, mm. Our choice.
@@ -80,31 +80,12 @@ fn board(study: &Study<'_>) -> Option<Finding> {
     let l = study.layout();
     let table = table_outline(&l.table, CHORD_ERROR);
     let frame = frame_outline(&l.frame);
-    let middle = l.frame.at.vec();
     let name = Arg::Name(l.table.surface.name.clone());
-    // How far out of the table the frame's sides run, and how much is spare.
-    let mut over = 0.0_f64;
-    let mut spare = f64::INFINITY;
-    let mut marks = Vec::new();
-    for n in 0..4 {
-        let (a, b) = (frame[n], frame[(n + 1) % 4]);
-        let out = ((a + b) * 0.5 - middle).normalize_or_zero();
-        let reach = |p: DVec2| inside_by(&table, p, out);
-        let least = [a, a.lerp(b, 0.25), a.lerp(b, 0.5), a.lerp(b, 0.75), b]
-            .into_iter()
-            .map(reach)
-            .fold(f64::INFINITY, f64::min);
-        spare = spare.min(least);
-        if least < 0.0 {
-            over = over.max(-least);
-            let strip = vec![a, b, b + out * least, a + out * least];
-            marks.push(Mark::Overrun {
-                outline: strip,
-                label: length(-least, l.head.units),
-            });
-        }
-    }
     let text = |mm: f64| Arg::Text(length(mm, l.head.units));
+    // The farthest place of a polygon from a convex table is one of its corners.
+    let away = |p: &DVec2| to_edge(&table, *p);
+    let off = |p: &&DVec2| !contains(&table, **p);
+    let over = frame.iter().filter(off).map(away).fold(0.0, f64::max);
     if over >= 1.0 {
         let args = [("over", text(over)), ("ground", name)];
         let mut f = finding(
@@ -114,11 +95,13 @@ fn board(study: &Study<'_>) -> Option<Finding> {
             over,
             say("fit-board", &args),
         );
-        f.marks = marks;
+        f.marks = overrun(&frame, &table, &length(over, l.head.units));
         return Some(f);
     }
+    // Inside a convex table the least room is at a corner too.
+    let spare = frame.iter().map(away).fold(f64::INFINITY, f64::min);
     (spare < f64::from(l.frame.width) * MARGIN).then(|| {
-        let args = [("over", text(spare.max(0.0))), ("ground", name)];
+        let args = [("over", text(spare)), ("ground", name)];
         let mut f = finding(
             "fit:margin",
             State::LookAgain,
@@ -132,22 +115,109 @@ fn board(study: &Study<'_>) -> Option<Finding> {
     })
 }
 
-/// How far `p` may still go in direction `out` before it leaves the table; if
-/// it is off already, minus the way back. To the millimetre.
-fn inside_by(table: &[DVec2], p: DVec2, out: DVec2) -> f64 {
-    let inside = contains(table, p);
-    let (mut near, mut far) = (0.0, 20_000.0);
-    let sign = if inside { 1.0 } else { -1.0 };
-    if contains(table, p + out * sign * far) == inside {
-        return sign * far;
+/// What of the frame lies off the table.
+fn overrun(frame: &[DVec2], table: &[DVec2], label: &str) -> Vec<Mark> {
+    let areas = Region::from_polygon(frame).and_then(|f| {
+        let table = Region::from_polygon(table)?;
+        difference(&f, &[&table])
+    });
+    let mark = |ring: &Vec<DVec2>| Mark::Overrun {
+        outline: ring.clone(),
+        label: label.into(),
+    };
+    areas.map_or_else(|_| Vec::new(), |r| r.rings().iter().map(mark).collect())
+}
+
+/// Distance from `p` to the nearest place on the table's edge, mm.
+fn to_edge(table: &[DVec2], p: DVec2) -> f64 {
+    (0..table.len())
+        .map(|n| {
+            let (a, b) = (table[n], table[(n + 1) % table.len()]);
+            let side = b - a;
+            let along = (p - a).dot(side) / side.length_squared().max(1e-9);
+            p.distance(a + side * along.clamp(0.0, 1.0))
+        })
+        .fold(f64::INFINITY, f64::min)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::layout::{Layout, LayoutId, Point, TableShape};
+
+    fn said(layout: &Layout, key: &str) -> Option<Finding> {
+        read(&Study::new(layout)).into_iter().find(|f| f.key == key)
     }
-    while far - near > 0.5 {
-        let mid = (near + far) * 0.5;
-        if contains(table, p + out * sign * mid) == inside {
-            near = mid
-        } else {
-            far = mid
-        }
+
+    /// A board of 1200 × 900 mm under a 3:2 frame of 1050 × 700 mm.
+    fn empty() -> Layout {
+        Layout::empty(LayoutId(1))
     }
-    sign * near.round()
+
+    #[test]
+    fn a_frame_off_one_side_runs_over_by_just_that() {
+        let mut layout = empty();
+        layout.frame.at = Point::new(447, 450);
+        let f = said(&layout, "fit:board").expect("78 mm of floor on the left");
+        assert!(
+            (f.figure - 78.0).abs() < 1e-9,
+            "525 - 447 mm, got {}",
+            f.figure
+        );
+        assert!(!f.marks.is_empty(), "the strip is drawn");
+    }
+
+    #[test]
+    fn a_frame_off_at_a_corner_has_a_sane_figure() {
+        let mut layout = empty();
+        layout.frame.at = Point::new(495, 310);
+        let f = said(&layout, "fit:board").expect("30 and 40 mm off");
+        assert!(
+            (f.figure - 50.0).abs() < 1e-9,
+            "the 3-4-5 corner, got {}",
+            f.figure
+        );
+    }
+
+    #[test]
+    fn corners_off_a_round_table_are_seen() {
+        let mut layout = empty();
+        layout.table.shape = TableShape::Round;
+        layout.table.depth = 1200;
+        layout.frame.at = Point::new(600, 600);
+        let f = said(&layout, "fit:board").expect("its corners show floor");
+        let corner = libm::sqrt(525.0 * 525.0 + 350.0 * 350.0);
+        assert!(
+            (f.figure - (corner - 600.0)).abs() < 0.1,
+            "got {}",
+            f.figure
+        );
+    }
+
+    #[test]
+    fn margin_is_said_below_a_tenth_and_not_above() {
+        let mut layout = empty();
+        assert!(
+            said(&layout, "fit:margin").is_some(),
+            "75 mm of 1050 is under a tenth"
+        );
+        layout.frame.width = 990;
+        assert!(
+            said(&layout, "fit:margin").is_none(),
+            "105 mm of 990 is over"
+        );
+    }
+
+    #[test]
+    fn a_low_ceiling_wont_work_and_says_who_decides() {
+        let mut layout = empty();
+        layout.rig.ceiling = 2000;
+        let f = said(&layout, "fit:ceiling").expect("always said");
+        assert_eq!(f.state, State::WontWork, "{}", f.sentence);
+        assert!(
+            f.sentence.contains("qualified grip"),
+            "the caution: {}",
+            f.sentence
+        );
+    }
 }

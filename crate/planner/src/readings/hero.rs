@@ -4,14 +4,16 @@ use super::mass::on_table;
 use super::study::Study;
 use super::triangle::ranked;
 use crate::layout::Role;
+use crate::scene::root;
 use crate::words::{Arg, say};
 
 /// An observation when the hero is not the heaviest dish; waits for a hero.
 pub(super) fn read(study: &Study<'_>) -> Option<Finding> {
     let ranked = ranked(study);
-    let place = ranked
-        .iter()
-        .position(|r| study.item(r.0).is_some_and(|i| i.role == Role::Hero))?;
+    // Food that is the hero weighs with the dish it lies on.
+    let hero = study.layout().items.iter().find(|i| i.role == Role::Hero)?;
+    let stack = root(study.layout(), hero.id);
+    let place = ranked.iter().position(|r| r.0 == stack)?;
     let (id, _, at) = ranked[place];
     let item = study.item(id)?;
     let [w, d] = item.size.extent();
@@ -25,7 +27,7 @@ pub(super) fn read(study: &Study<'_>) -> Option<Finding> {
         sentence: say(
             "hero-rank",
             &[
-                ("thing", Arg::Name(item.name.clone())),
+                ("thing", Arg::Name(hero.name.clone())),
                 ("rank", Arg::Text((place + 1).to_string())),
             ],
         ),
@@ -38,4 +40,36 @@ pub(super) fn read(study: &Study<'_>) -> Option<Finding> {
         }],
         remedy: None,
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::starters::harbour_supper;
+
+    #[test]
+    fn a_hero_lying_on_a_dish_is_read() {
+        let mut layout = harbour_supper();
+        for item in &mut layout.items {
+            item.role = if item.name == "olives" {
+                Role::Hero
+            } else {
+                Role::Filler
+            };
+        }
+        let said = read(&Study::new(&layout)).expect("a small bowl is not the heaviest");
+        assert!(said.sentence.contains("olives"), "{}", said.sentence);
+    }
+
+    #[test]
+    fn without_a_hero_nothing_is_said() {
+        let mut layout = harbour_supper();
+        for item in &mut layout.items {
+            item.role = Role::Filler;
+        }
+        assert!(
+            read(&Study::new(&layout)).is_none(),
+            "a picture may have no hero"
+        );
+    }
 }

@@ -63,14 +63,12 @@ pub const SENTENCES: &[(&str, &str)] = &[
     ),
     (
         "fit-ceiling",
-        "The camera needs {needed} above the floor, {over} more than the ceiling gives.",
+        "The camera needs {needed} above the floor, {over} more than the ceiling gives. The stand’s manual, local rules and a qualified grip decide what may hang there.",
     ),
     (
         "fit-holds",
         "The lens stands {height} above the table, {room} under the ceiling. The stand’s manual, local rules and a qualified grip decide what may hang there.",
     ),
-    ("act-narrow", "Narrow the frame"),
-    ("act-slide-in", "Slide it inside"),
     ("clear-by", "clear by {room}"),
     ("crop-cuts-must", "“{crop}” cuts the {thing} by {over}."),
     ("crop-misses", "“{crop}” leaves the {thing} out."),
@@ -96,7 +94,6 @@ pub const SENTENCES: &[(&str, &str)] = &[
         "spacing-edge",
         "The {thing} stops {gap} short of the {other}.",
     ),
-    ("act-clear", "Move it clear"),
     ("balance-lean", "Most of the weight sits {place}."),
     ("triangle-none", "No clear three dishes stand out."),
     (
