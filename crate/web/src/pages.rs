@@ -2,7 +2,6 @@
 use planner::layout::{Id, Layout};
 use planner::optics::{Sensor, distance_for_width};
 use planner::words::{Arg, length, say};
-use qrcodegen::{QrCode, QrCodeEcc};
 use serde::Serialize;
 use svg::Document;
 use svg::node::element::{Group, Rectangle, Text};
@@ -18,7 +17,7 @@ use crate::sheet::Sheet;
 /// A code as one path of unit squares.
 #[derive(Serialize)]
 struct Code {
-    size: i32,
+    size: usize,
     path: String,
 }
 
@@ -212,18 +211,10 @@ impl Planner {
     /// # Errors
     /// When the browser refuses to make the object.
     pub fn qr(&self, text: &str) -> Result<JsValue, JsError> {
-        let Ok(code) = QrCode::encode_text(text, QrCodeEcc::Low) else {
+        let Some(code) = planner::link::qr(text) else {
             return Ok(JsValue::UNDEFINED);
         };
-        let size = code.size();
-        let mut path = String::new();
-        for y in 0..size {
-            for x in 0..size {
-                if code.get_module(x, y) {
-                    path.push_str(&format!("M{x} {y}h1v1h-1z"));
-                }
-            }
-        }
+        let (size, path) = (code.extent(), code.svg_path());
         object(&Code { size, path })
     }
 

@@ -84,18 +84,18 @@ function LinkPart({ layout }: { layout: Layout }): JSX.Element {
 function Code({ text }: { text: string }): JSX.Element {
   const code = session.core().qr(text) as { size: number; path: string } | undefined;
   if (code === undefined) {
-    return <p class="quiet">This layout is too large for one code; send the link or the file.</p>;
+    return <p class="quiet">This layout is too large for one code; share the link, the picture or the file.</p>;
   }
   const { size, path } = code;
   return (
     <div class="code">
       <svg
-        viewBox={`-4 -4 ${size + 8} ${size + 8}`}
+        viewBox={`0 0 ${size} ${size}`}
         role="img"
         aria-label="Code that opens the link"
         shape-rendering="crispEdges"
       >
-        <path fill="#fff" d={`M-4-4h${size + 8}v${size + 8}h-${size + 8}z`} />
+        <path fill="#fff" d={`M0 0h${size}v${size}h-${size}z`} />
         <path fill="#000" d={path} />
       </svg>
     </div>
