@@ -256,38 +256,3 @@ fn tighten(layout: &Layout, crop: &Crop) -> Option<Remedy> {
         edit: Edit::between(layout, &after),
     })
 }
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::layout::Item;
-    use crate::starters::harbour_supper;
-
-    #[test]
-    fn food_on_a_dish_that_must_be_shown_is_checked_too() {
-        let mut layout = harbour_supper();
-        let food = layout
-            .items
-            .iter()
-            .find(|i: &&Item| i.name == "seared aubergine");
-        let food = food.expect("it is there").id;
-        let upright = layout
-            .crops
-            .iter()
-            .position(|c| c.name == "4:5 post")
-            .expect("a crop");
-        layout.crops[upright].must_show = vec![food];
-        let findings = read(&Study::new(&layout), false);
-        let key = format!("crops:{}:cut:{}", layout.crops[upright].id.0, food.0);
-        let cut = findings
-            .iter()
-            .find(|f| f.key == key)
-            .expect("it is cut away");
-        assert_eq!(
-            (cut.state, cut.rank),
-            (State::WontWork, 1),
-            "{}",
-            cut.sentence
-        );
-    }
-}

@@ -41,35 +41,3 @@ pub(super) fn read(study: &Study<'_>) -> Option<Finding> {
         remedy: None,
     })
 }
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::starters::harbour_supper;
-
-    #[test]
-    fn a_hero_lying_on_a_dish_is_read() {
-        let mut layout = harbour_supper();
-        for item in &mut layout.items {
-            item.role = if item.name == "olives" {
-                Role::Hero
-            } else {
-                Role::Filler
-            };
-        }
-        let said = read(&Study::new(&layout)).expect("a small bowl is not the heaviest");
-        assert!(said.sentence.contains("olives"), "{}", said.sentence);
-    }
-
-    #[test]
-    fn without_a_hero_nothing_is_said() {
-        let mut layout = harbour_supper();
-        for item in &mut layout.items {
-            item.role = Role::Filler;
-        }
-        assert!(
-            read(&Study::new(&layout)).is_none(),
-            "a picture may have no hero"
-        );
-    }
-}

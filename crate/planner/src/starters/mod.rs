@@ -14,7 +14,8 @@ pub fn harbour_supper() -> Layout {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::readings::{Study, report};
+    use crate::layout::Role;
+    use crate::readings::{State, Study, report};
 
     #[test]
     fn it_is_the_canonical_file_of_itself() {
@@ -119,5 +120,52 @@ mod tests {
             .find(|f| f.key == "fit:ceiling")
             .expect("always said");
         assert!(fit.sentence.contains("qualified grip"), "{}", fit.sentence);
+    }
+
+    #[test]
+    fn food_on_a_dish_that_must_be_shown_is_checked_too() {
+        let mut layout = harbour_supper();
+        let food = layout.items.iter().find(|i| i.name == "seared aubergine");
+        let food = food.expect("it is there").id;
+        let post = layout
+            .crops
+            .iter()
+            .position(|c| c.name == "4:5 post")
+            .expect("a crop");
+        layout.crops[post].must_show = vec![food];
+        let key = format!("crops:{}:cut:{}", layout.crops[post].id.0, food.0);
+        let findings = report(&Study::new(&layout), false).findings;
+        let cut = findings
+            .iter()
+            .find(|f| f.key == key)
+            .expect("it is cut away");
+        assert_eq!(
+            (cut.state, cut.rank),
+            (State::WontWork, 1),
+            "{}",
+            cut.sentence
+        );
+    }
+
+    #[test]
+    fn a_hero_lying_on_a_dish_is_read_and_no_hero_is_no_fault() {
+        let mut layout = harbour_supper();
+        let said = |layout: &Layout| {
+            let findings = report(&Study::new(layout), false).findings;
+            findings.into_iter().find(|f| f.reading == "hero")
+        };
+        for item in &mut layout.items {
+            item.role = if item.name == "olives" {
+                Role::Hero
+            } else {
+                Role::Filler
+            };
+        }
+        let olives = said(&layout).expect("a small bowl is not the heaviest");
+        assert!(olives.sentence.contains("olives"), "{}", olives.sentence);
+        for item in &mut layout.items {
+            item.role = Role::Filler;
+        }
+        assert!(said(&layout).is_none(), "a picture may have no hero");
     }
 }
