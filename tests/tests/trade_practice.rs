@@ -56,6 +56,37 @@ fn a_roast_on_white_linen_is_not_flagged() {
 }
 
 #[test]
+fn pale_on_pale_is_said_softly_until_light_is_known() {
+    let mut layout = roast_on("#f5f3ee", "#684d3b");
+    layout.items[0].parts.food = Some(planner::layout::Part::plain(colour("#f8f8f6")));
+    let findings = report(&Study::new(&layout), false).findings;
+    let thin = findings
+        .iter()
+        .find(|f| f.reading == "separation")
+        .expect("white on white");
+    assert!(
+        thin.sentence.contains("side light may draw it"),
+        "{}",
+        thin.sentence
+    );
+}
+
+#[test]
+fn what_sinks_into_the_floor_is_not_said_to_sink_into_the_board() {
+    let mut layout = roast_on("#ebe8e2", "#ebe8e2");
+    layout.floor.colour = colour("#694f45");
+    layout.items[0].at = planner::layout::Point::new(120, 450);
+    layout.table.width = 121;
+    layout.table.depth = 100;
+    let findings = report(&Study::new(&layout), false).findings;
+    let lost = findings
+        .iter()
+        .find(|f| f.reading == "separation")
+        .expect("brown on brown floor");
+    assert!(lost.sentence.contains("floor"), "{}", lost.sentence);
+}
+
+#[test]
 fn dark_reds_and_crust_do_not_read_clear_on_charcoal() {
     let charcoal = lab(colour("#423e39"));
     for (name, dark) in [

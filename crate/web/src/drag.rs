@@ -119,7 +119,8 @@ fn framed(frame: &Frame) -> Bounds {
     })
 }
 
-fn is_locked(layout: &Layout, id: Id) -> bool {
+/// Whether a thing is safe from being moved, turned or taken away.
+pub(crate) fn is_locked(layout: &Layout, id: Id) -> bool {
     let item = layout
         .items
         .iter()

@@ -9,6 +9,7 @@ use wasm_bindgen::prelude::*;
 
 use crate::drag::moving;
 use crate::objects::object;
+use crate::stacks::{above, off_boards, turned};
 use crate::{Planner, lay};
 
 /// What an act gives back.
@@ -68,7 +69,7 @@ impl Planner {
         number
     }
 
-    fn name_of(&self, id: Id) -> String {
+    pub(crate) fn name_of(&self, id: Id) -> String {
         let layout = self.now();
         let item = layout
             .items
@@ -102,17 +103,6 @@ impl Planner {
         }
         for crop in after.crops.iter_mut().filter(|o| o.id == id) {
             crop.at = crop.at.moved(dx, dy);
-        }
-        after
-    }
-
-    fn turned(&self, id: Id, half_degrees: i32) -> Layout {
-        let mut after = self.now().clone();
-        for item in after.items.iter_mut().filter(|o| o.id == id) {
-            item.turn = item.turn.plus(half_degrees);
-        }
-        for linen in after.linens.iter_mut().filter(|o| o.id == id) {
-            linen.turn = linen.turn.plus(half_degrees);
         }
         after
     }
@@ -185,8 +175,9 @@ impl Planner {
     /// Moves a thing, its group and what stands on them, mm.
     ///
     /// # Errors
-    /// When it would leave the limits.
+    /// When it is locked or would leave the limits.
     pub fn move_by(&mut self, id: u16, dx: i32, dy: i32) -> Result<JsValue, JsError> {
+        self.free(&[id])?;
         let name = format!("{} moved", self.name_of(Id(id)));
         self.become_layout(&name, &self.shifted(Id(id), dx, dy))
     }
@@ -194,10 +185,11 @@ impl Planner {
     /// Turns a thing, half degrees clockwise.
     ///
     /// # Errors
-    /// When it would leave the limits.
+    /// When it is locked or would leave the limits.
     pub fn turn_by(&mut self, id: u16, half_degrees: i32) -> Result<JsValue, JsError> {
+        self.free(&[id])?;
         let name = format!("{} turned", self.name_of(Id(id)));
-        self.become_layout(&name, &self.turned(Id(id), half_degrees))
+        self.become_layout(&name, &turned(self.now(), Id(id), half_degrees))
     }
 
     /// Ends a drag or a turn as one edit.
@@ -218,26 +210,17 @@ impl Planner {
     /// Takes things away, with what lies on them in a dish.
     ///
     /// # Errors
-    /// When something else leads to one of them.
+    /// When one is locked, or something else leads to one of them.
     pub fn remove(&mut self, ids: &[u16]) -> Result<JsValue, JsError> {
-        let mut gone: BTreeSet<Id> = ids.iter().copied().map(Id).collect();
+        self.free(ids)?;
+        let taken: BTreeSet<Id> = ids.iter().copied().map(Id).collect();
         let layout = self.now();
-        for _ in 0..layout.items.len() {
-            let more: Vec<Id> = layout
-                .items
-                .iter()
-                .filter(|o| o.on.is_some_and(|on| gone.contains(&on)) && !gone.contains(&o.id))
-                .map(|o| o.id)
-                .collect();
-            if more.is_empty() {
-                break;
-            }
-            gone.extend(more);
-        }
+        let mut after = layout.clone();
+        off_boards(&mut after, &taken);
+        let gone = above(&after, &taken);
         let name = ids
             .first()
             .map_or_else(String::new, |id| self.name_of(Id(*id)));
-        let mut after = layout.clone();
         after.items.retain(|o| !gone.contains(&o.id));
         after.linens.retain(|o| !gone.contains(&o.id));
         after.hands.retain(|o| !gone.contains(&o.id));

@@ -15,6 +15,7 @@ mod pages;
 mod paint;
 mod sheet;
 mod snap;
+mod stacks;
 
 use compose::View;
 

@@ -54,18 +54,29 @@ pub(crate) fn inked(points: &[DVec2], weight: f64, fall: DVec2) -> Path {
         .set("fill-rule", "evenodd")
 }
 
-/// Which drawn food a catalogue id is; the rest are heaps of their tones.
+/// Which drawn food a catalogue id is.
 fn drawn(prop: &str) -> Option<Food> {
     Some(match prop {
         "mussels" => Food::Mussels,
         "lemon-wedges" => Food::LemonWedges,
         "citrus-half" => Food::Citrus,
         "loaf" | "torn-bread" | "bread-slice" => Food::Loaf,
-        "olives" | "berries" => Food::Olives,
+        "olives" => Food::Olives,
         "aubergine" => Food::Aubergine,
         "herbs" => Food::Herbs,
-        "crumbs" | "nuts" => Food::Crumbs,
+        "crumbs" => Food::Crumbs,
         "salt" => Food::Salt,
+        "tomato-salad" => Food::TomatoSalad,
+        "leaf-salad" => Food::LeafSalad,
+        "noodles" => Food::Noodles,
+        "egg-halves" => Food::Eggs,
+        "rice" => Food::Rice,
+        "roast-fish" => Food::Fish,
+        "berries" => Food::Berries,
+        "cheese-wedge" => Food::Cheese,
+        "nuts" => Food::Nuts,
+        "soup" => Food::Soup,
+        "roast-potatoes" => Food::Potatoes,
         _ => return None,
     })
 }
@@ -91,15 +102,13 @@ fn colours(item: &Item) -> Parts {
 /// The thing at true size about the origin, turned.
 pub(crate) fn thing(item: &Item, pen: &Pen) -> Group {
     let parts = colours(item);
-    let edible = catalogue::prop(&item.prop).is_some_and(|entry| entry.kind.is_food());
-    if edible {
-        morsel(item, &parts, pen)
-    } else {
-        vessel(item, &parts, pen)
+    match drawn(&item.prop) {
+        Some(kind) => morsel(kind, item, &parts, pen),
+        None => vessel(item, &parts, pen),
     }
 }
 
-fn morsel(item: &Item, parts: &Parts, pen: &Pen) -> Group {
+fn morsel(kind: Food, item: &Item, parts: &Parts, pen: &Pen) -> Group {
     let given = tones(parts.food.as_ref());
     let [w, d] = item.size.extent().map(f64::from);
     let mut form = Form::new(u32::from(item.id.0), dvec2(w, d) * 0.5, item.turn.radians());
@@ -109,60 +118,7 @@ fn morsel(item: &Item, parts: &Parts, pen: &Pen) -> Group {
         Face::Cut => planner::drawing::Face::Cut,
         Face::Usual | Face::Open | Face::Closed => planner::drawing::Face::Usual,
     };
-    match drawn(&item.prop) {
-        Some(kind) => food(kind, &form, &given, pen),
-        None => heap(
-            item.id.0,
-            dvec2(w, d) * 0.5,
-            item.turn.radians(),
-            &given,
-            pen,
-        ),
-    }
-}
-
-/// A heap of pieces in the food's tones, in the shares the tones stand in.
-fn heap(seed: u16, half: DVec2, turn: f64, tones: &[Tone], pen: &Pen) -> Group {
-    let mut group = Group::new();
-    let Some(&base) = tones.first() else {
-        return group;
-    };
-    let mut dice = Dice(u32::from(seed).wrapping_mul(0x9e37_79b9) | 1);
-    let (sin, cos) = libm::sincos(turn);
-    let axis = dvec2(cos, sin);
-    let rim: Vec<DVec2> = (0..40)
-        .map(|i| {
-            let (s, c) = libm::sincos(f64::from(i) * std::f64::consts::TAU / 40.0);
-            axis.rotate(dvec2(c, s) * half * (0.96 + 0.05 * dice.next()))
-        })
-        .collect();
-    group = group.add(filled(&rim, base));
-    let piece = half.min_element() * 0.24;
-    let count = if pen.fine { 34 } else { 20 };
-    let mut paths = vec![String::new(); tones.len()];
-    for n in 0..count {
-        // Even over the disc: the sunflower's spiral (Vogel 1979).
-        let radius = ((f64::from(n) + 0.5) / f64::from(count)).sqrt() * 0.84;
-        let (s, c) = libm::sincos(f64::from(n) * 2.399_963 + dice.next());
-        let at = axis.rotate(dvec2(c, s) * half * radius);
-        let lean = dice.next() * std::f64::consts::TAU;
-        let loops: Vec<DVec2> = (0..9)
-            .map(|i| {
-                let (s, c) = libm::sincos(f64::from(i) * std::f64::consts::TAU / 9.0 + lean);
-                at + dvec2(c * 1.35, s) * piece * (0.8 + 0.35 * dice.next())
-            })
-            .collect();
-        let tone = (n as usize * 2 + 1) % tones.len();
-        paths[tone].push_str(&line(&loops, true));
-    }
-    for (d, tone) in paths.into_iter().zip(tones) {
-        let path = Path::new().set("d", d).set("fill", hex(*tone));
-        group = group.add(
-            path.set("stroke", hex(INK))
-                .set("stroke-width", pen.weight * 0.32),
-        );
-    }
-    group.add(inked(&rim, pen.weight * 0.8, pen.fall))
+    food(kind, &form, &given, pen)
 }
 
 /// Which drawn prop a catalogue id is; the rest are outlines of their size.
@@ -208,21 +164,25 @@ fn vessel(item: &Item, parts: &Parts, pen: &Pen) -> Group {
         }
     }
     if let Some(part) = parts.food.as_ref() {
-        let half = (dvec2(w, d) - DVec2::splat(f64::from(2 * item.size.rim()))) * 0.43;
-        let turn = item.turn.radians();
-        group = group.add(heap(item.id.0, half, turn, &tones(Some(part)), pen));
+        // Food of one's own without a shape in the catalogue: its chief tone
+        // over the very outline the readings walk.
+        let edge = outline(&item.size, DVec2::ZERO, item.turn.degrees(), CHORD_ERROR);
+        let tone = tones(Some(part)).first().copied().unwrap_or(rim);
+        group = group
+            .add(filled(&edge, tone))
+            .add(inked(&edge, pen.weight, pen.fall));
     }
     group
 }
 
-/// Small even chances from a seed: one step of a multiplicative generator
-/// (Park and Miller's, modulus 2³¹ − 1).
-struct Dice(u32);
+#[cfg(test)]
+mod tests {
+    use super::*;
 
-impl Dice {
-    fn next(&mut self) -> f64 {
-        let next = u64::from(self.0 % 0x7fff_fffe + 1) * 48_271 % 0x7fff_ffff;
-        self.0 = next as u32;
-        next as f64 / f64::from(0x7fff_ffffu32)
+    #[test]
+    fn every_food_of_the_catalogue_has_a_drawing_of_its_own() {
+        for entry in catalogue::foods() {
+            assert!(drawn(entry.id).is_some(), "{} is drawn", entry.id);
+        }
     }
 }

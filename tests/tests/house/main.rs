@@ -5,4 +5,5 @@ mod calls;
 mod page;
 mod rooms;
 mod tree;
+mod words;
 mod workspace;

@@ -6,6 +6,7 @@ use super::remedies;
 use super::separation::{is_pressed, lost_share};
 use super::study::Study;
 use super::walked::{LOST_FROM, PartWalk};
+use crate::colour::Shade;
 use crate::layout::{Id, Role};
 use crate::scene::{Ground, PartKind, effective_role, flag};
 use crate::words::{Arg, listed, percent, say};
@@ -14,13 +15,32 @@ use crate::words::{Arg, listed, percent, say};
 /// stretch this long, mm: nobody knows which piece will lie where.
 const STITCH_CYCLE: f64 = 70.0;
 
+/// Two sides both lighter than this L* are pale on pale: side light may draw
+/// the edge that colour does not, so it is said more softly. Our choice.
+const PALE_FROM: f64 = 75.0;
+
 /// A pressed part that loses enough of its outline to be said.
 struct Loss<'a> {
     walk: &'a PartWalk,
     owner: Id,
     part: PartKind,
     role: Role,
+    /// Whose the ground is; the table's own id stands for the floor too.
     ground: Id,
+    /// What the ground is called.
+    called: String,
+}
+
+impl Loss<'_> {
+    /// The ground as a finding's key names it.
+    fn ground_key(&self) -> String {
+        let floor = self.walk.chief_ground() == Some(Ground::Floor);
+        if floor {
+            "floor".into()
+        } else {
+            self.ground.0.to_string()
+        }
+    }
 }
 
 /// The findings, with remedies when `settled`.
@@ -42,9 +62,9 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
         }
     }
     while let Some(first) = rest.first() {
-        let ground = first.ground;
+        let called = first.called.clone();
         let (same, other): (Vec<&Loss<'_>>, Vec<&Loss<'_>>) =
-            rest.iter().copied().partition(|l| l.ground == ground);
+            rest.iter().copied().partition(|l| l.called == called);
         findings.push(if let [one] = same.as_slice() {
             single(study, one, settled)
         } else {
@@ -81,6 +101,10 @@ fn losses<'a>(study: &'a Study<'_>) -> Vec<Loss<'a>> {
                 Ground::Floor => Id(0),
                 Ground::Piece(n) => study.scene().pieces[n].owner,
             },
+            called: match ground {
+                Ground::Floor => say("ground-floor", &[]),
+                Ground::Piece(n) => study.name(study.scene().pieces[n].owner),
+            },
         });
     }
     out
@@ -111,7 +135,7 @@ fn with_losses(study: &Study<'_>, mut f: Finding, losses: &[&Loss<'_>]) -> Findi
             "working-part",
             &[
                 ("thing", Arg::Name(study.name(loss.owner))),
-                ("ground", Arg::Name(study.name(loss.ground))),
+                ("ground", Arg::Name(loss.called.clone())),
                 ("share", Arg::Text(percent(loss.walk.lost))),
                 (
                     "difference",
@@ -132,12 +156,17 @@ fn with_losses(study: &Study<'_>, mut f: Finding, losses: &[&Loss<'_>]) -> Findi
 
 fn single(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
     let rank = if loss.role == Role::Hero { 2 } else { 3 };
+    let pale = is_pale(study, loss.walk);
     let sentence = say(
-        "separation-hero",
+        if pale {
+            "separation-pale"
+        } else {
+            "separation-hero"
+        },
         &[
             ("thing", Arg::Name(study.name(loss.owner))),
             ("share", Arg::Text(percent(loss.walk.lost))),
-            ("ground", Arg::Name(study.name(loss.ground))),
+            ("ground", Arg::Name(loss.called.clone())),
         ],
     );
     let key = format!("separation:{}:{:?}", loss.owner.0, loss.part);
@@ -162,6 +191,17 @@ fn single(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
     with_losses(study, f, &[loss])
 }
 
+/// Whether the part and what it loses to are both pale.
+fn is_pale(study: &Study<'_>, walk: &PartWalk) -> bool {
+    let scene = study.scene();
+    let light = |shades: &[Shade]| {
+        let total: f64 = shades.iter().map(|s| s.share).sum();
+        shades.iter().map(|s| s.lab.l * s.share).sum::<f64>() > PALE_FROM * total
+    };
+    let ground = walk.chief_ground().map(|g| scene.shades_of(g));
+    light(&scene.pieces[walk.piece].shades) && ground.is_some_and(light)
+}
+
 fn many(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
     let mut owners: Vec<Id> = losses.iter().map(|l| l.owner).collect();
     owners.dedup();
@@ -177,11 +217,11 @@ fn many(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
         &[
             ("count", Arg::Text(owners.len().to_string())),
             ("things", Arg::Text(listed(&names))),
-            ("ground", Arg::Name(study.name(losses[0].ground))),
+            ("ground", Arg::Name(losses[0].called.clone())),
         ],
     );
     let figure = lost_share(study, &owners, part);
-    let key = format!("separation:on:{}", losses[0].ground.0);
+    let key = format!("separation:on:{}", losses[0].ground_key());
     let mut f = finding(key, 3, figure, owners.clone(), sentence);
     if settled {
         let moves = remedies::onto_linen(study, owners[0]);
@@ -192,7 +232,7 @@ fn many(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
 
 fn food(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
     let name = study.name(loss.owner);
-    let dish = study.name(loss.ground);
+    let dish = loss.called.clone();
     let noun = dish
         .split_whitespace()
         .last()
@@ -233,7 +273,7 @@ fn hand(study: &Study<'_>, loss: &Loss<'_>) -> Finding {
         &[
             ("flag", Arg::Text(flag_of(study, loss.owner))),
             ("share", Arg::Text(percent(loss.walk.lost))),
-            ("ground", Arg::Name(study.name(loss.ground))),
+            ("ground", Arg::Name(loss.called.clone())),
         ],
     );
     let key = format!("separation:hand:{}", loss.owner.0);
@@ -259,7 +299,7 @@ fn cuffs(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
         &[
             ("share", Arg::Text(percent(figure))),
             ("flag", Arg::Text(listed(&flags))),
-            ("ground", Arg::Name(study.name(losses[0].ground))),
+            ("ground", Arg::Name(losses[0].called.clone())),
         ],
     );
     let mut f = finding(

@@ -4,6 +4,7 @@ use std::cell::OnceCell;
 use super::walked::{PartWalk, walk_all};
 use crate::layout::{Id, Item, Layout};
 use crate::scene::Scene;
+use crate::words::say;
 
 /// A layout under study. Scene and walks are made when first asked for.
 pub struct Study<'a> {
@@ -50,7 +51,12 @@ impl<'a> Study<'a> {
     pub fn name(&self, id: Id) -> String {
         let l = self.layout;
         if id == Id(0) {
-            return l.table.surface.name.clone();
+            let own = &l.table.surface.name;
+            return if own.is_empty() {
+                say("ground-board", &[])
+            } else {
+                own.clone()
+            };
         }
         let item = l.items.iter().find(|i| i.id == id).map(|i| i.name.clone());
         let linen = || l.linens.iter().find(|i| i.id == id).map(|i| i.name.clone());

@@ -2,6 +2,7 @@
 use glam::DVec2;
 
 use super::{arm, children, inner, linen_outline, silhouette};
+use crate::catalogue;
 use crate::colour::{Shade, shades};
 use crate::layout::{Id, Item, Layout, Origin, Part, Srgb, Tone};
 use crate::shape::{CHORD_ERROR, Region, frame_outline, table_outline, visible};
@@ -216,5 +217,5 @@ impl Builder {
 
 /// Loose pieces strewn over the table: too small to weigh or to hide an edge.
 fn is_scatter(prop: &str) -> bool {
-    matches!(prop, "herbs" | "herb-scatter" | "crumbs" | "salt")
+    catalogue::prop(prop).is_some_and(|entry| entry.kind == catalogue::Kind::Scatter)
 }

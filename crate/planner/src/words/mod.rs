@@ -6,7 +6,7 @@ mod quantity;
 mod table;
 
 pub use quantity::{length, percent, place};
-pub use table::{LABELS, SENTENCES};
+pub use table::SENTENCES;
 
 /// What fills one named place of a sentence.
 #[derive(Clone, Debug, PartialEq)]

@@ -33,16 +33,16 @@ pub const SENTENCES: &[(&str, &str)] = &[
     ),
     ("name-pale-lined", "{thing}, pale-lined"),
     (
+        "separation-pale",
+        "By colour alone the edge of the {thing} is thin against the {ground}: {share} is lost; side light may draw it.",
+    ),
+    (
         "separation-cuff",
         "{share} of the sleeve’s outline in {flag} vanishes on the {ground}, so the hand looks severed.",
     ),
     (
         "separation-hand",
         "The hand in {flag} loses {share} of its outline against the {ground}.",
-    ),
-    (
-        "separation-pale",
-        "By colour alone the edge of the {thing} is thin against the {ground}: {share} is lost; side light may draw it.",
     ),
     ("act-lay", "Lay the {linen}"),
     ("act-swap-pale", "Swap to a pale-lined {thing}"),
@@ -56,10 +56,6 @@ pub const SENTENCES: &[(&str, &str)] = &[
     (
         "fit-margin",
         "The {ground} leaves only {over} round the frame; a tenth of its width is usual.",
-    ),
-    (
-        "fit-crop",
-        "“{crop}” reaches {over} past the frame on the {side}.",
     ),
     (
         "fit-ceiling",
@@ -82,27 +78,11 @@ pub const SENTENCES: &[(&str, &str)] = &[
     ),
     ("act-slide-crop", "Slide “{crop}” to keep it"),
     ("act-tighten", "Tighten “{crop}”"),
-    (
-        "spacing-kiss",
-        "The {thing} all but touches the {other}: {gap} apart.",
-    ),
-    (
-        "spacing-touch",
-        "The {thing} just overlaps the {other}, by {gap}.",
-    ),
-    (
-        "spacing-edge",
-        "The {thing} stops {gap} short of the {other}.",
-    ),
     ("balance-lean", "Most of the weight sits {place}."),
     ("triangle-none", "No clear three dishes stand out."),
     (
         "hero-rank",
         "The {thing} is the hero but only number {rank} in visual weight.",
-    ),
-    (
-        "hero-hidden",
-        "{share} of the {thing} is hidden by {other}.",
     ),
     (
         "working-part",
@@ -132,45 +112,5 @@ pub const SENTENCES: &[(&str, &str)] = &[
         "working-crop",
         "Outline of each thing against the crop’s edges, in cm on the table.",
     ),
-    (
-        "working-spacing",
-        "A gap under 1% of the frame’s diagonal, or an overlap under 15% of the smaller side. Our choice.",
-    ),
     ("working-hero", "Visible area times contrast, ranked."),
-];
-
-/// Labels of the page by id.
-pub const LABELS: &[(&str, &str)] = &[
-    ("table", "Table"),
-    ("hands", "Hands"),
-    ("camera", "Camera & light"),
-    ("crops", "Crops"),
-    ("papers", "Papers"),
-    ("undo", "Undo"),
-    ("redo", "Redo"),
-    ("saved-phone", "saved on this phone"),
-    ("saved-computer", "saved on this computer"),
-    ("now-yours", "Now yours"),
-    ("all-together", "all together"),
-    ("no-hands", "no hands"),
-    ("balance", "Balance"),
-    ("triangle", "Triangle"),
-    ("separation", "Separation"),
-    ("before-light", "before light"),
-    (
-        "caution-lens",
-        "Anything hung over a table can fall: stand manual, local rules and a qualified grip decide.",
-    ),
-    (
-        "caution-candle",
-        "Open flame: keep clear of linen and sleeves, never leave it, follow local fire rules.",
-    ),
-    (
-        "caution-glass",
-        "Glass under a rig: tether what hangs above it and keep hands clear.",
-    ),
-    (
-        "caution-food",
-        "Food that has stood on set is not for eating beyond local food-safety times.",
-    ),
 ];
