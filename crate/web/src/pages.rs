@@ -1,7 +1,5 @@
 //! The drawing on the page and what leaves it: picture, link, code.
 use planner::layout::{Id, Layout};
-use planner::optics::{Sensor, distance_for_width};
-use planner::words::{Arg, length, say};
 use serde::Serialize;
 use svg::Document;
 use svg::node::element::{Group, Rectangle, Text};
@@ -218,26 +216,37 @@ impl Planner {
         object(&Code { size, path })
     }
 
-    /// Where the lens stands over this frame, in words.
+    /// Where the lens stands over this frame and whether it fits, as the Fit
+    /// reading says it: one figure, worked out once.
     #[must_use]
-    pub fn lens_words(&self) -> String {
-        let layout = self.now();
-        let sensor = Sensor::of(layout.camera.format);
-        let focal = f64::from(layout.camera.focal);
-        let width = f64::from(layout.frame.width);
-        let above = distance_for_width(sensor.width, focal, width).unwrap_or_default();
-        let room = f64::from(layout.rig.ceiling - layout.table.height) - above;
-        let text = |mm: f64| Arg::Text(length(mm, layout.head.units));
-        if room < 0.0 {
-            let needed = above + f64::from(layout.table.height);
-            return say(
-                "fit-ceiling",
-                &[("needed", text(needed)), ("over", text(-room))],
-            );
-        }
-        say(
-            "fit-holds",
-            &[("height", text(above)), ("room", text(room))],
-        )
+    pub fn lens_words(&mut self) -> String {
+        let fit = self
+            .reported()
+            .findings
+            .iter()
+            .find(|f| f.key == "fit:ceiling");
+        fit.map_or_else(String::new, |f| f.sentence.clone())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use planner::readings::{Study, report};
+    use planner::starters::harbour_supper;
+
+    #[test]
+    fn the_camera_place_says_what_the_reading_says() {
+        let layout = harbour_supper();
+        let read = report(&Study::new(&layout), false).findings;
+        let fit = read
+            .iter()
+            .find(|f| f.key == "fit:ceiling")
+            .expect("always said");
+        assert_eq!(
+            Planner::of(layout).lens_words(),
+            fit.sentence,
+            "one figure, once"
+        );
     }
 }
