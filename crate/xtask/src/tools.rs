@@ -31,6 +31,30 @@ pub(crate) fn npm_program(name: &str) -> PathBuf {
     place::www().join(format!("node_modules/.bin/{name}{suffix}"))
 }
 
+/// The target the core is compiled to for the page.
+pub(crate) const WASM: &str = "wasm32-unknown-unknown";
+
+/// Makes sure Rust can compile for the page. `rust-toolchain.toml` lists the
+/// target, yet rustup adds it by itself only where it may install by itself.
+///
+/// # Errors
+/// When the target is missing and rustup is not there to add it.
+pub(crate) fn wasm_target() -> Result<()> {
+    let sysroot = run::output(&mut run::command("rustc", &["--print", "sysroot"]))?;
+    if Path::new(sysroot.trim())
+        .join("lib/rustlib")
+        .join(WASM)
+        .join("lib")
+        .is_dir()
+    {
+        return Ok(());
+    }
+    if !on_path("rustup") {
+        bail!("Rust's {WASM} target is missing: install it, or Rust through rustup");
+    }
+    run::succeed(&mut run::command("rustup", &["target", "add", WASM]))
+}
+
 /// Makes sure Chromium and its driver are installed.
 ///
 /// # Errors

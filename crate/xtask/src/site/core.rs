@@ -11,16 +11,16 @@ use crate::{place, run, tools};
 /// Compiles, binds and shrinks the core; leaves `core.js` and `core.d.ts` for
 /// the page to import and returns the module.
 pub(super) fn build() -> Result<Vec<u8>> {
-    let triple = "wasm32-unknown-unknown";
+    tools::wasm_target()?;
     run::succeed(&mut run::cargo(&[
         "build",
         "--release",
         "--package",
         "web",
         "--target",
-        triple,
+        tools::WASM,
     ]))?;
-    let compiled = place::target().join(triple).join("release/web.wasm");
+    let compiled = place::target().join(tools::WASM).join("release/web.wasm");
 
     // Binding and shrinking take longer than the rest together: leave them out
     // when the compiled module is the one they last saw.

@@ -7,10 +7,9 @@ use anyhow::Result;
 use super::tally::{Tally, counted, one_check};
 use crate::{place, run, serve, site, tools};
 
-const WASM: &str = "wasm32-unknown-unknown";
-
 /// Formatting, and lints for every crate where it runs.
 pub(super) fn lint() -> Result<Tally> {
+    tools::wasm_target()?;
     let format = one_check(&mut run::cargo(&["fmt", "--all", "--check"]))?;
     let native = one_check(&mut run::cargo(&[
         "clippy",
@@ -27,7 +26,7 @@ pub(super) fn lint() -> Result<Tally> {
         "--package",
         "web",
         "--target",
-        WASM,
+        tools::WASM,
         "--",
         "-D",
         "warnings",
@@ -53,13 +52,14 @@ pub(super) fn native() -> Result<Tally> {
 /// The boundary's tests in headless Chromium. Not with `--quiet`, which the
 /// runner does not understand.
 pub(super) fn wasm() -> Result<Tally> {
+    tools::wasm_target()?;
     tools::chromium()?;
     counted(&mut run::cargo(&[
         "test",
         "--package",
         "web",
         "--target",
-        WASM,
+        tools::WASM,
         "--tests",
         "--no-fail-fast",
     ]))
