@@ -1,4 +1,5 @@
 //! What the command was called with.
+use lexopt::ValueExt as _;
 use lexopt::prelude::{Long, Short, Value};
 
 /// What `--help` prints.
@@ -6,6 +7,9 @@ pub(crate) const HELP: &str = "\
 overspread: reads overhead table spreads from layout files
 
   overspread read LAYOUT [--table]   what the readings say, as JSON or for people
+  overspread draw LAYOUT [--exposure ID] [--crop ID] [-o FILE.svg]
+                                     the picture from above as SVG: the sheet
+                                     with its list, or what one crop keeps
   overspread check LAYOUT            whether the file is a sound layout
   overspread link LAYOUT             the layout as what follows the # of a link
   overspread unlink LINK             the layout file that a link holds
@@ -15,8 +19,8 @@ overspread: reads overhead table spreads from layout files
 LAYOUT is a file, or - for standard input. LINK is a whole link or what follows
 its #, or - for standard input.
 
-Exit codes: 0 all well, 1 the layout or link has problems, 2 the call is wrong
-or a file cannot be read.
+Exit codes: 0 all well, 1 the layout or link has problems or not what was asked
+of it, 2 the call is wrong or a file cannot be read or written.
 ";
 
 /// What was asked for.
@@ -28,6 +32,17 @@ pub(crate) enum Call {
         path: String,
         /// For people rather than as JSON.
         table: bool,
+    },
+    /// The picture of a file.
+    Draw {
+        /// The file.
+        path: String,
+        /// The exposure whose hands are drawn; all when none is named.
+        exposure: Option<u16>,
+        /// The crop of which the picture is what it keeps.
+        crop: Option<u16>,
+        /// Where it goes; standard output when nowhere is named.
+        out: Option<String>,
     },
     /// Whether a file is sound.
     Check {
@@ -57,6 +72,7 @@ pub(crate) enum Call {
 pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
     let mut words: Vec<String> = Vec::new();
     let mut table = false;
+    let (mut exposure, mut crop, mut out) = (None, None, None);
     while let Some(arg) = parser.next()? {
         match arg {
             Long("help") | Short('h') => return Ok(Call::Say(HELP.into())),
@@ -65,13 +81,25 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
                 return Ok(Call::Say(format!("overspread {version}\n")));
             }
             Long("table") => table = true,
-            Value(word) => words.push(word.to_string_lossy().into_owned()),
+            Long("exposure") => exposure = Some(parser.value()?.parse()?),
+            Long("crop") => crop = Some(parser.value()?.parse()?),
+            Short('o') | Long("output") => out = Some(parser.value()?.string()?),
+            Value(word) => words.push(word.string()?),
             other => return Err(other.unexpected()),
         }
     }
     let words: Vec<&str> = words.iter().map(String::as_str).collect();
     let path = |path: &str| path.to_owned();
     match words[..] {
+        ["draw", file] if !table => Ok(Call::Draw {
+            path: path(file),
+            exposure,
+            crop,
+            out,
+        }),
+        _ if exposure.is_some() || crop.is_some() || out.is_some() => {
+            Err("--exposure, --crop and -o go with draw".into())
+        }
         ["read", file] => Ok(Call::Read {
             path: path(file),
             table,
@@ -105,13 +133,27 @@ mod tests {
         };
         let before = called(&["--table", "read", "a"]).expect("known");
         assert_eq!(before, read, "options stand anywhere");
-        let wrong: [&[&str]; 6] = [
+        let draw = Call::Draw {
+            path: "a".into(),
+            exposure: Some(3),
+            crop: Some(7),
+            out: Some("b.svg".into()),
+        };
+        let words = ["draw", "a", "--exposure=3", "--crop", "7", "-o", "b.svg"];
+        assert_eq!(called(&words).expect("known"), draw, "with values");
+        let wrong: [&[&str]; 12] = [
             &[],
             &["check"],
             &["check", "a", "b"],
             &["link", "a", "--table"],
             &["schema", "a"],
             &["check", "a", "--loud"],
+            &["draw"],
+            &["draw", "a", "--exposure"],
+            &["draw", "a", "--crop", "post"],
+            &["draw", "a", "--table"],
+            &["check", "a", "--crop", "3"],
+            &["read", "a", "-o", "b"],
         ];
         for words in wrong {
             assert!(called(words).is_err(), "{words:?}");
@@ -120,7 +162,7 @@ mod tests {
 
     #[test]
     fn the_help_names_every_command() {
-        for command in ["read", "check", "link", "unlink", "schema"] {
+        for command in ["read", "draw", "check", "link", "unlink", "schema"] {
             assert!(HELP.contains(&format!("overspread {command}")), "{command}");
         }
     }

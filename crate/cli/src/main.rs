@@ -1,8 +1,9 @@
 //! The `overspread` terminal command: the planner for scripts.
 //!
-//! Exit codes: 0 all well, 1 the layout has problems, 2 the call is wrong or a
-//! file cannot be read.
+//! Exit codes: 0 all well, 1 the layout has problems or not what was asked of
+//! it, 2 the call is wrong or a file cannot be read or written.
 mod call;
+mod draw;
 mod report;
 
 use std::io::{Read as _, Write as _};
@@ -26,6 +27,10 @@ fn main() -> ExitCode {
             eprintln!("overspread: {path}: {error}");
             ExitCode::from(2)
         }
+        Err(Fault::Missing(path, what)) => {
+            eprintln!("overspread: {path}: {what}");
+            ExitCode::FAILURE
+        }
         Err(Fault::Problems(source, problems)) => {
             eprint!("{}", report::listed(&source, &problems));
             ExitCode::FAILURE
@@ -35,7 +40,9 @@ fn main() -> ExitCode {
 
 /// Why there is no answer.
 enum Fault {
-    /// A file that cannot be read.
+    /// What was asked of a layout and is not in it.
+    Missing(String, String),
+    /// A file that cannot be read or written.
     Unread(String, std::io::Error),
     /// What is wrong in it.
     Problems(String, Vec<Problem>),
@@ -47,6 +54,21 @@ fn answer(call: &Call) -> Result<String, Fault> {
         Call::Schema => Ok(pretty(&schema())),
         Call::Check { path } => opened(path).map(|_| String::new()),
         Call::Read { path, table } => Ok(report::told(&opened(path)?, *table)),
+        Call::Draw {
+            path,
+            exposure,
+            crop,
+            out,
+        } => {
+            let drawn = draw::drawn(&opened(path)?, *exposure, *crop);
+            let drawn = drawn.map_err(|what| Fault::Missing(path.clone(), what))? + "\n";
+            let Some(out) = out.as_deref().filter(|out| *out != "-") else {
+                return Ok(drawn);
+            };
+            let written = std::fs::write(out, drawn);
+            written.map_err(|error| Fault::Unread(out.into(), error))?;
+            Ok(String::new())
+        }
         Call::Link { path } => {
             let made = link(&opened(path)?);
             for loss in made.losses {

@@ -95,6 +95,53 @@ fn what_is_left_out_is_said() {
 }
 
 #[test]
+fn a_layout_is_drawn_whole_by_exposure_and_by_crop() {
+    let layout: serde_json::Value =
+        serde_json::from_str(&std::fs::read_to_string(SUPPER).expect("readable")).expect("JSON");
+    let id = |list: &str, n: usize| layout[list][n]["id"].to_string();
+    let drawn = |args: &[&str]| {
+        let out = run(&[&["draw", SUPPER], args].concat());
+        assert!(out.status.success(), "{args:?}: {}", text(&out.stderr));
+        text(&out.stdout)
+    };
+    let whole = drawn(&[]);
+    assert!(whole.starts_with("<svg"), "a drawing");
+    assert!(whole.contains("Harbour supper"), "with its title");
+    assert!(whole.contains("\n2A\n"), "hands of every exposure");
+    let hands = |n: usize| layout["exposures"][n]["kind"] == "hands";
+    let first = (0..9).find(|n| hands(*n)).expect("one with hands");
+    let one = drawn(&["--exposure", &id("exposures", first)]);
+    assert!(
+        one.contains("\n1A\n") && !one.contains("\n2A\n"),
+        "one only"
+    );
+    let crop = drawn(&["--crop", &id("crops", 0)]);
+    assert!(!crop.contains("Harbour supper"), "only what it keeps");
+    assert_ne!(crop, drawn(&["--crop", &id("crops", 1)]), "each its own");
+}
+
+#[test]
+fn a_drawing_goes_to_a_file_and_what_is_not_there_is_said() {
+    let file = std::env::temp_dir().join(format!("overspread-{}.svg", std::process::id()));
+    let name = file.to_str().expect("plain");
+    let out = run(&["draw", SUPPER, "-o", name]);
+    assert!(out.status.success(), "{}", text(&out.stderr));
+    assert!(out.stdout.is_empty(), "nothing else is printed");
+    let kept = std::fs::read(&file).expect("written");
+    std::fs::remove_file(&file).expect("removed");
+    assert_eq!(kept, run(&["draw", SUPPER]).stdout, "the same drawing");
+    for (option, id) in [("--exposure", "999"), ("--crop", "1")] {
+        let out = run(&["draw", SUPPER, option, id]);
+        assert_eq!(out.status.code(), Some(1), "{option}");
+        let said = text(&out.stderr);
+        assert!(said.contains("there is no such"), "{option}: {said}");
+        assert!(out.stdout.is_empty(), "{option}: no drawing");
+    }
+    let out = run(&["draw", SUPPER, "-o", "/no/such/place.svg"]);
+    assert_eq!(out.status.code(), Some(2), "cannot be written");
+}
+
+#[test]
 fn schema_help_and_version_are_printed() {
     let schema: serde_json::Value = serde_json::from_slice(&run(&["schema"]).stdout).expect("JSON");
     let format = &schema["properties"]["format"]["const"];

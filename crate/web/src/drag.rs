@@ -187,7 +187,7 @@ impl Planner {
         let Some(sheet) = &self.sheet else {
             return Ok(());
         };
-        sheet.shift(|key| drag.takes(key), drag.by.to_array())
+        sheet.shift(|key| drag.takes(key), drag.by)
     }
 
     /// Turns what is in hand; returns the turn taken, degrees.
@@ -257,7 +257,7 @@ impl Planner {
         let (Some(drag), Some(sheet)) = (self.drag.take(), &self.sheet) else {
             return Ok(());
         };
-        sheet.shift(|key| drag.takes(key), [0.0, 0.0])
+        sheet.shift(|key| drag.takes(key), DVec2::ZERO)
     }
 
     /// The bottom of the stack a thing stands in.

@@ -2,7 +2,6 @@
 //! a drag, small objects when something is opened, saved, selected or read.
 mod adding;
 mod arms;
-mod compose;
 mod dom;
 mod drag;
 mod edits;
@@ -10,15 +9,12 @@ mod history;
 mod lay;
 mod link;
 mod objects;
-mod over;
 mod pages;
-mod paint;
 mod sheet;
 mod snap;
 mod stacks;
 
-use compose::View;
-
+use planner::drawing::View;
 use planner::layout::{Id, Layout};
 use planner::readings::{Report, Study, report};
 use planner::scene::Scene;
@@ -52,7 +48,7 @@ impl Planner {
             report: None,
             drag: None,
             sheet: None,
-            view: View::default(),
+            view: pages::on_page(),
             marks: String::new(),
         }
     }

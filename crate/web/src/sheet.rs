@@ -1,10 +1,11 @@
 //! The drawing as it stands on the page: keyed groups, of which only those
 //! that changed are made again.
 
+use glam::DVec2;
+use planner::drawing::{Keyed, translation};
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Document, Element};
 
-use crate::compose::Keyed;
 use crate::dom;
 
 struct Held {
@@ -12,7 +13,7 @@ struct Held {
     /// The group as text, to tell whether it changed.
     text: String,
     node: Element,
-    place: Option<[f64; 2]>,
+    place: Option<DVec2>,
 }
 
 /// The groups under one element of the page, bottom to top.
@@ -57,7 +58,7 @@ impl Sheet {
                     node
                 }
             };
-            set_place(&node, keyed.transform, [0.0, 0.0])?;
+            set_place(&node, keyed.at, DVec2::ZERO)?;
             let next = match &last {
                 Some(last) => last.next_sibling(),
                 None => self.root.first_child(),
@@ -73,7 +74,7 @@ impl Sheet {
                 key: keyed.key,
                 text,
                 node,
-                place: keyed.transform,
+                place: keyed.at,
             });
         }
         for held in before {
@@ -83,7 +84,7 @@ impl Sheet {
     }
 
     /// Shows the groups whose key `moves` accepts displaced by `by`, mm.
-    pub(crate) fn shift(&self, moves: impl Fn(&str) -> bool, by: [f64; 2]) -> Result<(), JsValue> {
+    pub(crate) fn shift(&self, moves: impl Fn(&str) -> bool, by: DVec2) -> Result<(), JsValue> {
         for held in self.held.iter().filter(|held| moves(&held.key)) {
             set_place(&held.node, held.place, by)?;
         }
@@ -91,11 +92,10 @@ impl Sheet {
     }
 }
 
-fn set_place(node: &Element, place: Option<[f64; 2]>, by: [f64; 2]) -> Result<(), JsValue> {
-    let [x, y] = place.unwrap_or_default();
-    let [x, y] = [x + by[0], y + by[1]];
-    if x == 0.0 && y == 0.0 {
+fn set_place(node: &Element, place: Option<DVec2>, by: DVec2) -> Result<(), JsValue> {
+    let by = place.unwrap_or_default() + by;
+    if by == DVec2::ZERO {
         return node.remove_attribute("transform");
     }
-    node.set_attribute("transform", &format!("translate({x:.1} {y:.1})"))
+    node.set_attribute("transform", &translation(by))
 }

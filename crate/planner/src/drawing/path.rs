@@ -44,6 +44,13 @@ pub(super) fn short(value: f64) -> String {
     text
 }
 
+/// `value` mm to a tenth, for attributes.
+pub(super) fn tenth(value: f64) -> String {
+    let mut text = String::new();
+    push_decimal(&mut text, tenths(value), 1);
+    text
+}
+
 impl PathData {
     fn number(&mut self, count: i32, first: bool) {
         if !first && count >= 0 {

@@ -11,13 +11,31 @@ use super::path::PathData;
 /// way shadows fall; `wave` in [-1, 1] is the hand's unsteadiness.
 ///
 /// The line swells away from the window and thins towards it.
-pub fn ink_width(weight: f64, facing: f64, wave: f64) -> f64 {
+pub(super) fn ink_width(weight: f64, facing: f64, wave: f64) -> f64 {
     weight * (0.62 + 0.75 * facing.max(0.0) - 0.18 * (-facing).max(0.0) + 0.12 * wave)
+}
+
+/// The ink outline of a smooth loop through `points`.
+pub(super) fn outline(points: &[DVec2], weight: f64, fall: DVec2, phase: f64) -> PathData {
+    let [outer, inner] = edges(points, weight, fall, phase);
+    let mut path = PathData::default();
+    path.smooth(outer.into_iter());
+    path.smooth(inner.into_iter().rev());
+    path
+}
+
+/// The ink outline of a loop that keeps its corners and straight sides.
+pub(super) fn cornered(points: &[DVec2], weight: f64, fall: DVec2) -> PathData {
+    let mut path = PathData::default();
+    for edge in edges(points, weight, fall, 0.0) {
+        path.polygon(edge.into_iter());
+    }
+    path
 }
 
 /// The two edges of an ink outline round `points`: three fifths of the width
 /// outside, two fifths inside.
-pub(super) fn outline(points: &[DVec2], weight: f64, fall: DVec2, phase: f64) -> PathData {
+fn edges(points: &[DVec2], weight: f64, fall: DVec2, phase: f64) -> [Vec<DVec2>; 2] {
     let mut outer = Vec::with_capacity(points.len());
     let mut inner = Vec::with_capacity(points.len());
     for (i, (&p, n)) in points.iter().zip(normals(points)).enumerate() {
@@ -28,10 +46,7 @@ pub(super) fn outline(points: &[DVec2], weight: f64, fall: DVec2, phase: f64) ->
         outer.push(p + n * width * 0.6);
         inner.push(p - n * width * 0.4);
     }
-    let mut path = PathData::default();
-    path.smooth(outer.into_iter());
-    path.smooth(inner.into_iter().rev());
-    path
+    [outer, inner]
 }
 
 /// A stroke of a loaded brush along an open row: `weight` wide in the middle,

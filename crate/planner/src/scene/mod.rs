@@ -10,4 +10,6 @@ pub use frame::{crop_outline, linen_outline};
 pub use hands::{Arm, FOREARM, HAND_BREADTH, HAND_LENGTH, arm, thumb_direction};
 pub use pieces::{Ground, PartKind, Piece, Scene};
 pub use silhouette::{inner, silhouette};
-pub use things::{children, effective_role, exposure_number, flag, root};
+pub use things::{
+    children, effective_role, exposure_number, exposure_numbered, flag, in_paint_order, root,
+};

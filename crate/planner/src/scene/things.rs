@@ -1,5 +1,5 @@
 //! Who lies on whom, whose hand is whose.
-use crate::layout::{ExposureKind, Hand, Id, Item, Layout, Role};
+use crate::layout::{Exposure, ExposureKind, Hand, Id, Item, Layout, Role};
 
 /// The bottom of the stack an item stands in: itself when it is on the table.
 #[must_use]
@@ -21,6 +21,19 @@ pub fn children(layout: &Layout, id: Id) -> Vec<&Item> {
     layout.items.iter().filter(|i| i.on == Some(id)).collect()
 }
 
+/// Items on the table in their order, each followed by what lies on it.
+#[must_use]
+pub fn in_paint_order(layout: &Layout) -> Vec<&Item> {
+    let mut order = Vec::with_capacity(layout.items.len());
+    let on = |below| layout.items.iter().rev().filter(move |i| i.on == below);
+    let mut waiting: Vec<&Item> = on(None).collect();
+    while let Some(item) = waiting.pop() {
+        order.push(item);
+        waiting.extend(on(Some(item.id)));
+    }
+    order
+}
+
 /// An item's role, or that of the dish it lies on when it has none itself.
 #[must_use]
 pub fn effective_role(layout: &Layout, item: &Item) -> Role {
@@ -40,14 +53,24 @@ pub fn effective_role(layout: &Layout, item: &Item) -> Role {
     Role::Filler
 }
 
-/// The number hand exposures go by, from 1 in list order.
+/// The exposures with hands, in list order.
+fn with_hands(layout: &Layout) -> impl Iterator<Item = Id> {
+    let hands = |e: &&Exposure| e.kind == ExposureKind::Hands;
+    layout.exposures.iter().filter(hands).map(|e| e.id)
+}
+
+/// The number an exposure with hands goes by, from 1 in list order.
 #[must_use]
 pub fn exposure_number(layout: &Layout, exposure: Id) -> Option<usize> {
-    let mut hands = layout
-        .exposures
-        .iter()
-        .filter(|e| e.kind == ExposureKind::Hands);
-    hands.position(|e| e.id == exposure).map(|n| n + 1)
+    with_hands(layout)
+        .position(|id| id == exposure)
+        .map(|n| n + 1)
+}
+
+/// The exposure with hands that goes by a number from 1.
+#[must_use]
+pub fn exposure_numbered(layout: &Layout, number: usize) -> Option<Id> {
+    with_hands(layout).nth(number.checked_sub(1)?)
 }
 
 /// The flag a hand goes by: exposure number, then the person's letter.

@@ -112,5 +112,9 @@ pub const SENTENCES: &[(&str, &str)] = &[
         "working-crop",
         "Outline of each thing against the crop’s edges, in cm on the table.",
     ),
+    ("drawing-top", "top"),
+    ("drawing-crop", "crop"),
+    ("drawing-version", "version {number}"),
+    ("drawing-version-dated", "version {number} · {date}"),
     ("working-hero", "Visible area times contrast, ranked."),
 ];

@@ -1,58 +1,12 @@
 //! One thing of the table as nodes about its own centre.
 use glam::{DVec2, dvec2};
-use planner::catalogue::{self, Kind};
-use planner::drawing::{Food, Form, INK, Pen, Prop, Tone, Ware, food, ink_width, prop};
-use planner::layout::{Face, Item, Part, Parts, Size};
-use planner::shape::{CHORD_ERROR, outline};
-use svg::node::element::{Group, Path};
+use svg::node::element::Group;
 
-/// `#rrggbb`.
-pub(crate) fn hex(tone: Tone) -> String {
-    let [r, g, b] = tone;
-    format!("#{r:02x}{g:02x}{b:02x}")
-}
-
-/// A loop or a line, coordinates to 0.1 mm.
-pub(crate) fn line(points: &[DVec2], closed: bool) -> String {
-    let mut d = String::new();
-    for (n, p) in points.iter().enumerate() {
-        let sign = if n == 0 { 'M' } else { 'L' };
-        d.push_str(&format!("{sign}{:.1} {:.1}", p.x, p.y));
-    }
-    if closed {
-        d.push('Z');
-    }
-    d
-}
-
-/// A filled loop.
-pub(crate) fn filled(points: &[DVec2], tone: Tone) -> Path {
-    Path::new()
-        .set("d", line(points, true))
-        .set("fill", hex(tone))
-}
-
-/// The ink round a loop: it swells away from the window and thins towards it.
-pub(crate) fn inked(points: &[DVec2], weight: f64, fall: DVec2) -> Path {
-    let n = points.len();
-    let area: f64 = (0..n)
-        .map(|i| points[i].perp_dot(points[(i + 1) % n]))
-        .sum();
-    let side = if area < 0.0 { -1.0 } else { 1.0 };
-    let (mut outer, mut inner) = (Vec::with_capacity(n), Vec::with_capacity(n));
-    for (i, &p) in points.iter().enumerate() {
-        let along = points[(i + 1) % n] - points[(i + n - 1) % n];
-        let normal = -along.perp().normalize_or_zero() * side;
-        let wave = libm::sin(i as f64 * 0.7);
-        let width = ink_width(weight, normal.dot(fall), wave);
-        outer.push(p + normal * width * 0.6);
-        inner.push(p - normal * width * 0.4);
-    }
-    Path::new()
-        .set("d", line(&outer, true) + &line(&inner, true))
-        .set("fill", hex(INK))
-        .set("fill-rule", "evenodd")
-}
+use super::edge::{filled, inked};
+use crate::catalogue::{self, Kind};
+use crate::drawing::{Food, Form, INK, Pen, Prop, Tone, Ware, food, prop};
+use crate::layout::{Face, Item, Part, Parts, Size};
+use crate::shape::{CHORD_ERROR, outline};
 
 /// Which drawn food a catalogue id is.
 fn drawn(prop: &str) -> Option<Food> {
@@ -100,7 +54,7 @@ fn colours(item: &Item) -> Parts {
 }
 
 /// The thing at true size about the origin, turned.
-pub(crate) fn thing(item: &Item, pen: &Pen) -> Group {
+pub(super) fn thing(item: &Item, pen: &Pen) -> Group {
     let parts = colours(item);
     match drawn(&item.prop) {
         Some(kind) => morsel(kind, item, &parts, pen),
@@ -113,10 +67,10 @@ fn morsel(kind: Food, item: &Item, parts: &Parts, pen: &Pen) -> Group {
     let [w, d] = item.size.extent().map(f64::from);
     let mut form = Form::new(u32::from(item.id.0), dvec2(w, d) * 0.5, item.turn.radians());
     form.face = match item.face {
-        Face::Crust => planner::drawing::Face::Skin,
-        Face::Cut if item.prop == "torn-bread" => planner::drawing::Face::Torn,
-        Face::Cut => planner::drawing::Face::Cut,
-        Face::Usual | Face::Open | Face::Closed => planner::drawing::Face::Usual,
+        Face::Crust => crate::drawing::Face::Skin,
+        Face::Cut if item.prop == "torn-bread" => crate::drawing::Face::Torn,
+        Face::Cut => crate::drawing::Face::Cut,
+        Face::Usual | Face::Open | Face::Closed => crate::drawing::Face::Usual,
     };
     food(kind, &form, &given, pen)
 }
@@ -158,9 +112,7 @@ fn vessel(item: &Item, parts: &Parts, pen: &Pen) -> Group {
         }
         None => {
             let edge = outline(&item.size, DVec2::ZERO, item.turn.degrees(), CHORD_ERROR);
-            group = group
-                .add(filled(&edge, rim))
-                .add(inked(&edge, pen.weight, pen.fall));
+            group = group.add(filled(&edge, rim)).add(inked(&edge, pen));
         }
     }
     if let Some(part) = parts.food.as_ref() {
@@ -168,9 +120,7 @@ fn vessel(item: &Item, parts: &Parts, pen: &Pen) -> Group {
         // over the very outline the readings walk.
         let edge = outline(&item.size, DVec2::ZERO, item.turn.degrees(), CHORD_ERROR);
         let tone = tones(Some(part)).first().copied().unwrap_or(rim);
-        group = group
-            .add(filled(&edge, tone))
-            .add(inked(&edge, pen.weight, pen.fall));
+        group = group.add(filled(&edge, tone)).add(inked(&edge, pen));
     }
     group
 }

@@ -1,0 +1,44 @@
+//! The picture of a layout, or why there is none.
+use planner::drawing::{Shown, View, cut_file, sheet};
+use planner::layout::{Id, Layout};
+
+/// The sheet, or what a crop keeps, with all hands or those of one exposure.
+pub(crate) fn drawn(
+    layout: &Layout,
+    exposure: Option<u16>,
+    crop: Option<u16>,
+) -> Result<String, String> {
+    let shown = match exposure.map(Id) {
+        None => Shown::All,
+        Some(id) if layout.exposures.iter().any(|e| e.id == id) => Shown::Exposure(id),
+        Some(id) => {
+            let ids: Vec<Id> = layout.exposures.iter().map(|e| e.id).collect();
+            return Err(missing("exposure", id, &ids));
+        }
+    };
+    let Some(id) = crop.map(Id) else {
+        return Ok(sheet(layout, shown));
+    };
+    let view = View {
+        shown,
+        fine: true,
+        ..View::default()
+    };
+    cut_file(layout, id, &view).ok_or_else(|| {
+        let ids: Vec<Id> = layout.crops.iter().map(|c| c.id).collect();
+        missing("crop", id, &ids)
+    })
+}
+
+fn missing(what: &str, id: Id, there: &[Id]) -> String {
+    let there: Vec<String> = there.iter().map(|id| id.0.to_string()).collect();
+    let there = if there.is_empty() {
+        "none".to_owned()
+    } else {
+        there.join(", ")
+    };
+    format!(
+        "{what} {}: there is no such {what}; there is: {there}",
+        id.0
+    )
+}

@@ -1,0 +1,93 @@
+//! A whole layout as a picture: keyed groups, bottom to top, and the files
+//! that are made of them.
+//!
+//! One file a kind of group; [`groups`] says which there are and in what order
+//! they lie.
+mod arm;
+mod cast;
+mod cloth;
+mod crops;
+mod cut;
+mod edge;
+mod frame;
+mod lettering;
+mod marks;
+mod sheet;
+mod surface;
+mod tags;
+mod thing;
+mod view;
+
+pub use cut::{Cut, cut, cut_file, view_box};
+pub use sheet::sheet;
+pub use view::{Keyed, Shown, View, translation};
+
+use glam::DVec2;
+use svg::node::element::Group;
+
+use super::Pen;
+use crate::layout::{Hand, Layout};
+use crate::scene::in_paint_order;
+
+/// Weight of an ink line, px.
+const WEIGHT: f64 = 1.1;
+
+/// Every group of the drawing, bottom to top.
+#[must_use]
+pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
+    let pen = Pen {
+        weight: WEIGHT * view.per_pixel,
+        fall: -layout.light.clock.direction(),
+        fine: view.fine,
+    };
+    let mut all = Vec::new();
+    let mut push = |key: String, group: Group, at: Option<DVec2>| {
+        all.push(Keyed { key, group, at });
+    };
+    push("surface".into(), surface::surface(layout, &pen), None);
+    for linen in &layout.linens {
+        push(named("linen", linen.id.0), cloth::cloth(linen, &pen), None);
+    }
+    for item in in_paint_order(layout) {
+        let at = Some(item.at.vec());
+        if let Some(shadow) = cast::cast(layout, item, &pen) {
+            push(named("shadow", item.id.0), shadow, at);
+        }
+        push(named("item", item.id.0), thing::thing(item, &pen), at);
+    }
+    let shown: Vec<&Hand> = layout.hands.iter().filter(|h| seen(view, h)).collect();
+    for hand in &shown {
+        let arm = arm::reaching(layout, hand, &pen);
+        push(named("hand", hand.id.0), arm, None);
+    }
+    if view.frame {
+        push("frame".into(), frame::frame(layout, view, &pen), None);
+        push("marks".into(), marks::marks(&view.marks, &pen), None);
+    }
+    if view.crops {
+        push("crops".into(), crops::crops(layout, &pen), None);
+    }
+    if view.tags {
+        let tags = tags::tags(layout, &shown, view.per_pixel);
+        push("tags".into(), tags, None);
+    }
+    all
+}
+
+fn named(kind: &str, id: u16) -> String {
+    let mut key = String::from(kind);
+    key.push('-');
+    key.push_str(&id.to_string());
+    key
+}
+
+fn seen(view: &View, hand: &Hand) -> bool {
+    match view.shown {
+        Shown::All => true,
+        Shown::None => false,
+        Shown::Exposure(id) => hand.exposure == id,
+    }
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,186 @@
+use svg::node::Node;
+use svg::parser::Event;
+
+use super::*;
+use crate::layout::{Id, LayoutId};
+use crate::readings::Mark;
+
+const LAID: &str = r##"{"format":"overspread-layout","version":0,"id":"0000000000000001",
+    "title":"Oil & salt","next_id":40,"next_number":9,"revision":{"number":3,"date":"2026-05-01"},
+    "table":{"width":1600,"depth":950,"surface":{"prop":"charcoal-planks","colour":"#2b2a29"}},
+    "frame":{"at":[800,475],"width":1200},
+    "linens":[{"id":1,"kind":"runner","at":[400,475],"size":[400,900],"colour":"#d8c8a8"}],
+    "items":[
+        {"id":7,"number":2,"name":"soup","prop":"soup","at":[700,400],"on":6,
+         "size":{"shape":"disc","diameter":150,"rim":0}},
+        {"id":6,"number":2,"name":"bowl","prop":"soup-bowl","role":"hero","at":[700,400],
+         "size":{"shape":"disc","diameter":190,"rim":6},"height":60},
+        {"id":8,"number":1,"name":"a < b","prop":"loaf","at":[1000,500],
+         "size":{"shape":"oval","width":240,"depth":120},"height":90}],
+    "people":[{"id":20}],"exposures":[{"id":21},{"id":22}],
+    "hands":[{"id":23,"person":20,"exposure":21,"entry":[800,900],"target":[700,420]},
+             {"id":24,"person":20,"exposure":22,"entry":[900,900],"target":[1000,520]}],
+    "crops":[{"id":30,"name":"post","ratio":[4,5],"at":[800,475],"width":600},
+             {"id":31,"ratio":[1,1],"at":[800,475],"width":500,"gutter":20}]}"##;
+
+fn laid() -> Layout {
+    crate::layout::open(LAID).expect("a sound layout")
+}
+
+fn keys(layout: &Layout, view: &View) -> Vec<String> {
+    let keyed = groups(layout, view);
+    keyed.into_iter().map(|keyed| keyed.key).collect()
+}
+
+#[test]
+fn groups_lie_from_the_surface_to_the_tags() {
+    let view = View {
+        crops: true,
+        ..View::default()
+    };
+    let expected = [
+        "surface", "linen-1", "shadow-6", "item-6", "item-7", "shadow-8", "item-8", "hand-23",
+        "hand-24", "frame", "marks", "crops", "tags",
+    ];
+    assert_eq!(
+        keys(&laid(), &view),
+        expected,
+        "food after its dish whatever the file's order, shadows of what stands on the table"
+    );
+}
+
+#[test]
+fn an_exposure_shows_its_own_hands() {
+    let hands = |shown| {
+        let view = View {
+            shown,
+            ..View::default()
+        };
+        let mut keys = keys(&laid(), &view);
+        keys.retain(|key| key.starts_with("hand-"));
+        keys
+    };
+    assert_eq!(hands(Shown::All), ["hand-23", "hand-24"], "all");
+    assert_eq!(hands(Shown::Exposure(Id(22))), ["hand-24"], "one");
+    assert!(hands(Shown::Exposure(Id(99))).is_empty(), "not there");
+    assert!(hands(Shown::None).is_empty(), "none");
+}
+
+#[test]
+fn a_cut_shows_what_a_crop_covers_and_nothing_written_over_it() {
+    let layout = laid();
+    let view = View::default();
+    let post = cut(&layout, Some(Id(30)), 200.0, &view).expect("there is one");
+    assert_eq!(post.area, [500.0, 100.0, 600.0, 750.0], "4:5 of 60 cm");
+    let written = |key: &str| matches!(key, "frame" | "marks" | "crops" | "tags");
+    assert!(post.groups.iter().all(|k| !written(&k.key)), "bare");
+    let whole = cut(&layout, None, 380.0, &view).expect("the frame");
+    assert_eq!(whole.area, [200.0, 75.0, 1200.0, 800.0], "3:2 of 1.2 m");
+    assert!(whole.groups.iter().any(|k| k.key == "tags"), "with tags");
+    assert!(cut(&layout, Some(Id(7)), 200.0, &view).is_none(), "no crop");
+}
+
+/// Names of the elements in order; every one that is opened is closed.
+fn elements(file: &str) -> Vec<String> {
+    let mut open = Vec::new();
+    let mut all = Vec::new();
+    for event in svg::read(file).expect("readable") {
+        match event {
+            Event::Tag(name, kind, _) => {
+                use svg::node::element::tag::Type;
+                match kind {
+                    Type::Start => open.push(name),
+                    Type::End => assert_eq!(open.pop(), Some(name), "nested"),
+                    Type::Empty => {}
+                }
+                all.push(name.to_string());
+            }
+            Event::Error(error) => panic!("{error}"),
+            _ => {}
+        }
+    }
+    assert!(open.is_empty(), "left open: {open:?}");
+    all
+}
+
+#[test]
+fn the_sheet_stands_alone_with_title_version_and_list() {
+    let file = sheet(&laid(), Shown::All);
+    let first = elements(&file).remove(0);
+    assert_eq!(first, "svg", "a document");
+    for words in [
+        "Oil &amp; salt",
+        "version 3 · 2026-05-01",
+        "a &lt; b",
+        "bowl",
+        "\ntop\n",
+        "\npost\n",
+        "\ncrop\n",
+        "\n1A\n",
+        "\n2A\n",
+    ] {
+        assert!(file.contains(words), "{words} is on the sheet");
+    }
+    assert!(!file.contains("var("), "no paint of the page's");
+    assert!(!file.contains(" style="), "presentation attributes only");
+    let one = sheet(&laid(), Shown::Exposure(Id(22)));
+    assert!(
+        one.contains("\n2A\n") && !one.contains("\n1A\n"),
+        "one exposure"
+    );
+}
+
+#[test]
+fn a_sheet_of_an_empty_table_is_a_drawing_too() {
+    let file = sheet(&Layout::empty(LayoutId(1)), Shown::All);
+    assert!(elements(&file).len() > 5, "table, frame and top");
+    assert!(!file.contains("version"), "no version yet");
+}
+
+#[test]
+fn a_crop_is_kept_as_a_file_in_its_own_shape() {
+    let file = cut_file(&laid(), Id(30), &View::default()).expect("there is one");
+    assert!(file.contains("viewBox=\"500 100 600 750\""), "its area");
+    assert!(file.contains("height=\"1375\""), "4:5 of 1100 px");
+    elements(&file);
+    assert!(
+        cut_file(&laid(), Id(1), &View::default()).is_none(),
+        "no crop"
+    );
+}
+
+#[test]
+fn every_kind_of_mark_is_a_light_line_over_a_dark_one() {
+    let (from, to) = (DVec2::new(10.0, 20.0), DVec2::new(110.0, 20.0));
+    let line = vec![from, to];
+    let label = String::new();
+    let all = [
+        Mark::LostEdge { line: line.clone() },
+        Mark::Gap { from, to, label },
+        Mark::Overrun {
+            outline: vec![from, to, DVec2::ZERO],
+            label: String::new(),
+        },
+        Mark::Arrow { from, to },
+        Mark::Arrow { from, to: from },
+        Mark::Triangle {
+            corners: vec![from, to, DVec2::ZERO],
+        },
+        Mark::Ring {
+            at: from,
+            radius: 30.0,
+        },
+    ];
+    let pen = Pen {
+        weight: 1.0,
+        fall: DVec2::Y,
+        fine: false,
+    };
+    for mark in all {
+        let group = super::marks::marks(std::slice::from_ref(&mark), &pen);
+        let lines = group.get_children().map_or(0, Vec::len);
+        assert_eq!(lines, 2, "dark under light: {mark:?}");
+        let text = group.to_string();
+        assert!(text.contains("d=\"M"), "with ink: {text}");
+    }
+}

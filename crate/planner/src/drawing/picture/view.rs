@@ -1,0 +1,95 @@
+//! How a layout is drawn, and one group of the drawing.
+use glam::DVec2;
+use svg::node::element::Group;
+
+use crate::drawing::path::tenth;
+use crate::layout::Id;
+use crate::readings::Mark;
+
+/// Whose hands are drawn.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Shown {
+    /// Those of every exposure together.
+    All,
+    /// Nobody's.
+    None,
+    /// Those of one exposure.
+    Exposure(Id),
+}
+
+/// How a layout is drawn.
+#[derive(Clone, Debug)]
+pub struct View {
+    /// Mm on the table to a pixel; lines and tags keep their size in pixels.
+    pub per_pixel: f64,
+    /// Whose hands.
+    pub shown: Shown,
+    /// Marks of findings.
+    pub marks: Vec<Mark>,
+    /// Whether the frame, what lies past it and the marks are drawn.
+    pub frame: bool,
+    /// Whether the crops are drawn.
+    pub crops: bool,
+    /// Whether dishes and hands wear their tags.
+    pub tags: bool,
+    /// Whether grain and weave are drawn in full.
+    pub fine: bool,
+    /// The paper the drawing lies on, as a paint.
+    pub paper: &'static str,
+    /// The ink on that paper, as a paint.
+    pub ink: &'static str,
+}
+
+/// Paper and ink of a drawing that stands alone.
+pub(super) const PAPER: &str = "#f3ecdd";
+pub(super) const INKED: &str = "#1f1915";
+
+impl Default for View {
+    fn default() -> Self {
+        Self {
+            per_pixel: 3.0,
+            shown: Shown::All,
+            marks: Vec::new(),
+            frame: true,
+            crops: false,
+            tags: true,
+            fine: false,
+            paper: PAPER,
+            ink: INKED,
+        }
+    }
+}
+
+/// One group of the drawing.
+pub struct Keyed {
+    /// What it is: `surface`, `item-7`, `tags`.
+    pub key: String,
+    /// Its nodes.
+    pub group: Group,
+    /// Where it is put, mm, when it is drawn about its own centre.
+    pub at: Option<DVec2>,
+}
+
+impl Keyed {
+    /// The group where it belongs.
+    #[must_use]
+    pub fn placed(self) -> Group {
+        match self.at {
+            Some(at) => Group::new()
+                .set("transform", translation(at))
+                .add(self.group),
+            None => self.group,
+        }
+    }
+}
+
+/// A `transform` that moves by `by` mm.
+#[must_use]
+pub fn translation(by: DVec2) -> String {
+    let mut text = String::from("translate(");
+    text.push_str(&tenth(by.x));
+    text.push(' ');
+    text.push_str(&tenth(by.y));
+    text.push(')');
+    text
+}
