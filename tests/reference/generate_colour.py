@@ -2,7 +2,7 @@
 
 Lab, HyAB, CIEDE2000 and the Machado matrices are those of colour-science. The
 columns named `own` use the seven-digit matrix and the white of the planner;
-`default` leaves both to the library. Contrast is written out from the
+`default` and those beginning with `d` leave both to the library. Contrast is written out from the
 definitions of relative luminance and contrast ratio in WCAG 2.1, with the
 0.03928 printed there.
 """
@@ -62,7 +62,7 @@ def deficient(srgb, name):
 
 def main():
     pick = random.Random(20_260_901)
-    lines = ["x,y,l,a,b,own,default,ciede2000,contrast,protan,deutan,tritan"]
+    lines = ["x,y,l,a,b,dl,da,db,own,default,ciede2000,contrast,protan,deutan,tritan"]
     for _ in range(1000):
         # Half of the pairs lie close together, where edges get lost.
         x = [pick.randrange(256) for _ in range(3)]
@@ -77,6 +77,7 @@ def main():
         ]
         numbers = [
             *lab_x,
+            *default_lab(x),
             hyab(lab_x, lab_y),
             hyab(default_lab(x), default_lab(y)),
             float(colour.delta_E(lab_x, lab_y, method="CIE 2000")),

@@ -1,4 +1,4 @@
-"""Spread of 100 random layouts of discs, counted on rasters of 1,000 pixels a
+"""Balance and spread of 100 random layouts of discs, counted on rasters of 1,000 pixels a
 side and more.
 
 The eight sub-measures of APB and the two entropies of homogeneity are taken
@@ -18,11 +18,29 @@ def unlike(mass, half):
     return abs(2 * (mass * half).sum() / total - 1) * 100
 
 
+def balance(width, height, x, y, owner, discs):
+    """DCM, score, and balance by lever arms of what is seen of each disc."""
+    masses = []
+    for n, (_, _, _, weight) in enumerate(discs, 1):
+        own = owner == n
+        if own.any():
+            masses.append((x[own].mean(), y[own].mean(), own.sum() * weight))
+    mx, my, m = np.array(masses).T
+    dx, dy = (mx * m).sum() / m.sum() - width / 2, (my * m).sum() / m.sum() - height / 2
+    levers = []
+    for arm in (mx - width / 2, my - height / 2):
+        one, other = (m * np.clip(-arm, 0, None)).sum(), (m * np.clip(arm, 0, None)).sum()
+        levers.append(abs(one - other) / max(one, other, 1e-9))
+    score = 100 * np.exp(-5 * (abs(dx) + abs(dy)) / ((width + height) / 2))
+    return 200 * np.hypot(dx / width, dy / height), score, 100 * (1 - sum(levers) / 2)
+
+
 def measures(width, height, discs):
     y, x = np.mgrid[0:height, 0:width] + 0.5
-    mass = np.zeros((height, width))
-    for cx, cy, radius, weight in discs:
-        mass[(x - cx) ** 2 + (y - cy) ** 2 <= radius**2] = weight
+    owner = np.zeros((height, width), dtype=int)
+    for n, (cx, cy, radius, _) in enumerate(discs, 1):
+        owner[(x - cx) ** 2 + (y - cy) ** 2 <= radius**2] = n
+    mass = np.array([0, *(weight for *_, weight in discs)])[owner]
     u, v = x / width, y / height
 
     def side(distance):
@@ -47,14 +65,15 @@ def measures(width, height, discs):
         bins = np.bincount((share * 10).astype(int), black.sum(axis=axis), 10)
         p = bins[bins > 0] / bins.sum()
         entropies.append(-(p * np.log10(p)).sum() * 100)
-    return [*parts, float(np.mean(parts)), float(np.mean(entropies))]
+    spread = [*parts, float(np.mean(parts)), float(np.mean(entropies))]
+    return [*spread, *balance(width, height, x, y, owner, discs)]
 
 
 def main():
     pick = random.Random(20_260_904)
     lines = [
         "width,height,discs,left_right,top_bottom,falling,rising,"
-        "columns,rows,along_falling,along_rising,apb,homogeneity"
+        "columns,rows,along_falling,along_rising,apb,homogeneity,dcm,score,levers"
     ]
     for _ in range(100):
         width, height = pick.choice([(1000, 1000), (1200, 1000), (1000, 1250)])

@@ -163,10 +163,10 @@ fn balance_of_random_layouts() {
     }
 }
 
-/// `generate_spread.py`: rasters of 1,000 pixels a side and more, each part
+/// `generate_spread.py`: rasters of 1,000 pixels a side and more, every measure
 /// within 0.5 as the two ways to count should be.
 #[test]
-fn spread_by_area_against_rasters() {
+fn measures_by_area_against_rasters() {
     let table = Table::read("spread.csv");
     assert_eq!(table.len(), 100, "layouts");
     for row in table.rows() {
@@ -226,6 +226,30 @@ fn spread_by_area_against_rasters() {
             0.5,
             &format!("{} homogeneity", row.place()),
         );
+        let points: Vec<PointMass> = masses
+            .iter()
+            .filter_map(|m| {
+                Some(PointMass {
+                    at: m.region.centroid()?,
+                    mass: m.region.area() * m.density,
+                })
+            })
+            .collect();
+        let centre = centroid(&points).expect("mass");
+        let score = balance_score(size, centre).expect("a picture");
+        let levers = object_balance(size, &points).expect("mass");
+        for (value, name) in [
+            (dcm(offset(size, centre).expect("a picture")), "dcm"),
+            (score, "score"),
+            (levers * 100.0, "levers"),
+        ] {
+            close(
+                value,
+                row.number(name),
+                0.5,
+                &format!("{} {name}", row.place()),
+            );
+        }
     }
 }
 
@@ -300,78 +324,4 @@ fn directions_of_three_hands() {
             &what,
         );
     }
-}
-
-/// Uniform numbers from 0 to 1, by a linear congruence (Knuth's constants).
-struct Uniform(u64);
-
-impl Uniform {
-    fn next(&mut self) -> f64 {
-        self.0 = self
-            .0
-            .wrapping_mul(6_364_136_223_846_793_005)
-            .wrapping_add(1_442_695_040_888_963_407);
-        (self.0 >> 11) as f64 / (1u64 << 53) as f64
-    }
-
-    fn place(&mut self) -> DVec2 {
-        DVec2::new(self.next(), self.next())
-    }
-}
-
-/// The 5th, 25th, 50th, 75th and 95th percentile.
-fn percentiles(mut values: Vec<f64>) -> [f64; 5] {
-    values.sort_by(f64::total_cmp);
-    [5, 25, 50, 75, 95].map(|p| values[values.len() * p / 100])
-}
-
-fn all_close(found: [f64; 5], expected: [f64; 5], tolerance: f64, what: &str) {
-    for (found, expected) in found.into_iter().zip(expected) {
-        close(found, expected, tolerance, what);
-    }
-}
-
-/// What chance gives, from which the scores are to be judged: percentiles
-/// simulated once apart, within 2 points; the mean area of a random triangle in
-/// a square is 11/144 by theory.
-#[test]
-fn random_triangles_and_hands() {
-    let mut pick = Uniform(20_260_905);
-    let corners: Vec<[DVec2; 3]> = (0..40_000)
-        .map(|_| [pick.place(), pick.place(), pick.place()])
-        .collect();
-    let found: Vec<_> = corners
-        .iter()
-        .map(|c| triangle(*c).expect("a triangle"))
-        .collect();
-    let quality = percentiles(found.iter().map(|t| t.quality).collect());
-    all_close(
-        quality,
-        [0.051, 0.258, 0.518, 0.774, 0.958],
-        0.02,
-        "quality",
-    );
-    let area = percentiles(found.iter().map(|t| t.area).collect());
-    all_close(area, [0.0043, 0.024, 0.056, 0.110, 0.214], 0.004, "area");
-    let mean = found.iter().map(|t| t.area).sum::<f64>() / found.len() as f64;
-    close(mean, 11.0 / 144.0, 0.001, "mean area");
-    let scores = corners
-        .iter()
-        .map(|c| triangle_score(DVec2::ONE, *c).expect("a triangle"));
-    all_close(
-        percentiles(scores.collect()),
-        [6.0, 29.0, 59.0, 90.0, 100.0],
-        2.0,
-        "score",
-    );
-    let hands = (0..40_000).map(|_| {
-        let hands = [pick.next(), pick.next(), pick.next()].map(|t| t * 360.0);
-        direction_spread(&hands).expect("three")
-    });
-    all_close(
-        percentiles(hands.collect()),
-        [6.0, 28.0, 51.0, 67.0, 83.0],
-        2.0,
-        "hands",
-    );
 }

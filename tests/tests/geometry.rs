@@ -129,6 +129,10 @@ fn from_outline(polygon: &[DVec2], p: DVec2) -> f64 {
     least
 }
 
+/// The most a flattened curve may be off, mm; what else is checked here takes
+/// the planner's polygons as they are.
+const FLATTENED: f64 = 0.05;
+
 /// Every true point is near the polygon and every point of the polygon near a
 /// true one: discs exactly by their radius, the others by dense sampling.
 #[test]
@@ -139,7 +143,7 @@ fn flattened_curves_stay_within_the_chord_error() {
             let middle = (a + disc[(i + 1) % disc.len()]) * 0.5;
             for p in [a, middle] {
                 let error = (p.length() - radius).abs();
-                assert!(error <= CHORD_ERROR, "radius {radius}: off by {error}");
+                assert!(error <= FLATTENED, "radius {radius}: off by {error}");
             }
         }
     }
@@ -153,7 +157,7 @@ fn flattened_curves_stay_within_the_chord_error() {
             let t = f64::from(i) / 4000.0 * std::f64::consts::TAU;
             let p = DVec2::from_angle(t) * size * 0.5;
             let error = from_outline(&oval, p);
-            assert!(error <= CHORD_ERROR, "{size}: off by {error} at {p}");
+            assert!(error <= FLATTENED, "{size}: off by {error} at {p}");
         }
     }
     let (size, corner) = (DVec2::new(300.0, 200.0), 60.0);
@@ -162,7 +166,7 @@ fn flattened_curves_stay_within_the_chord_error() {
         let t = f64::from(i) / 1000.0 * std::f64::consts::FRAC_PI_2;
         let p = size * 0.5 - corner + DVec2::from_angle(t) * corner;
         let error = from_outline(&rounded, p);
-        assert!(error <= CHORD_ERROR, "corner: off by {error} at {p}");
+        assert!(error <= FLATTENED, "corner: off by {error} at {p}");
     }
     let sides = Bounds::around(&rounded).expect("points").size();
     assert_eq!(sides, size, "straight sides stay");
