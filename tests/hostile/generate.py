@@ -51,6 +51,16 @@ def files():
     yield "ok-zero-width", changed(title="pl\u200bate\ufeff\u2060")
     yield "ok-escaped-controls", changed(title="a\u0000b\u0007c\u001b[31m\u009b")
     yield "ok-proto", changed(__proto__={"polluted": True}, constructor={"prototype": 1})
+    hurtful = '<img src="x" onerror="alert(1)">'
+    dishes = [item(n, name=name) for n, name in enumerate([
+        hurtful, "</text><script>globalThis.hurt=1</script>", "javascript:alert(1)",
+        "]]>", "&#60;b&#62;", "url(#x)", "\u202e\u2067turned", "pl\u200bate",
+    ], 1)]
+    crop = {"id": 20, "name": hurtful, "at": [600, 450], "width": 400, "ratio": [1, 1]}
+    yield "ok-markup-in-names", changed(
+        items=dishes, crops=[crop], client=hurtful, note=hurtful,
+        linens=[{"id": 21, "name": hurtful, "at": [600, 450], "size": [100, 100]}],
+    )
     yield "ok-nulls", changed(client=None, linens=None, floor=None, based_on=None)
     yield "ok-whole-as-fraction", in_table(height=750.0)
     yield "syntax-empty", ""
@@ -73,6 +83,7 @@ def files():
     yield "syntax-deep-open", '{"a":' * 10_000
     yield "syntax-deep-extra", changed(later=0).replace(": 0}", ": " + "[" * 500 + "]" * 500 + "}")
     yield "syntax-other-format", changed(format="another-file")
+    yield "syntax-random-bytes", random.Random(21).randbytes(2_000)
     yield "version-newer", changed(version=1_000)
     yield "value-null", "null"
     yield "value-list", "[]"
@@ -104,6 +115,7 @@ def files():
     yield "value-doubled-deep-key", sound.replace('"depth"', '"width": 5, "depth"')
     yield "value-lists-for-words", changed(look=["normal"], units={"cm": 1})
     yield "limit-width-negative", in_table(width=-5)
+    yield "limit-version-negative", changed(version=-1)
     yield "limit-width-zero", in_table(width=0)
     yield "limit-width-vast", in_table(width=2**62)
     yield "limit-diameter-negative", changed(items=[item(1, size={"shape": "disc", "diameter": -10})])
@@ -154,6 +166,13 @@ def section(number, data):
 
 HEAD = section(1, b"\x00" + b"\x00" * 7 + b"\xaa")
 HEAD_WITH_IDS = section(1, b"\x10" + b"\x00" * 7 + b"\xaa" + varint(60_001))
+
+
+def titled(text):
+    """The layout itself with a title, its letters written plainly."""
+    return section(1, b"\x11" + b"\x00" * 7 + b"\xaa" + varint(len(text)) + text + varint(60_001))
+
+
 TABLE = section(2, b"\x00" + varint(1_200) + varint(900) + b"\x02" + b"\xa2\x7c\x59")
 FRAME = section(4, b"\x00" + varint(1_200) + varint(900) + varint(1_050))
 DISC = b"\x00\x0a"
@@ -171,6 +190,17 @@ def links():
     yield "ok-one-item", items(b"\x04\x0c\x02\x02" + DISC)
     yield "ok-unknown-section", laid(section(99, b"later"), section(1_000, b""))
     yield "ok-with-address", "https://planner.example/?a=b#" + laid(head=HEAD)
+    for name, title in [
+        ("ok-markup-in-title", "<script>alert(1)</script>"),
+        ("ok-address-in-title", "javascript:alert(1)"),
+        ("ok-turned-writing", "\u202eevil\u2066\u200f\u061c"),
+        ("ok-zero-width", "pl\u200bate\ufeff\u2060"),
+        ("ok-controls", "a\u0000b\u0007c\u001b[31m\u009b"),
+    ]:
+        yield name, laid(head=titled(title.encode()))
+    yield "ok-proto", items(b"\x04\x00" + varint(9) + b"__proto__" + b"\x02\x02" + DISC)
+    yield "syntax-lone-surrogate", laid(head=titled(b"\xed\xa0\x80"))
+    yield "syntax-random-bytes", random.Random(22).randbytes(2_000)
     yield "syntax-empty", ""
     yield "syntax-sharp", "#"
     yield "syntax-padding", laid(head=HEAD) + "="
@@ -213,6 +243,11 @@ def links():
     yield "limit-serial", items(varint(1 << 2 | 1 << 11) + b"\x0c\x02\x02" + DISC + varint(2**39))
     yield "limit-shares", items(b"\x14\x0c\x02\x02" + DISC + b"\x02\x00\x00\x00" + varint(2**39) + b"\x01\x01\x01")
     yield "reference-on", items(varint(1 << 2 | 1 << 10) + b"\x0c\x02\x02" + DISC + b"\x09")
+    on = varint(1 << 2 | 1 << 10) + b"\x0c\x02\x02" + DISC
+    yield "reference-on-itself", items(on + b"\x01")
+    yield "reference-cycle", items(on + b"\x02" + on + b"\x03" + on + b"\x01")
+    yield "reference-doubled-id", items(thing + varint(1 << 2 | 1 << 11) + b"\x0c\x02\x02" + DISC + b"\x01")
+    yield "limit-copy-negative", laid(section(14, varint(1 << 1 | 1 << 8) + b"\x00\x00\x09\x01\x01\x00\x00\x09\x09"))
     yield "reference-hand", laid(section(12, b"\x00\x01\x00\x00\x00\x00\x02"))
     yield "reference-next-id", laid(section(10, thing), head=HEAD)
 
@@ -224,7 +259,8 @@ def main():
         for old in folder.iterdir():
             old.unlink()
         for name, text in made:
-            (folder / f"{name}.{end}").write_text(text, encoding="utf-8", newline="")
+            data = text if isinstance(text, bytes) else text.encode()
+            (folder / f"{name}.{end}").write_bytes(data)
 
 
 if __name__ == "__main__":

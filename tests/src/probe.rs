@@ -4,35 +4,34 @@ use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use planner::layout::{Layout, MAX_PROBLEMS, Problem, ProblemKind, open};
 use planner::link::{link, unlink};
 
-/// Opens bytes as a file. Whatever they are: no panic, short problems, and
-/// what opens can be saved and sent.
+/// Opens bytes as a file, read as a browser reads one: what is no UTF-8 becomes
+/// a mark. Whatever they are: no panic, short problems, and what opens can be
+/// saved and sent.
 ///
 /// # Panics
 /// When one of these does not hold.
-pub fn file(bytes: &[u8]) -> Option<Vec<ProblemKind>> {
-    let text = std::str::from_utf8(bytes).ok()?;
-    Some(match open(text) {
+pub fn file(bytes: &[u8]) -> Vec<ProblemKind> {
+    match open(&String::from_utf8_lossy(bytes)) {
         Ok(layout) => {
             saved_and_sent(&layout);
             Vec::new()
         }
         Err(problems) => kinds(&problems),
-    })
+    }
 }
 
 /// Opens bytes as a link; the same promises.
 ///
 /// # Panics
 /// When one of them does not hold.
-pub fn fragment(bytes: &[u8]) -> Option<Vec<ProblemKind>> {
-    let text = std::str::from_utf8(bytes).ok()?;
-    Some(match unlink(text) {
+pub fn fragment(bytes: &[u8]) -> Vec<ProblemKind> {
+    match unlink(&String::from_utf8_lossy(bytes)) {
         Ok(unlinked) => {
             saved_and_sent(&unlinked.layout);
             Vec::new()
         }
         Err(problems) => kinds(&problems),
-    })
+    }
 }
 
 /// Takes bytes as the body of a link, check sum put right, so that what is
@@ -41,12 +40,18 @@ pub fn fragment(bytes: &[u8]) -> Option<Vec<ProblemKind>> {
 /// # Panics
 /// When one of them does not hold.
 pub fn body(bytes: &[u8]) -> Vec<ProblemKind> {
-    let mut whole = bytes.to_vec();
+    fragment(link_of(bytes).as_bytes())
+}
+
+/// The link with these bytes as its body, its check sum right.
+#[must_use]
+pub fn link_of(body: &[u8]) -> String {
+    let mut whole = body.to_vec();
     let mut sum = crc32fast::Hasher::new();
-    sum.update(bytes);
-    sum.update(&(bytes.len() as u32).to_le_bytes());
+    sum.update(body);
+    sum.update(&(body.len() as u32).to_le_bytes());
     whole.extend(sum.finalize().to_le_bytes());
-    fragment(URL_SAFE_NO_PAD.encode(whole).as_bytes()).unwrap_or_default()
+    URL_SAFE_NO_PAD.encode(whole)
 }
 
 /// The body of a link, its check sum taken off.

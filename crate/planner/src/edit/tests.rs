@@ -79,8 +79,6 @@ fn steps() -> impl Strategy<Value = Vec<Step>> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(96))]
-
     #[test]
     fn applied_is_the_other_layout_and_reverted_the_same_bytes(count in 0_u16..20, steps in steps()) {
         let before = laid(count);
