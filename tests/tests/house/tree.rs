@@ -150,3 +150,17 @@ fn nothing_is_left_unfinished() {
         .collect();
     assert!(left.is_empty(), "left in the code: {left:#?}");
 }
+
+#[test]
+fn no_property_fixes_its_own_number_of_cases() {
+    // Then `PROPTEST_CASES` would not raise it. In halves, as above.
+    let fixed = [concat!("with_", "cases"), concat!("ProptestConfig", " {")];
+    let mut all = sources("crate", &["rs"]);
+    all.extend(sources("tests", &["rs"]));
+    let found: Vec<String> = all
+        .iter()
+        .filter(|source| source.text.contains("proptest"))
+        .flat_map(|source| lines_with(source, &fixed))
+        .collect();
+    assert!(found.is_empty(), "{found:#?}");
+}
