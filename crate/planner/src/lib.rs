@@ -10,6 +10,7 @@ pub mod catalogue;
 pub mod colour;
 pub mod drawing;
 pub mod edit;
+pub mod figure;
 pub mod layout;
 pub mod link;
 pub mod measures;

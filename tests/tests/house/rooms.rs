@@ -3,13 +3,14 @@
 use crate::tree::{Source, code, sources};
 
 /// The rooms, each of which may use those named before it.
-const ORDER: [&str; 20] = [
+const ORDER: [&str; 21] = [
     "layout",
     "words",
     "catalogue",
     "edit",
     "link",
     "shape",
+    "figure",
     "colour",
     "measures",
     "seats",

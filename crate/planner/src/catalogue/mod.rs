@@ -18,4 +18,4 @@ pub use foods::foods;
 pub use make::{item_from, parts_of, surface_from};
 pub use props::props;
 pub use search::{prop, search};
-pub use surfaces::{SurfaceEntry, surface, surfaces};
+pub use surfaces::{Grain, SurfaceEntry, surface, surfaces};

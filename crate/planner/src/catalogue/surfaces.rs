@@ -1,6 +1,29 @@
 //! Tables and boards to lay a spread on.
 use crate::layout::{Finish, Srgb};
 
+/// What a surface shows from above, which decides how it is drawn.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Grain {
+    /// Nothing.
+    Plain,
+    /// One board with quiet grain.
+    Board,
+    /// Planks with grain, knots and joints.
+    Planks,
+    /// Painted planks, worn at the joints.
+    Painted,
+    /// Clouds and veins, as in marble.
+    Veined,
+    /// Split in layers, as slate is.
+    Riven,
+    /// Cloth.
+    Woven,
+    /// Brushed metal.
+    Brushed,
+    /// Square tiles.
+    Tiled,
+}
+
 /// One surface.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct SurfaceEntry {
@@ -12,39 +35,41 @@ pub struct SurfaceEntry {
     pub colour: Srgb,
     /// How it shines.
     pub finish: Finish,
+    /// What it shows from above.
+    pub grain: Grain,
 }
 
-const fn row(id: &'static str, name: &'static str, rgb: u32, finish: Finish) -> SurfaceEntry {
+const fn row(
+    id: &'static str,
+    name: &'static str,
+    rgb: u32,
+    finish: Finish,
+    grain: Grain,
+) -> SurfaceEntry {
     SurfaceEntry {
         id,
         name,
         colour: Srgb::hex(rgb),
         finish,
+        grain,
     }
 }
 
+use Finish::{Gloss, Matt, Satin};
+
+#[rustfmt::skip]
 static SURFACES: [SurfaceEntry; 11] = [
-    row(
-        "charcoal-planks",
-        "charcoal-stained board",
-        0x42_3e39,
-        Finish::Matt,
-    ),
-    row("oak", "mid oak", 0xa2_7c59, Finish::Matt),
-    row("light-oak", "light oak", 0xc3_9f7b, Finish::Matt),
-    row("walnut", "walnut", 0x68_4d3b, Finish::Satin),
-    row("painted-board", "painted board", 0x90_9980, Finish::Matt),
-    row(
-        "pale-marble",
-        "polished pale marble",
-        0xde_dddb,
-        Finish::Gloss,
-    ),
-    row("slate", "slate", 0x54_5a60, Finish::Matt),
-    row("linen-cloth", "linen cloth", 0xeb_e8e2, Finish::Matt),
-    row("steel", "brushed steel", 0x9c_a0a1, Finish::Satin),
-    row("terracotta", "terracotta", 0xa6_6748, Finish::Matt),
-    row("plain-board", "plain board", 0xc3_9f7b, Finish::Matt),
+    row("charcoal-planks", "charcoal-stained board", 0x42_3e39, Matt, Grain::Planks),
+    row("oak", "mid oak", 0xa2_7c59, Matt, Grain::Planks),
+    row("light-oak", "light oak", 0xc3_9f7b, Matt, Grain::Planks),
+    row("walnut", "walnut", 0x68_4d3b, Satin, Grain::Planks),
+    row("painted-board", "painted board", 0x90_9980, Matt, Grain::Painted),
+    row("pale-marble", "polished pale marble", 0xde_dddb, Gloss, Grain::Veined),
+    row("slate", "slate", 0x54_5a60, Matt, Grain::Riven),
+    row("linen-cloth", "linen cloth", 0xeb_e8e2, Matt, Grain::Woven),
+    row("steel", "brushed steel", 0x9c_a0a1, Satin, Grain::Brushed),
+    row("terracotta", "terracotta", 0xa6_6748, Matt, Grain::Tiled),
+    row("plain-board", "plain board", 0xc3_9f7b, Matt, Grain::Board),
 ];
 
 /// Every surface, in the order it is offered.

@@ -4,11 +4,9 @@
 //! only, in millimetres, already turned, so that a thing is placed with a
 //! translation and the ink and shadows keep to the light of the room.
 
-mod blob;
-mod dice;
+mod cloth;
 mod food;
-mod form;
-mod outline;
+mod hand;
 mod path;
 mod pen;
 mod picture;
@@ -16,12 +14,16 @@ mod prop;
 mod ribbon;
 mod shadow;
 mod sketch;
+mod surface;
 mod tone;
 
-pub use food::{Food, food, food_outline, food_pieces};
-pub use form::{Face, Form};
+pub use crate::figure::{Face, Food, Form, food_outline, food_pieces};
+pub use cloth::cloth;
+pub use food::food;
+pub use hand::{Limb, limb};
 pub use pen::Pen;
 pub use picture::{Cut, Keyed, Shown, View, cut, cut_file, groups, sheet, translation, view_box};
 pub use prop::{Prop, Ware, prop};
 pub use shadow::{shadow, shadows};
+pub use surface::surface;
 pub use tone::{INK, PENCIL, Tone, rgb};

@@ -4,8 +4,8 @@ use core::f64::consts::TAU;
 
 use glam::DVec2;
 
-use super::outline::normals;
 use super::path::PathData;
+use crate::figure::outline::normals;
 
 /// Width of an outline where its outward normal makes `facing` = n·s with the
 /// way shadows fall; `wave` in [-1, 1] is the hand's unsteadiness.
@@ -47,6 +47,20 @@ fn edges(points: &[DVec2], weight: f64, fall: DVec2, phase: f64) -> [Vec<DVec2>;
         inner.push(p - n * width * 0.4);
     }
     [outer, inner]
+}
+
+/// The side of a loop turned from the window, up to `depth` mm in: to be filled
+/// even-odd.
+pub(super) fn shade(points: &[DVec2], fall: DVec2, depth: f64) -> PathData {
+    let inner = points.iter().zip(normals(points)).map(|(&p, n)| {
+        let away = n.dot(fall).max(0.0);
+        p - n * (depth * away)
+    });
+    let inner: Vec<DVec2> = inner.collect();
+    let mut path = PathData::default();
+    path.smooth(points.iter().copied());
+    path.smooth(inner.into_iter().rev());
+    path
 }
 
 /// A stroke of a loaded brush along an open row: `weight` wide in the middle,

@@ -4,10 +4,10 @@
 use glam::DVec2;
 use svg::node::element::Group;
 
-use super::outline::{hull, middle, resampled};
 use super::path::{PathData, short};
 use super::sketch::{Look, path_node};
 use super::tone::{SHADE, hex};
+use crate::figure::outline::{hull, middle, resampled};
 
 /// Steps of the wash for a thing 24 mm high or more, and for a lower one.
 const STEPS: [usize; 2] = [9, 5];
@@ -81,7 +81,7 @@ mod tests {
     use svg::node::Node;
 
     use super::*;
-    use crate::drawing::outline::ellipse;
+    use crate::figure::outline::ellipse;
 
     #[test]
     fn low_things_take_fewer_steps() {

@@ -4,13 +4,13 @@ use glam::{DVec2, dvec2};
 use svg::node::Node;
 use svg::node::element::{Group, Path};
 
-use super::dice::Dice;
-use super::form::Frame;
-use super::outline::{arc, bearing};
 use super::path::{PathData, short};
 use super::pen::Pen;
 use super::ribbon;
 use super::tone::{INK, Tone, hex};
+use crate::figure::dice::Dice;
+use crate::figure::form::Frame;
+use crate::figure::outline::{arc, bearing};
 
 /// Many loops or lines that share one look.
 pub(super) type Rows = Vec<Vec<DVec2>>;
@@ -96,6 +96,11 @@ impl<'a> Sketch<'a> {
         }
     }
 
+    /// A designed point where it is drawn.
+    pub(super) fn on_page(&self, p: DVec2) -> DVec2 {
+        self.frame.apply(p)
+    }
+
     fn smooth(&self, loops: &[Vec<DVec2>]) -> PathData {
         let mut data = PathData::default();
         for points in loops {
@@ -143,6 +148,19 @@ impl<'a> Sketch<'a> {
     /// Open smooth lines in one path, `width` base weights wide.
     pub(super) fn lines(&mut self, rows: &[Vec<DVec2>], tone: Tone, width: f64, opacity: f64) {
         self.dashes(rows, tone, width, opacity, None);
+    }
+
+    /// Lines with their corners kept, in one path, `width` base weights wide.
+    pub(super) fn straight(&mut self, rows: &[Vec<DVec2>], tone: Tone, width: f64) {
+        let mut data = PathData::default();
+        for row in rows {
+            data.straight(row.iter().map(|&p| self.frame.apply(p)));
+        }
+        let look = Look {
+            stroke: Some((tone, width * self.pen.weight)),
+            ..Look::default()
+        };
+        self.put(data, &look);
     }
 
     /// Dashed lines; dash and gap in base weights.

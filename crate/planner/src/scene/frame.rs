@@ -1,20 +1,22 @@
 //! Outlines of linens and crops.
 use glam::DVec2;
 
+use crate::figure::{Form, cloth_outline};
 use crate::layout::{Crop, Layout, Linen};
 use crate::shape::{CHORD_ERROR, rect};
 
-/// A linen as it lies.
+/// How a linen lies, as far as its outline goes.
+#[must_use]
+pub fn linen_form(linen: &Linen) -> Form {
+    let half = DVec2::from_array(linen.lying()) * 0.5;
+    Form::new(u32::from(linen.id.0), half, linen.turn.radians())
+}
+
+/// A linen as it lies: the very outline that is drawn.
 #[must_use]
 pub fn linen_outline(linen: &Linen) -> Vec<DVec2> {
-    let [w, d] = linen.lying();
-    rect(
-        linen.at.vec(),
-        DVec2::new(w, d),
-        0.0,
-        linen.turn.degrees(),
-        CHORD_ERROR,
-    )
+    let own = cloth_outline(linen.state, &linen_form(linen));
+    own.iter().map(|p| *p + linen.at.vec()).collect()
 }
 
 /// A crop on the table plane; crops turn with the frame.

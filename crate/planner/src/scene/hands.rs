@@ -2,8 +2,9 @@
 //! frame's edge straight to the fingertips.
 use glam::DVec2;
 
+use super::pose::{hand_outline, pose};
 use crate::layout::{Hand, Layout, Palm, Point, Side, SleeveLength};
-use crate::shape::{frame_outline, hull};
+use crate::shape::frame_outline;
 
 /// Length of a hand, mm: the mean of the men's and women's medians of ANSUR II
 /// (NATICK/TR-15/007, 2014: 193 and 180).
@@ -14,42 +15,10 @@ pub const HAND_BREADTH: f64 = 83.0;
 /// circumference and forearm circumference over π, and forearm-hand length
 /// less hand length, means of the men's and women's (56/49, 99/84, 287/259).
 pub const FOREARM: [f64; 3] = [52.0, 92.0, 272.0];
-/// A relaxed hand with the fingers a little apart: hundredths of its length
-/// from the wrist, and of its breadth towards the thumb. Drawn by us.
-const HAND: [[i8; 2]; 32] = [
-    [0, -30],
-    [15, -40],
-    [35, -50],
-    [52, -51],
-    [62, -48],
-    [75, -45],
-    [82, -36],
-    [76, -28],
-    [63, -27],
-    [85, -27],
-    [94, -17],
-    [89, -7],
-    [67, -5],
-    [92, -3],
-    [102, 8],
-    [95, 19],
-    [68, 19],
-    [89, 22],
-    [96, 32],
-    [89, 42],
-    [67, 46],
-    [53, 52],
-    [59, 64],
-    [71, 77],
-    [76, 88],
-    [67, 95],
-    [51, 88],
-    [35, 70],
-    [21, 50],
-    [10, 37],
-    [4, 32],
-    [0, 30],
-];
+/// How much wider than the arm a sleeve lies, mm at the cuff and above.
+const EASE: [f64; 2] = [10.0, 8.0];
+/// The cuff of a long sleeve ends this far above the wrist, mm.
+const CUFF: f64 = 22.0;
 
 /// One arm as it lies over the table.
 #[derive(Clone, Debug, PartialEq)]
@@ -62,14 +31,29 @@ pub struct Arm {
     pub wrist: DVec2,
     /// The elbow, often outside the frame.
     pub elbow: DVec2,
-    /// Unit vector from elbow to fingertips.
+    /// Unit vector from elbow to wrist.
     pub along: DVec2,
+    /// Unit vector from the wrist along the hand.
+    pub fingers: DVec2,
+    /// Unit vector across the hand, towards the thumb.
+    pub thumb: DVec2,
     /// Outline of the hand.
     pub hand: Vec<DVec2>,
     /// Outline of the bare forearm; empty under a long sleeve.
     pub forearm: Vec<DVec2>,
     /// Outline of the sleeve; empty when bare.
     pub sleeve: Vec<DVec2>,
+    /// The middle of the sleeve's end on the arm; the wrist when bare.
+    pub cuff: DVec2,
+}
+
+impl Arm {
+    /// A place of the hand's own plane on the table: mm from the wrist towards
+    /// the fingertips and towards the thumb.
+    #[must_use]
+    pub fn place(&self, own: DVec2) -> DVec2 {
+        self.wrist + self.fingers * own.x + self.thumb * own.y
+    }
 }
 
 /// The unit vector towards the thumb. From above, palm down and fingers away
@@ -90,44 +74,60 @@ pub fn thumb_direction(along: DVec2, side: Side, palm: Palm) -> DVec2 {
 pub fn arm(layout: &Layout, hand: &Hand) -> Arm {
     let entry = on_edge(layout, hand.entry);
     let tip = hand.target.vec();
-    let along = (tip - entry).normalize_or(DVec2::Y);
-    let across = along.perp();
-    let thumb = thumb_direction(along, hand.side, hand.palm);
-    let wrist = tip - along * HAND_LENGTH;
+    let straight = (tip - entry).normalize_or(DVec2::Y);
+    let side = thumb_direction(straight, hand.side, hand.palm);
+    let pose = pose(hand.action);
+    let (sin, cos) = libm::sincos(f64::from(pose.bend).to_radians());
+    let fingers = straight * cos - side * sin;
+    let thumb = side * cos + straight * sin;
+    let [x, y] = pose.tip.map(f64::from);
+    let wrist = tip - fingers * x - thumb * y;
+    // A wrist bends so far and no farther; close to the edge the arm comes in
+    // as the hand points.
+    let back = (wrist - entry).normalize_or(straight);
+    let along = if back.dot(straight) > 0.8 {
+        back
+    } else {
+        straight
+    };
     let [narrow, wide, reach] = FOREARM;
     let elbow = wrist - along * reach;
-    let hand_points: Vec<DVec2> = HAND
-        .iter()
-        .map(|[x, y]| {
-            wrist
-                + along * (f64::from(*x) / 100.0 * HAND_LENGTH)
-                + thumb * (f64::from(*y) / 100.0 * HAND_BREADTH)
-        })
-        .collect();
+    let own = hand_outline(hand.action).iter();
+    let outline: Vec<DVec2> = own.map(|p| wrist + fingers * p.x + thumb * p.y).collect();
     let person = layout.people.iter().find(|p| p.id == hand.person);
     let length = person.map_or(SleeveLength::Long, |p| p.sleeve.length);
-    let limb = |a: DVec2, ra: f64, b: DVec2, rb: f64| {
-        hull(&[
-            a + across * ra,
-            a - across * ra,
-            b - across * rb,
-            b + across * rb,
-        ])
+    let half = |above: f64| {
+        let grown = (above / reach).clamp(0.0, 1.0);
+        0.5 * (narrow + (wide - narrow) * grown)
     };
-    let whole = |grow: f64| {
-        let far = elbow - along * reach;
-        let mut points = limb(wrist, narrow * 0.5 + grow, elbow, wide * 0.5 + grow);
-        points.extend(limb(elbow, wide * 0.5 + grow, far, wide * 0.62 + grow));
-        hull(&points)
+    let limb = |from: f64, to: f64, ease: [f64; 2]| {
+        let across = along.perp();
+        let steps = 5;
+        let row = |sign: f64| {
+            (0..=steps).map(move |i| {
+                let above = from + (to - from) * f64::from(i) / f64::from(steps);
+                let slack = if i == 0 { ease[0] } else { ease[1] };
+                wrist - along * above + across * (sign * (half(above) + slack))
+            })
+        };
+        let mut points: Vec<DVec2> = row(1.0).collect();
+        let mut other: Vec<DVec2> = row(-1.0).collect();
+        other.reverse();
+        points.append(&mut other);
+        // The end lies round the arm, towards the hand.
+        let end = wrist - along * (from - 0.22 * half(from));
+        points.push(end - across * (half(from) * 0.5));
+        points.push(end + across * (half(from) * 0.5));
+        points
     };
-    let (forearm, sleeve) = match length {
-        SleeveLength::Bare => (whole(0.0), Vec::new()),
-        SleeveLength::Long => (Vec::new(), whole(7.0)),
+    let far = reach * 2.0;
+    let (forearm, sleeve, from) = match length {
+        SleeveLength::Bare => (limb(-6.0, far, [0.0; 2]), Vec::new(), 0.0),
+        SleeveLength::Long => (Vec::new(), limb(CUFF, far, EASE), CUFF),
         SleeveLength::Rolled => {
-            let fold = wrist - along * (reach * 0.8);
-            let far = elbow - along * reach;
-            let bare = limb(wrist, narrow * 0.5, fold, wide * 0.48);
-            (bare, limb(fold, wide * 0.5 + 8.0, far, wide * 0.62 + 8.0))
+            let fold = reach * 0.8;
+            let bare = limb(-6.0, fold + 20.0, [0.0; 2]);
+            (bare, limb(fold, far, [EASE[0] + 4.0, EASE[1]]), fold)
         }
     };
     Arm {
@@ -136,17 +136,13 @@ pub fn arm(layout: &Layout, hand: &Hand) -> Arm {
         wrist,
         elbow,
         along,
-        hand: rounded(&rounded(&hand_points)),
+        fingers,
+        thumb,
+        hand: outline,
         forearm,
         sleeve,
+        cuff: wrist - along * from,
     }
-}
-
-/// A loop with its corners cut once (Chaikin 1974, a quarter from each end).
-fn rounded(points: &[DVec2]) -> Vec<DVec2> {
-    let next = |i: usize| points[(i + 1) % points.len()];
-    let cut = |(i, p): (usize, &DVec2)| [p.lerp(next(i), 0.25), p.lerp(next(i), 0.75)];
-    points.iter().enumerate().flat_map(cut).collect()
 }
 
 /// The place on the frame's edge nearest to `p`.
@@ -206,10 +202,10 @@ mod tests {
         let layout = open(LAID).expect("a sound layout");
         let hand = &layout.hands[0];
         let arm = arm(&layout, hand);
-        let along = |p: &DVec2| (*p - arm.wrist).dot(arm.along);
+        let along = |p: &DVec2| (*p - arm.wrist).dot(arm.fingers);
         let reach = arm.hand.iter().map(along).fold(f64::MIN, f64::max);
         assert!((reach - HAND_LENGTH).abs() < 8.0, "fingertips at {reach}");
-        let thumb = thumb_direction(arm.along, hand.side, hand.palm);
+        let thumb = arm.thumb;
         let out = arm
             .hand
             .iter()

@@ -3,12 +3,14 @@
 mod frame;
 mod hands;
 mod pieces;
+mod pose;
 mod silhouette;
 mod things;
 
-pub use frame::{crop_outline, linen_outline};
+pub use frame::{crop_outline, linen_form, linen_outline};
 pub use hands::{Arm, FOREARM, HAND_BREADTH, HAND_LENGTH, arm, thumb_direction};
 pub use pieces::{Ground, PartKind, Piece, Scene};
+pub use pose::{Joint, Pose, digit, hand_outline, pose};
 pub use silhouette::{inner, silhouette};
 pub use things::{
     children, effective_role, exposure_number, exposure_numbered, flag, in_paint_order, root,

@@ -1,13 +1,16 @@
 //! The outline of one item from above.
 use glam::DVec2;
 
+use crate::figure::thing_outline;
 use crate::layout::Item;
-use crate::shape::{CHORD_ERROR, outline, well};
+use crate::shape::{CHORD_ERROR, well};
 
-/// The outline of an item on the table plane, mm.
+/// The outline of an item on the table plane, mm: the very one
+/// that is drawn.
 #[must_use]
 pub fn silhouette(item: &Item) -> Vec<DVec2> {
-    outline(&item.size, item.at.vec(), item.turn.degrees(), CHORD_ERROR)
+    let own = thing_outline(item);
+    own.iter().map(|p| *p + item.at.vec()).collect()
 }
 
 /// The inside of a vessel's rim, where food lies; `None` without a rim.

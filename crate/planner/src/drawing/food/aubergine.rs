@@ -2,26 +2,14 @@
 
 use glam::{DVec2, dvec2};
 
-use super::spot::Spot;
 use super::{Plan, Tones};
-use crate::drawing::blob::pebble;
-use crate::drawing::form::Face;
-use crate::drawing::outline::{mirrored, resampled, table};
 use crate::drawing::sketch::{Rows, Sketch};
 use crate::drawing::tone::rgb;
+use crate::figure::blob::pebble;
+use crate::figure::edges::AUBERGINE;
+use crate::figure::form::Face;
+use crate::figure::outline::{mirrored, resampled, table};
 
-/// Upper side from stalk end to blossom end.
-const BODY: [[i8; 2]; 9] = [
-    [-72, 0],
-    [-67, -30],
-    [-52, -50],
-    [-26, -72],
-    [6, -95],
-    [38, -100],
-    [72, -80],
-    [94, -42],
-    [100, 0],
-];
 const STALK: [[i8; 2]; 10] = [
     [-60, -24],
     [-72, -15],
@@ -35,18 +23,8 @@ const STALK: [[i8; 2]; 10] = [
     [-62, -8],
 ];
 
-/// The silhouette with the stalk.
-pub(super) fn edge(spot: &Spot) -> Vec<DVec2> {
-    let mut upper = vec![[-100, -9], [-86, -15], [-76, -16]];
-    upper.extend(&BODY[1..]);
-    let mut points = mirrored(&upper, DVec2::ONE);
-    // The row starts beside the axis, so its mirror image closes the stalk.
-    points.push(dvec2(-1.0, 0.09));
-    resampled(&spot.put(&points), 44, true)
-}
-
 pub(super) fn draw(s: &mut Sketch, plan: &Plan, tones: &Tones) {
-    let body = resampled(&mirrored(&BODY, DVec2::ONE), 26, true);
+    let body = resampled(&mirrored(&AUBERGINE, DVec2::ONE), 26, true);
     let loops: Rows = plan.spots.iter().map(|spot| spot.put(&body)).collect();
     let stalks: Rows = plan
         .spots

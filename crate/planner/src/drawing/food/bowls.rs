@@ -6,10 +6,10 @@ use glam::{DVec2, dvec2};
 
 use super::spot::Spot;
 use super::{Plan, Tones, eggs, herbs};
-use crate::drawing::blob::{pebble, round};
-use crate::drawing::outline::{arc, placed, polar};
 use crate::drawing::sketch::{Rows, Sketch};
 use crate::drawing::tone::{WHITE, rgb};
+use crate::figure::blob::{pebble, round};
+use crate::figure::outline::{arc, placed, polar};
 
 /// Spots of fat or light floating on a liquid, as small rings.
 fn eyes(s: &mut Sketch, spot: &Spot, count: usize) -> Rows {
@@ -106,7 +106,7 @@ pub(super) fn noodles(s: &mut Sketch, plan: &Plan, tones: &Tones) {
     eggs::halves(
         s,
         &[egg],
-        &[eggs::edge(&egg)],
+        &[crate::figure::edges::egg_edge(&egg)],
         &Tones::plain(super::Food::Eggs),
     );
     let mut rings = Rows::new();

@@ -4,36 +4,11 @@ use glam::{DVec2, dvec2};
 
 use super::spot::Spot;
 use super::{Plan, Tones};
-use crate::drawing::blob::{pebble, round};
-use crate::drawing::dice::Dice;
-use crate::drawing::form::Face;
-use crate::drawing::outline::{inset, middle, polar, resampled, table};
 use crate::drawing::sketch::{Rows, Sketch};
 use crate::drawing::tone::rgb;
-
-/// A slice of a tin-free loaf: flat base, domed top.
-const SLICE: [[i8; 2]; 11] = [
-    [-94, 52],
-    [-100, -8],
-    [-80, -66],
-    [-34, -98],
-    [26, -98],
-    [76, -66],
-    [100, -10],
-    [92, 54],
-    [66, 86],
-    [0, 98],
-    [-66, 86],
-];
-
-/// The silhouette of the loaf's face.
-pub(super) fn edge(dice: &mut Dice, spot: &Spot, face: Face) -> Vec<DVec2> {
-    match face {
-        Face::Cut => resampled(&spot.put(&table(&SLICE, DVec2::ONE)), 30, true),
-        Face::Torn => round(dice, spot.at, spot.half, spot.turn, 0.1, 22, 2.2),
-        Face::Usual | Face::Skin => round(dice, spot.at, spot.half, spot.turn, 0.03, 40, 2.35),
-    }
-}
+use crate::figure::blob::{pebble, round};
+use crate::figure::form::Face;
+use crate::figure::outline::{inset, middle, polar};
 
 pub(super) fn draw(s: &mut Sketch, plan: &Plan, tones: &Tones) {
     let spot = &plan.spots[0];

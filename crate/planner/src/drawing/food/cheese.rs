@@ -2,11 +2,10 @@
 
 use glam::{DVec2, dvec2};
 
-use super::spot::Spot;
 use super::{Plan, Tones};
-use crate::drawing::blob::pebble;
-use crate::drawing::outline::{resampled, table};
 use crate::drawing::sketch::{Rows, Sketch};
+use crate::figure::blob::pebble;
+use crate::figure::outline::table;
 
 pub(super) fn draw(s: &mut Sketch, plan: &Plan, tones: &Tones) {
     let spot = &plan.spots[0];
@@ -47,19 +46,4 @@ pub(super) fn draw(s: &mut Sketch, plan: &Plan, tones: &Tones) {
     let ridge = spot.row(&[[-0.9, -0.02], [0.0, -0.46], [0.6, -0.78]]);
     s.lines(&[ridge], tones.of(1, 0xfff3cc), 1.0, 0.9);
     s.ink(piece, 1.25);
-}
-
-/// The silhouette of a wedge of cheese, its point to the left.
-pub(super) fn edge(spot: &Spot) -> Vec<DVec2> {
-    let wedge = [
-        [-100, 4],
-        [-98, -4],
-        [66, -98],
-        [86, -84],
-        [100, 0],
-        [86, 84],
-        [66, 98],
-    ];
-    let loop_ = spot.put(&table(&wedge, DVec2::ONE));
-    resampled(&loop_, 40, true)
 }

@@ -1,40 +1,16 @@
 //! Lemons and other citrus: wedges, halves and whole fruit.
 
-use core::f64::consts::{PI, TAU};
+use core::f64::consts::TAU;
 
 use glam::{DVec2, dvec2};
 
 use super::spot::Spot;
 use super::{Plan, Tones};
-use crate::drawing::blob::round;
-use crate::drawing::dice::Dice;
-use crate::drawing::form::Face;
-use crate::drawing::outline::polar;
 use crate::drawing::sketch::{Rows, Sketch};
-
-/// A wedge as it is designed: the cut along y = 0, the peel at y = 1; brought
-/// into the unit square.
-fn wedge_point(x: f64, y: f64) -> DVec2 {
-    dvec2(x, (y - 0.42) / 0.58)
-}
-
-fn wedge_unit() -> Vec<DVec2> {
-    let mut points: Vec<DVec2> = (0..=14)
-        .map(|i| {
-            let t = PI * f64::from(i) / 14.0;
-            wedge_point(-libm::cos(t), libm::pow(libm::sin(t), 0.85))
-        })
-        .collect();
-    for x in [0.8, 0.4, 0.0, -0.4, -0.8] {
-        points.push(wedge_point(x, -0.16 * (1.0 - x * x)));
-    }
-    points
-}
-
-/// The silhouette of a wedge.
-pub(super) fn wedge_edge(spot: &Spot) -> Vec<DVec2> {
-    spot.put(&wedge_unit())
-}
+use crate::figure::blob::round;
+use crate::figure::edges::{wedge_point, wedge_unit};
+use crate::figure::form::Face;
+use crate::figure::outline::polar;
 
 /// Wedges lying on a cut: peel, pith, four cells of flesh.
 pub(super) fn wedges(s: &mut Sketch, spots: &[Spot], tones: &Tones) {
@@ -76,11 +52,6 @@ pub(super) fn wedges(s: &mut Sketch, spots: &[Spot], tones: &Tones) {
     s.fills(&piths, tones.of(2, 0xfbf2d2), 0.0, 0.0);
     s.fills(&cells, tones.of(1, 0xf6cf45), 0.0, 0.0);
     s.lines(&lights, tones.of(2, 0xfff8d8), 0.85, 0.9);
-}
-
-/// The silhouette of a half or whole fruit.
-pub(super) fn half_edge(dice: &mut Dice, spot: &Spot) -> Vec<DVec2> {
-    round(dice, spot.at, spot.half, spot.turn, 0.025, 26, 2.0)
 }
 
 /// Halves cut side up, or whole fruit where the skin is up; in three layers,

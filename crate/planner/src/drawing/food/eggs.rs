@@ -1,22 +1,13 @@
 //! Halved eggs: white, a step of grey-white, two yolks of one yolk.
 
-use glam::{DVec2, dvec2};
+use glam::DVec2;
 
 use super::Tones;
 use super::spot::Spot;
-use crate::drawing::blob::round;
-use crate::drawing::outline::{ellipse, polar};
 use crate::drawing::sketch::{Rows, Sketch};
 use crate::drawing::tone::rgb;
-
-/// The silhouette, blunt end to the right.
-pub(super) fn edge(spot: &Spot) -> Vec<DVec2> {
-    let unit: Vec<DVec2> = ellipse(DVec2::ZERO, DVec2::ONE, 22)
-        .iter()
-        .map(|p| dvec2(p.x, p.y * (1.0 + 0.12 * p.x)) * dvec2(1.0, 0.97))
-        .collect();
-    spot.put(&unit)
-}
+use crate::figure::blob::round;
+use crate::figure::outline::polar;
 
 pub(super) fn halves(s: &mut Sketch, spots: &[Spot], edges: &[Vec<DVec2>], tones: &Tones) {
     let (mut shade, mut rims, mut yolks, mut lights) =

@@ -2,57 +2,15 @@
 
 use glam::{DVec2, dvec2};
 
-use super::spot::Spot;
 use super::{Plan, Tones};
-use crate::drawing::blob::pebble;
-use crate::drawing::outline::{arc, ellipse, mirrored, resampled, table, wrapped};
 use crate::drawing::sketch::{Rows, Sketch};
 use crate::drawing::tone::{INK, rgb};
-
-/// Upper side of the body from the nose to the root of the tail.
-const BODY: [[i8; 2]; 9] = [
-    [-100, 0],
-    [-92, -34],
-    [-68, -66],
-    [-26, -78],
-    [20, -66],
-    [52, -38],
-    [74, -17],
-    [76, -8],
-    [76, 0],
-];
-const TAIL: [[i8; 2]; 8] = [
-    [70, -10],
-    [84, -44],
-    [100, -80],
-    [94, -26],
-    [91, 0],
-    [95, 28],
-    [100, 76],
-    [84, 42],
-];
-/// Fins on the back and under the belly.
-const FINS: [[[i8; 2]; 4]; 3] = [
-    [[-30, -70], [-6, -100], [30, -88], [34, -52]],
-    [[6, 66], [18, 90], [38, 80], [40, 48]],
-    [[-44, 60], [-34, 100], [-16, 92], [-20, 66]],
-];
-
-/// Body, tail and fins.
-pub(super) fn parts(spot: &Spot) -> Vec<Vec<DVec2>> {
-    let mut parts = vec![mirrored(&BODY, DVec2::ONE), table(&TAIL, DVec2::ONE)];
-    parts.extend(FINS.iter().map(|fin| table(fin, DVec2::ONE)));
-    parts.iter().map(|part| spot.put(part)).collect()
-}
-
-/// The silhouette: body, tail and fins wrapped in one loop.
-pub(super) fn edge(spot: &Spot) -> Vec<DVec2> {
-    // Rays from the middle find the narrow root of the tail.
-    wrapped(&parts(spot), 48, 0.0)
-}
+use crate::figure::blob::pebble;
+use crate::figure::edges::{FISH, FISH_FINS, FISH_TAIL};
+use crate::figure::outline::{arc, ellipse, mirrored, resampled, table};
 
 pub(super) fn draw(s: &mut Sketch, plan: &Plan, tones: &Tones) {
-    let body = resampled(&mirrored(&BODY, DVec2::ONE), 30, true);
+    let body = resampled(&mirrored(&FISH, DVec2::ONE), 30, true);
     let (mut bodies, mut trim, mut backs, mut bellies) =
         (Rows::new(), Rows::new(), Rows::new(), Rows::new());
     let (mut cuts, mut lips, mut char_, mut fine, mut scales) = (
@@ -65,8 +23,12 @@ pub(super) fn draw(s: &mut Sketch, plan: &Plan, tones: &Tones) {
     let (mut eyes, mut pupils) = (Rows::new(), Rows::new());
     for spot in &plan.spots {
         bodies.push(spot.put(&body));
-        trim.push(spot.put(&table(&TAIL, DVec2::ONE)));
-        trim.extend(FINS.iter().map(|fin| spot.put(&table(fin, DVec2::ONE))));
+        trim.push(spot.put(&table(&FISH_TAIL, DVec2::ONE)));
+        trim.extend(
+            FISH_FINS
+                .iter()
+                .map(|fin| spot.put(&table(fin, DVec2::ONE))),
+        );
         backs.push(
             spot.put(
                 &body

@@ -4,24 +4,12 @@ use glam::{DVec2, dvec2};
 
 use super::Tones;
 use super::spot::Spot;
-use crate::drawing::outline::{placed, resampled, table};
 use crate::drawing::sketch::{Rows, Sketch};
 use crate::drawing::tone::{Tone, rgb};
+use crate::figure::outline::{placed, table};
 
 /// One leaflet from its stalk.
 const LEAFLET: [[i8; 2]; 6] = [[0, 0], [50, -42], [105, -20], [120, 0], [105, 20], [50, 42]];
-/// Upper half of a sprig's silhouette, unit square.
-const SPRIG: [[i8; 2]; 8] = [
-    [-100, 0],
-    [-60, -12],
-    [-48, -70],
-    [-10, -100],
-    [34, -86],
-    [70, -62],
-    [92, -38],
-    [100, 0],
-];
-
 /// Three leaflets about `turn`, `size` mm long.
 fn leaf(into: &mut Rows, at: DVec2, turn: f64, size: f64) {
     let unit = table(&LEAFLET, DVec2::ONE);
@@ -50,12 +38,6 @@ pub(super) fn picked(
     for (pile, green) in piles.iter().zip(greens) {
         s.polygons(pile, green, 0.0, 0.0);
     }
-}
-
-/// The silhouette of a sprig.
-pub(super) fn edge(spot: &Spot) -> Vec<DVec2> {
-    let loop_ = crate::drawing::outline::mirrored(&SPRIG, DVec2::ONE);
-    resampled(&spot.put(&loop_), 40, true)
 }
 
 /// A sprig: a curved stem, leaves in pairs, smaller towards the tip.

@@ -5,11 +5,11 @@ use core::f64::consts::{PI, TAU};
 use glam::{DVec2, dvec2};
 
 use super::{Plan, Tones, citrus, herbs};
-use crate::drawing::blob::{round, sunflower};
 use crate::drawing::food::spot::Spot;
-use crate::drawing::outline::{bearing, placed, polar};
 use crate::drawing::sketch::{Rows, Sketch};
 use crate::drawing::tone::rgb;
+use crate::figure::blob::{round, sunflower};
+use crate::figure::outline::{bearing, placed, polar};
 
 /// Length of a shell, mm.
 const SHELL: f64 = 74.0;

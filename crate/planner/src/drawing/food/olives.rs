@@ -2,17 +2,10 @@
 
 use glam::{DVec2, dvec2};
 
-use super::spot::Spot;
 use super::{Plan, Tones};
-use crate::drawing::blob::round;
-use crate::drawing::dice::Dice;
 use crate::drawing::sketch::{Rows, Sketch};
 use crate::drawing::tone::{SHADE, rgb};
-
-/// The silhouette of one olive.
-pub(super) fn edge(dice: &mut Dice, spot: &Spot) -> Vec<DVec2> {
-    round(dice, spot.at, spot.half, spot.turn, 0.03, 12, 2.0)
-}
+use crate::figure::blob::round;
 
 pub(super) fn draw(s: &mut Sketch, plan: &Plan, tones: &Tones) {
     // The gaps of the heap are dark with oil and shade.

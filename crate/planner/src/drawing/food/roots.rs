@@ -3,18 +3,12 @@
 use glam::{DVec2, dvec2};
 
 use super::salads::{gaps, middle_of};
-use super::spot::Spot;
 use super::{Plan, Tones, herbs};
-use crate::drawing::blob::{pebble, round};
-use crate::drawing::dice::Dice;
-use crate::drawing::outline::{mirrored, polar, resampled};
 use crate::drawing::sketch::{Rows, Sketch};
 use crate::drawing::tone::rgb;
-
-/// The silhouette of a potato half.
-pub(super) fn potato_edge(dice: &mut Dice, spot: &Spot) -> Vec<DVec2> {
-    round(dice, spot.at, spot.half, spot.turn, 0.07, 16, 2.3)
-}
+use crate::figure::blob::{pebble, round};
+use crate::figure::edges::CARROT;
+use crate::figure::outline::{mirrored, polar};
 
 /// Roast potatoes: gold, crisp brown edges, a cut face to most.
 pub(super) fn potatoes(s: &mut Sketch, plan: &Plan, tones: &Tones) {
@@ -58,27 +52,6 @@ pub(super) fn potatoes(s: &mut Sketch, plan: &Plan, tones: &Tones) {
         .map(|_| at + s.dice.disc() * half * 0.85)
         .collect();
     s.dots(&salt, rgb(0xfffaf0), 0.9, 0.9);
-}
-
-/// Upper side of a carrot from its top to its tip.
-const CARROT: [[i8; 2]; 8] = [
-    [-78, 0],
-    [-76, -60],
-    [-62, -96],
-    [-30, -90],
-    [20, -66],
-    [64, -40],
-    [94, -14],
-    [100, 0],
-];
-
-/// The silhouette of a carrot with a stub of its green.
-pub(super) fn carrot_edge(spot: &Spot) -> Vec<DVec2> {
-    let mut upper = vec![[-100, -14], [-84, -20]];
-    upper.extend(&CARROT[1..]);
-    let mut points = mirrored(&upper, DVec2::ONE);
-    points.push(dvec2(-1.0, 0.14));
-    resampled(&spot.put(&points), 32, true)
 }
 
 /// Roast carrots side by side.

@@ -4,48 +4,15 @@ use core::f64::consts::TAU;
 
 use glam::{DVec2, dvec2};
 
-use super::spot::Spot;
 use super::{Plan, Tones};
-use crate::drawing::blob::round;
-use crate::drawing::dice::Dice;
-use crate::drawing::outline::{arc, placed, polar, table};
 use crate::drawing::sketch::{Rows, Sketch};
 use crate::drawing::tone::{SHADE, Tone, rgb};
+use crate::figure::blob::round;
+use crate::figure::edges::LEAF;
+use crate::figure::outline::{arc, placed, polar, table};
 
-/// A broad leaf, tip to the right, unit square.
-const LEAF: [[i8; 2]; 10] = [
-    [-100, 0],
-    [-70, -52],
-    [-24, -92],
-    [28, -86],
-    [70, -48],
-    [100, 0],
-    [68, 52],
-    [22, 94],
-    [-28, 86],
-    [-72, 48],
-];
 /// Layers in which pieces overlap.
 const LAYERS: usize = 3;
-
-/// The silhouette of a slice of tomato.
-pub(super) fn slice_edge(dice: &mut Dice, spot: &Spot) -> Vec<DVec2> {
-    round(dice, spot.at, spot.half, spot.turn, 0.045, 18, 2.0)
-}
-
-/// The silhouette of one frilled leaf.
-pub(super) fn leaf_edge(dice: &mut Dice, spot: &Spot) -> Vec<DVec2> {
-    let frill: Vec<DVec2> = table(&LEAF, DVec2::ONE)
-        .iter()
-        .flat_map(|&p| {
-            [
-                p * dice.between(0.9, 1.0),
-                p.rotate(polar(0.22)) * dice.between(0.72, 0.9),
-            ]
-        })
-        .collect();
-    spot.put(&frill)
-}
 
 /// Basil and other broad leaves: two greens and a vein.
 pub(super) fn leaves(
@@ -194,7 +161,7 @@ pub(super) fn leaf(s: &mut Sketch, plan: &Plan, tones: &Tones) {
 
 /// Middle and half extents of all pieces.
 pub(super) fn middle_of(plan: &Plan) -> (DVec2, DVec2) {
-    let (low, high) = crate::drawing::outline::bounds(&plan.edge);
+    let (low, high) = crate::figure::outline::bounds(&plan.edge);
     ((low + high) / 2.0, (high - low) / 2.0)
 }
 

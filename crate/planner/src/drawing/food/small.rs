@@ -7,38 +7,11 @@ use glam::{DVec2, dvec2};
 use super::salads::{gaps, leaves, middle_of};
 use super::spot::Spot;
 use super::{Plan, Tones};
-use crate::drawing::blob::{pebble, round};
-use crate::drawing::dice::Dice;
-use crate::drawing::outline::{arc, placed, polar, table};
 use crate::drawing::sketch::{Rows, Sketch};
 use crate::drawing::tone::rgb;
-
-const ALMOND: [[i8; 2]; 8] = [
-    [-100, 0],
-    [-58, -84],
-    [8, -100],
-    [64, -62],
-    [100, 0],
-    [64, 62],
-    [8, 100],
-    [-58, 84],
-];
-const STRAWBERRY: [[i8; 2]; 9] = [
-    [-88, 0],
-    [-78, -68],
-    [-36, -98],
-    [34, -74],
-    [96, -14],
-    [96, 14],
-    [34, 74],
-    [-36, 98],
-    [-78, 68],
-];
-
-/// Which of the three sorts a piece is.
-fn sort(i: usize) -> usize {
-    [0, 1, 0, 2, 0, 1, 2][i % 7]
-}
+use crate::figure::blob::pebble;
+use crate::figure::edges::sort;
+use crate::figure::outline::{arc, placed, polar};
 
 /// The pieces of one sort.
 fn of_sort(plan: &Plan, wanted: usize) -> impl Iterator<Item = (&Spot, &Vec<DVec2>)> {
@@ -55,15 +28,6 @@ fn loops(plan: &Plan, wanted: usize) -> Rows {
     of_sort(plan, wanted)
         .map(|(_, piece)| piece.clone())
         .collect()
-}
-
-/// The silhouette of the `i`th berry: blueberry, raspberry or strawberry.
-pub(super) fn berry_edge(dice: &mut Dice, spot: &Spot, i: usize) -> Vec<DVec2> {
-    match sort(i) {
-        0 => round(dice, spot.at, spot.half * 0.82, spot.turn, 0.03, 12, 2.0),
-        1 => round(dice, spot.at, spot.half * 0.96, spot.turn, 0.07, 14, 2.0),
-        _ => spot.put(&table(&STRAWBERRY, dvec2(1.35, 1.15))),
-    }
 }
 
 pub(super) fn berries(s: &mut Sketch, plan: &Plan, tones: &Tones) {
@@ -129,31 +93,6 @@ pub(super) fn berries(s: &mut Sketch, plan: &Plan, tones: &Tones) {
             (half.min_element() * 0.24).min(16.0),
             [rgb(0x4a7a35), rgb(0x7ba04b)],
         );
-    }
-}
-
-/// The silhouette of the `i`th nut: almond, hazelnut or walnut.
-pub(super) fn nut_edge(dice: &mut Dice, spot: &Spot, i: usize) -> Vec<DVec2> {
-    match sort(i) {
-        0 => spot.put(&table(&ALMOND, DVec2::ONE)),
-        1 => round(
-            dice,
-            spot.at,
-            DVec2::splat(spot.half.y * 1.05),
-            spot.turn,
-            0.04,
-            12,
-            2.0,
-        ),
-        _ => round(
-            dice,
-            spot.at,
-            spot.half * dvec2(1.1, 1.3),
-            spot.turn,
-            0.1,
-            16,
-            2.0,
-        ),
     }
 }
 

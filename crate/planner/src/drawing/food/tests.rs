@@ -1,10 +1,11 @@
 //! What every food must keep to, whatever its shape.
 
-use glam::dvec2;
+use glam::{DVec2, dvec2};
 use svg::node::Node;
 
 use super::*;
-use crate::drawing::outline::{area, bounds};
+use crate::figure::outline::{area, bounds};
+use crate::figure::{EDGE_POINTS, food_outline};
 
 const SIZES: [DVec2; 4] = [
     dvec2(118.0, 118.0),

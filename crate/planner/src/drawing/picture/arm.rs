@@ -1,29 +1,19 @@
 //! An arm over the table: sleeve, forearm, hand.
 use svg::node::element::Group;
 
-use super::edge::{filled, lined, looped};
-use crate::drawing::{INK, PENCIL, Pen};
+use crate::drawing::{INK, Limb, Pen, limb};
 use crate::layout::{Hand, Layout};
-use crate::scene;
+use crate::scene::arm;
 
 /// The arm that reaches in with one hand.
 pub(super) fn reaching(layout: &Layout, hand: &Hand, pen: &Pen) -> Group {
-    let arm = scene::arm(layout, hand);
     let person = layout.people.iter().find(|p| p.id == hand.person);
-    let skin = person.map_or(INK, |p| p.skin.0);
-    let cloth = person.map_or(INK, |p| p.sleeve.colour.0);
-    let mut group = Group::new();
-    for (part, tone, line, opacity) in [
-        (&arm.forearm, skin, INK, 0.86),
-        (&arm.hand, skin, INK, 0.9),
-        (&arm.sleeve, cloth, PENCIL, 0.88),
-    ] {
-        if part.len() < 3 {
-            continue;
-        }
-        group = group
-            .add(filled(part, tone).set("fill-opacity", opacity))
-            .add(lined(looped(part), line, pen.weight * 0.95, None));
-    }
-    group
+    let look = Limb {
+        seed: u32::from(hand.id.0),
+        skin: person.map_or(INK, |p| p.skin.0),
+        sleeve: person.map_or(INK, |p| p.sleeve.colour.0),
+        action: hand.action,
+        palm: hand.palm,
+    };
+    limb(&arm(layout, hand), &look, pen)
 }

@@ -3,9 +3,9 @@ use glam::DVec2;
 use svg::node::element::Group;
 
 use crate::catalogue::{self, Kind};
-use crate::drawing::{Pen, shadow};
+use crate::drawing::{Pen, food_pieces, shadows};
+use crate::figure::{food_of, form_of, thing_outline};
 use crate::layout::{Item, Layout};
-use crate::shape::{CHORD_ERROR, outline};
 
 /// The shadow of an item that stands on the table, about its own centre;
 /// nothing for what lies in a dish, is flat or strewn.
@@ -14,9 +14,12 @@ pub(super) fn cast(layout: &Layout, item: &Item, pen: &Pen) -> Option<Group> {
     if item.height <= 0 || item.on.is_some() || strewn {
         return None;
     }
-    let edge = outline(&item.size, DVec2::ZERO, item.turn.degrees(), CHORD_ERROR);
     let (offset, spread) = thrown(layout, item.height, pen.fall);
-    Some(shadow(&edge, offset, f64::from(item.height), spread))
+    let pieces = match food_of(&item.prop) {
+        Some(food) => food_pieces(food, &form_of(item)),
+        None => vec![thing_outline(item)],
+    };
+    Some(shadows(&pieces, offset, f64::from(item.height), spread))
 }
 
 /// How far the top of a thing throws its shadow, and half the blur at its tip:

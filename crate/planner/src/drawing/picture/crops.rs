@@ -4,10 +4,10 @@ use svg::node::element::Group;
 
 use super::edge::{filled, lined, looped, row};
 use super::lettering::centred;
-use crate::drawing::outline::bounds;
 use crate::drawing::path::{PathData, short};
 use crate::drawing::tone::{Tone, hex, rgb};
 use crate::drawing::{INK, Pen};
+use crate::figure::outline::bounds;
 use crate::layout::{Crop, Layout};
 use crate::scene::crop_outline;
 use crate::words::say;

@@ -3,8 +3,8 @@ use svg::Document;
 
 use super::groups;
 use super::view::{Keyed, View};
-use crate::drawing::outline::bounds;
 use crate::drawing::path::tenth;
+use crate::figure::outline::bounds;
 use crate::layout::{Id, Layout};
 use crate::scene::crop_outline;
 use crate::shape::frame_outline;

@@ -4,9 +4,9 @@ use svg::node::element::Group;
 
 use super::edge::{lined, looped, row};
 use crate::drawing::Pen;
-use crate::drawing::outline::ellipse;
 use crate::drawing::path::PathData;
 use crate::drawing::tone::{Tone, rgb};
+use crate::figure::outline::ellipse;
 use crate::readings::Mark;
 
 const STITCH: Tone = rgb(0xff8a57);

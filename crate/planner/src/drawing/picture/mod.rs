@@ -46,7 +46,8 @@ pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
     };
     push("surface".into(), surface::surface(layout, &pen), None);
     for linen in &layout.linens {
-        push(named("linen", linen.id.0), cloth::cloth(linen, &pen), None);
+        let at = Some(linen.at.vec());
+        push(named("linen", linen.id.0), cloth::cloth(linen, &pen), at);
     }
     for item in in_paint_order(layout) {
         let at = Some(item.at.vec());

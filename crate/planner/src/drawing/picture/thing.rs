@@ -1,39 +1,13 @@
 //! One thing of the table as nodes about its own centre.
-use glam::{DVec2, dvec2};
+use glam::DVec2;
 use svg::node::element::Group;
 
 use super::edge::{filled, inked};
 use crate::catalogue::{self, Kind};
-use crate::drawing::{Food, Form, INK, Pen, Prop, Tone, Ware, food, prop};
-use crate::layout::{Face, Item, Part, Parts, Size};
+use crate::drawing::{Food, INK, Pen, Prop, Tone, Ware, food, prop};
+use crate::figure::{food_of, form_of};
+use crate::layout::{Item, Part, Parts, Size};
 use crate::shape::{CHORD_ERROR, outline};
-
-/// Which drawn food a catalogue id is.
-fn drawn(prop: &str) -> Option<Food> {
-    Some(match prop {
-        "mussels" => Food::Mussels,
-        "lemon-wedges" => Food::LemonWedges,
-        "citrus-half" => Food::Citrus,
-        "loaf" | "torn-bread" | "bread-slice" => Food::Loaf,
-        "olives" => Food::Olives,
-        "aubergine" => Food::Aubergine,
-        "herbs" => Food::Herbs,
-        "crumbs" => Food::Crumbs,
-        "salt" => Food::Salt,
-        "tomato-salad" => Food::TomatoSalad,
-        "leaf-salad" => Food::LeafSalad,
-        "noodles" => Food::Noodles,
-        "egg-halves" => Food::Eggs,
-        "rice" => Food::Rice,
-        "roast-fish" => Food::Fish,
-        "berries" => Food::Berries,
-        "cheese-wedge" => Food::Cheese,
-        "nuts" => Food::Nuts,
-        "soup" => Food::Soup,
-        "roast-potatoes" => Food::Potatoes,
-        _ => return None,
-    })
-}
 
 fn tones(part: Option<&Part>) -> Vec<Tone> {
     part.map_or_else(Vec::new, |part| {
@@ -56,7 +30,7 @@ fn colours(item: &Item) -> Parts {
 /// The thing at true size about the origin, turned.
 pub(super) fn thing(item: &Item, pen: &Pen) -> Group {
     let parts = colours(item);
-    match drawn(&item.prop) {
+    match food_of(&item.prop) {
         Some(kind) => morsel(kind, item, &parts, pen),
         None => vessel(item, &parts, pen),
     }
@@ -64,15 +38,7 @@ pub(super) fn thing(item: &Item, pen: &Pen) -> Group {
 
 fn morsel(kind: Food, item: &Item, parts: &Parts, pen: &Pen) -> Group {
     let given = tones(parts.food.as_ref());
-    let [w, d] = item.size.extent().map(f64::from);
-    let mut form = Form::new(u32::from(item.id.0), dvec2(w, d) * 0.5, item.turn.radians());
-    form.face = match item.face {
-        Face::Crust => crate::drawing::Face::Skin,
-        Face::Cut if item.prop == "torn-bread" => crate::drawing::Face::Torn,
-        Face::Cut => crate::drawing::Face::Cut,
-        Face::Usual | Face::Open | Face::Closed => crate::drawing::Face::Usual,
-    };
-    food(kind, &form, &given, pen)
+    food(kind, &form_of(item), &given, pen)
 }
 
 /// Which drawn prop a catalogue id is; the rest are outlines of their size.
@@ -97,18 +63,16 @@ fn vessel(item: &Item, parts: &Parts, pen: &Pen) -> Group {
     let kind = catalogue::prop(&item.prop).map_or(Kind::Object, |entry| entry.kind);
     let rim = tones(parts.rim.as_ref()).first().copied().unwrap_or(INK);
     let well = tones(parts.well.as_ref()).first().copied();
-    let [w, d] = item.size.extent().map(f64::from);
     let mut group = Group::new();
     match prop_of(&item.prop, kind) {
         Some(kind) => {
-            let form = Form::new(u32::from(item.id.0), dvec2(w, d) * 0.5, item.turn.radians());
             let ware = Ware {
                 rim,
                 well,
                 rim_width: f64::from(item.size.rim()),
                 square: matches!(item.size, Size::Rect { .. }),
             };
-            group = group.add(prop(kind, &form, &ware, pen));
+            group = group.add(prop(kind, &form_of(item), &ware, pen));
         }
         None => {
             let edge = outline(&item.size, DVec2::ZERO, item.turn.degrees(), CHORD_ERROR);
@@ -132,7 +96,7 @@ mod tests {
     #[test]
     fn every_food_of_the_catalogue_has_a_drawing_of_its_own() {
         for entry in catalogue::foods() {
-            assert!(drawn(entry.id).is_some(), "{} is drawn", entry.id);
+            assert!(food_of(entry.id).is_some(), "{} is drawn", entry.id);
         }
     }
 }

@@ -4,10 +4,10 @@
 use glam::{DVec2, dvec2};
 
 use super::Ware;
-use crate::drawing::blob::round;
-use crate::drawing::outline::{arc, bearing, ellipse};
 use crate::drawing::sketch::Sketch;
 use crate::drawing::tone::{WHITE, deeper, lighter, mixed};
+use crate::figure::blob::round;
+use crate::figure::outline::{arc, bearing, ellipse};
 
 /// Opacity of bare glass.
 const BARE: f64 = 0.45;
@@ -39,7 +39,7 @@ fn mirrored(s: &mut Sketch<'_>, half: DVec2, opacity: f64) {
     let turn = bearing(s.lit) - bearing(dvec2(-0.866, -0.5));
     let pane: Vec<DVec2> = pane
         .iter()
-        .map(|p| crate::drawing::outline::polar(turn).rotate(*p) * half)
+        .map(|p| crate::figure::outline::polar(turn).rotate(*p) * half)
         .collect();
     s.polygons(&[pane], WHITE, 0.0, opacity);
 }

@@ -3,12 +3,12 @@
 use glam::{DVec2, dvec2};
 use svg::node::element::Group;
 
-use super::blob::{round, sheet};
-use super::dice::{Dice, EDGE};
-use super::form::{Form, Frame};
 use super::pen::Pen;
 use super::sketch::Sketch;
 use super::tone::{GLINT, Tone, deeper, lighter, luma};
+use crate::figure::blob::{round, sheet};
+use crate::figure::dice::{Dice, EDGE};
+use crate::figure::form::{Form, Frame};
 
 mod glass;
 mod steel;
@@ -80,7 +80,13 @@ pub fn prop(kind: Prop, form: &Form, ware: &Ware, pen: &Pen) -> Group {
 /// A thrown rim: round, or a rounded rectangle, 0.6% uneven.
 fn rim(s: &mut Sketch<'_>, half: DVec2, square: bool) -> Vec<DVec2> {
     if square {
-        sheet(&mut s.dice, half, 8, half.min_element() * 0.012)
+        sheet(
+            &mut s.dice,
+            half,
+            8,
+            half.min_element() * 0.012,
+            half.min_element() * 0.12,
+        )
     } else {
         round(&mut s.dice, DVec2::ZERO, half, 0.0, 0.006, 40, 2.0)
     }
@@ -140,7 +146,7 @@ fn board(s: &mut Sketch<'_>, half: DVec2, ware: &Ware) {
     let rows: Vec<Vec<DVec2>> = (0..count)
         .map(|i| {
             let y = half.y * (1.8 * (i as f64 + 0.5) / count as f64 - 0.9);
-            super::blob::ruled(
+            crate::figure::blob::ruled(
                 &mut s.dice,
                 dvec2(-half.x * 0.92, y),
                 dvec2(half.x * 0.92, y),
@@ -165,7 +171,7 @@ fn board(s: &mut Sketch<'_>, half: DVec2, ware: &Ware) {
     );
     s.fills(&[hole], deeper(deeper(ware.rim)), 0.6, 0.0);
     s.ink(&edge, 1.4);
-    let glint = super::blob::ruled(
+    let glint = crate::figure::blob::ruled(
         &mut s.dice,
         dvec2(-half.x * 0.9, -half.y * 0.93),
         dvec2(half.x * 0.5, -half.y * 0.94),

@@ -4,9 +4,9 @@
 use glam::{DVec2, dvec2};
 
 use super::Ware;
-use crate::drawing::outline::{ellipse, mirrored, table};
 use crate::drawing::sketch::Sketch;
 use crate::drawing::tone::{WHITE, deeper, rgb};
+use crate::figure::outline::{ellipse, mirrored, table};
 
 fn streak(s: &mut Sketch<'_>, half: DVec2, from: f64, to: f64) {
     s.lines(

@@ -5,10 +5,10 @@ use core::f64::consts::PI;
 use glam::{DVec2, dvec2};
 
 use super::Ware;
-use crate::drawing::blob::round;
-use crate::drawing::outline::ellipse;
 use crate::drawing::sketch::Sketch;
 use crate::drawing::tone::{deeper, lighter, rgb};
+use crate::figure::blob::round;
+use crate::figure::outline::ellipse;
 
 pub(super) fn candle(s: &mut Sketch<'_>, half: DVec2, ware: &Ware) {
     // The glow first, in two flat rings, so that the holder stands in it.

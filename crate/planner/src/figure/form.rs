@@ -44,7 +44,7 @@ impl Form {
 
     /// The same with extents the drawing can work with: finite, at least a
     /// millimetre and at most ten metres.
-    pub(super) fn sound(self) -> Form {
+    pub(crate) fn sound(self) -> Form {
         let finite = |v: DVec2, other: f64| {
             dvec2(
                 if v.x.is_finite() { v.x } else { other },
@@ -65,7 +65,7 @@ impl Form {
 
 /// From the frame a shape is designed in to the one it is drawn in.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Frame {
+pub(crate) struct Frame {
     centre: DVec2,
     scale: DVec2,
     axis: DVec2,
@@ -73,7 +73,7 @@ pub(super) struct Frame {
 
 impl Frame {
     /// Turns only.
-    pub(super) fn turned(turn: f64) -> Frame {
+    pub(crate) fn turned(turn: f64) -> Frame {
         Frame {
             centre: DVec2::ZERO,
             scale: DVec2::ONE,
@@ -82,7 +82,7 @@ impl Frame {
     }
 
     /// Brings the box round `edge` to exactly the form's extents, then turns.
-    pub(super) fn fitted(edge: &[DVec2], form: &Form) -> Frame {
+    pub(crate) fn fitted(edge: &[DVec2], form: &Form) -> Frame {
         let (low, high) = bounds(edge);
         let span = (high - low).max(DVec2::splat(1e-6));
         Frame {
@@ -93,12 +93,12 @@ impl Frame {
     }
 
     /// A designed point where it is drawn.
-    pub(super) fn apply(&self, p: DVec2) -> DVec2 {
+    pub(crate) fn apply(&self, p: DVec2) -> DVec2 {
         self.axis.rotate((p - self.centre) * self.scale)
     }
 
     /// A direction on the page in the designed frame.
-    pub(super) fn own(&self, v: DVec2) -> DVec2 {
+    pub(crate) fn own(&self, v: DVec2) -> DVec2 {
         dvec2(self.axis.x, -self.axis.y).rotate(v)
     }
 }

@@ -4,21 +4,21 @@ use core::f64::consts::{FRAC_PI_2, PI};
 
 use glam::{DVec2, dvec2};
 
-use crate::drawing::blob::sunflower;
-use crate::drawing::dice::Dice;
-use crate::drawing::outline::{placed, polar};
+use super::blob::sunflower;
+use super::dice::Dice;
+use super::outline::{placed, polar};
 
 /// One piece: a place, a turn and half its true length and breadth, mm.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Spot {
-    pub(super) at: DVec2,
-    pub(super) turn: f64,
-    pub(super) half: DVec2,
+pub(crate) struct Spot {
+    pub(crate) at: DVec2,
+    pub(crate) turn: f64,
+    pub(crate) half: DVec2,
 }
 
 impl Spot {
     /// A piece that fills `half`, its length along the longer side.
-    pub(super) fn whole(half: DVec2) -> Spot {
+    pub(crate) fn whole(half: DVec2) -> Spot {
         let upright = half.y > half.x;
         Spot {
             at: DVec2::ZERO,
@@ -28,22 +28,22 @@ impl Spot {
     }
 
     /// A shape designed in the square from -1 to 1, at this piece's place.
-    pub(super) fn put(&self, unit: &[DVec2]) -> Vec<DVec2> {
+    pub(crate) fn put(&self, unit: &[DVec2]) -> Vec<DVec2> {
         placed(unit, self.at, self.turn, self.half)
     }
 
     /// One point of the unit square, at this piece's place.
-    pub(super) fn point(&self, x: f64, y: f64) -> DVec2 {
+    pub(crate) fn point(&self, x: f64, y: f64) -> DVec2 {
         self.at + polar(self.turn).rotate(dvec2(x, y) * self.half)
     }
 
     /// A row of points of the unit square, at this piece's place.
-    pub(super) fn row(&self, points: &[[f64; 2]]) -> Vec<DVec2> {
+    pub(crate) fn row(&self, points: &[[f64; 2]]) -> Vec<DVec2> {
         points.iter().map(|&[x, y]| self.point(x, y)).collect()
     }
 
     /// A direction on the page in this piece's own frame.
-    pub(super) fn own(&self, v: DVec2) -> DVec2 {
+    pub(crate) fn own(&self, v: DVec2) -> DVec2 {
         polar(-self.turn).rotate(v)
     }
 }
@@ -56,7 +56,7 @@ fn holds_one(half: DVec2, piece: DVec2) -> bool {
 
 /// Pieces side by side across the longer way of the extents, in as many ranks
 /// as their length asks for, shorter towards the ends of an oval.
-pub(super) fn ranks(dice: &mut Dice, half: DVec2, piece: DVec2) -> Vec<Spot> {
+pub(crate) fn ranks(dice: &mut Dice, half: DVec2, piece: DVec2) -> Vec<Spot> {
     if holds_one(half, piece) {
         return vec![Spot::whole(half)];
     }
@@ -90,7 +90,7 @@ pub(super) fn ranks(dice: &mut Dice, half: DVec2, piece: DVec2) -> Vec<Spot> {
 /// Pieces heaped in an oval, overlapping a little. `cover` is the share of
 /// the extents they would cover laid side by side; past `most` pieces they
 /// are drawn larger instead.
-pub(super) fn heap(
+pub(crate) fn heap(
     dice: &mut Dice,
     half: DVec2,
     piece: DVec2,

@@ -5,33 +5,33 @@ use core::f64::consts::TAU;
 use glam::{DVec2, dvec2};
 
 /// The unit vector at `angle` radians from 3 o'clock, clockwise on the page.
-pub(super) fn polar(angle: f64) -> DVec2 {
+pub(crate) fn polar(angle: f64) -> DVec2 {
     let (sin, cos) = libm::sincos(angle);
     dvec2(cos, sin)
 }
 
 /// The angle of `v`, radians clockwise from 3 o'clock.
-pub(super) fn bearing(v: DVec2) -> f64 {
+pub(crate) fn bearing(v: DVec2) -> f64 {
     libm::atan2(v.y, v.x)
 }
 
 /// Points of an elliptical arc about `at` between two parameters, `steps`
 /// pieces long.
-pub(super) fn arc(at: DVec2, half: DVec2, from: f64, to: f64, steps: usize) -> Vec<DVec2> {
+pub(crate) fn arc(at: DVec2, half: DVec2, from: f64, to: f64, steps: usize) -> Vec<DVec2> {
     (0..=steps)
         .map(|i| at + half * polar(from + (to - from) * i as f64 / steps as f64))
         .collect()
 }
 
 /// A closed ellipse of `count` points.
-pub(super) fn ellipse(at: DVec2, half: DVec2, count: usize) -> Vec<DVec2> {
+pub(crate) fn ellipse(at: DVec2, half: DVec2, count: usize) -> Vec<DVec2> {
     let mut points = arc(at, half, 0.0, TAU, count);
     points.pop();
     points
 }
 
 /// `points` scaled, then turned by `turn` radians, then moved to `at`.
-pub(super) fn placed(points: &[DVec2], at: DVec2, turn: f64, scale: DVec2) -> Vec<DVec2> {
+pub(crate) fn placed(points: &[DVec2], at: DVec2, turn: f64, scale: DVec2) -> Vec<DVec2> {
     let axis = polar(turn);
     points
         .iter()
@@ -40,7 +40,7 @@ pub(super) fn placed(points: &[DVec2], at: DVec2, turn: f64, scale: DVec2) -> Ve
 }
 
 /// A row of points written in hundredths of `scale`.
-pub(super) fn table(hundredths: &[[i8; 2]], scale: DVec2) -> Vec<DVec2> {
+pub(crate) fn table(hundredths: &[[i8; 2]], scale: DVec2) -> Vec<DVec2> {
     hundredths
         .iter()
         .map(|&[x, y]| dvec2(f64::from(x), f64::from(y)) / 100.0 * scale)
@@ -49,7 +49,7 @@ pub(super) fn table(hundredths: &[[i8; 2]], scale: DVec2) -> Vec<DVec2> {
 
 /// A row of points and its mirror image across the x axis, as one loop. The
 /// row runs from one end of the axis to the other.
-pub(super) fn mirrored(hundredths: &[[i8; 2]], scale: DVec2) -> Vec<DVec2> {
+pub(crate) fn mirrored(hundredths: &[[i8; 2]], scale: DVec2) -> Vec<DVec2> {
     let mut points = table(hundredths, scale);
     for i in (1..hundredths.len() - 1).rev() {
         points.push(points[i] * dvec2(1.0, -1.0));
@@ -58,7 +58,7 @@ pub(super) fn mirrored(hundredths: &[[i8; 2]], scale: DVec2) -> Vec<DVec2> {
 }
 
 /// `points` drawn `factor` towards the point `about`, then moved by `shift`.
-pub(super) fn inset(points: &[DVec2], about: DVec2, factor: DVec2, shift: DVec2) -> Vec<DVec2> {
+pub(crate) fn inset(points: &[DVec2], about: DVec2, factor: DVec2, shift: DVec2) -> Vec<DVec2> {
     points
         .iter()
         .map(|&p| about + (p - about) * factor + shift)
@@ -66,7 +66,7 @@ pub(super) fn inset(points: &[DVec2], about: DVec2, factor: DVec2, shift: DVec2)
 }
 
 /// Signed area of a loop; positive where it runs clockwise on the page.
-pub(super) fn area(points: &[DVec2]) -> f64 {
+pub(crate) fn area(points: &[DVec2]) -> f64 {
     let mut sum = 0.0;
     let mut before = points.last().copied().unwrap_or_default();
     for &p in points {
@@ -77,12 +77,12 @@ pub(super) fn area(points: &[DVec2]) -> f64 {
 }
 
 /// The middle of a row of points, each counted once.
-pub(super) fn middle(points: &[DVec2]) -> DVec2 {
+pub(crate) fn middle(points: &[DVec2]) -> DVec2 {
     points.iter().sum::<DVec2>() / points.len().max(1) as f64
 }
 
 /// Outward unit normals of a loop at its corners.
-pub(super) fn normals(points: &[DVec2]) -> Vec<DVec2> {
+pub(crate) fn normals(points: &[DVec2]) -> Vec<DVec2> {
     let side = if area(points) < 0.0 { -1.0 } else { 1.0 };
     let n = points.len();
     (0..n)
@@ -94,7 +94,7 @@ pub(super) fn normals(points: &[DVec2]) -> Vec<DVec2> {
 }
 
 /// The smallest and largest coordinates among `points`.
-pub(super) fn bounds(points: &[DVec2]) -> (DVec2, DVec2) {
+pub(crate) fn bounds(points: &[DVec2]) -> (DVec2, DVec2) {
     points
         .iter()
         .fold((DVec2::INFINITY, DVec2::NEG_INFINITY), |(low, high), &p| {
@@ -103,7 +103,7 @@ pub(super) fn bounds(points: &[DVec2]) -> (DVec2, DVec2) {
 }
 
 /// Convex hull, clockwise on the page (monotone chain; Andrew 1979).
-pub(super) fn hull(points: &[DVec2]) -> Vec<DVec2> {
+pub(crate) fn hull(points: &[DVec2]) -> Vec<DVec2> {
     let mut sorted = points.to_vec();
     sorted.sort_by(|a, b| a.x.total_cmp(&b.x).then(a.y.total_cmp(&b.y)));
     sorted.dedup();
@@ -133,7 +133,7 @@ pub(super) fn hull(points: &[DVec2]) -> Vec<DVec2> {
 
 /// `count` points at equal steps along a row; closed rows return to the start,
 /// open ones keep both ends.
-pub(super) fn resampled(points: &[DVec2], count: usize, closed: bool) -> Vec<DVec2> {
+pub(crate) fn resampled(points: &[DVec2], count: usize, closed: bool) -> Vec<DVec2> {
     let n = points.len();
     if n < 2 || count < 2 {
         return points.to_vec();
@@ -184,7 +184,7 @@ fn ray_reach(loop_: &[DVec2], from: DVec2, along: DVec2) -> f64 {
 
 /// One simple loop of `count` points around many pieces, drawn in between
 /// them but never below `floor` of the way out to their hull.
-pub(super) fn wrapped(pieces: &[Vec<DVec2>], count: usize, floor: f64) -> Vec<DVec2> {
+pub(crate) fn wrapped(pieces: &[Vec<DVec2>], count: usize, floor: f64) -> Vec<DVec2> {
     let around = hull(&pieces.concat());
     let (low, high) = bounds(&around);
     let at = (low + high) / 2.0;

@@ -13,7 +13,7 @@ const GOLDEN: f64 = 2.399_963_229_728_653;
 /// A hand-made round: an ellipse (`power` 2) or a rounded box (above 2) with
 /// harmonics 2, 3 and 5 of strength `jitter` and a quarter of that at random
 /// per point. `count` points, starting at 3 o'clock before the turn.
-pub(super) fn round(
+pub(crate) fn round(
     dice: &mut Dice,
     at: DVec2,
     half: DVec2,
@@ -42,12 +42,12 @@ pub(super) fn round(
 }
 
 /// A small round piece: ten points, a little uneven.
-pub(super) fn pebble(dice: &mut Dice, at: DVec2, half: DVec2, turn: f64) -> Vec<DVec2> {
+pub(crate) fn pebble(dice: &mut Dice, at: DVec2, half: DVec2, turn: f64) -> Vec<DVec2> {
     round(dice, at, half, turn, 0.07, 9, 2.0)
 }
 
 /// A line from `a` to `b` that bows by up to `bow` mm, as a hand rules it.
-pub(super) fn ruled(dice: &mut Dice, a: DVec2, b: DVec2, steps: usize, bow: f64) -> Vec<DVec2> {
+pub(crate) fn ruled(dice: &mut Dice, a: DVec2, b: DVec2, steps: usize, bow: f64) -> Vec<DVec2> {
     let across = (b - a).normalize_or_zero().perp();
     let phase = dice.angle();
     let waves = dice.between(0.6, 1.6);
@@ -60,8 +60,15 @@ pub(super) fn ruled(dice: &mut Dice, a: DVec2, b: DVec2, steps: usize, bow: f64)
         .collect()
 }
 
-/// A ruled rectangle, corners kept, `steps` pieces a side.
-pub(super) fn sheet(dice: &mut Dice, half: DVec2, steps: usize, bow: f64) -> Vec<DVec2> {
+/// A ruled rectangle, `steps` pieces a side, its corners rounded by about
+/// `corner` mm where it is drawn smooth.
+pub(crate) fn sheet(
+    dice: &mut Dice,
+    half: DVec2,
+    steps: usize,
+    bow: f64,
+    corner: f64,
+) -> Vec<DVec2> {
     let corners = [
         dvec2(-half.x, -half.y),
         dvec2(half.x, -half.y),
@@ -71,8 +78,11 @@ pub(super) fn sheet(dice: &mut Dice, half: DVec2, steps: usize, bow: f64) -> Vec
     let mut points = Vec::with_capacity(4 * steps);
     for i in 0..4 {
         let mut side = ruled(dice, corners[i], corners[(i + 1) % 4], steps, bow);
-        side[0] = corners[i];
         side.pop();
+        let along = (corners[(i + 1) % 4] - corners[i]).normalize_or_zero() * corner;
+        side[0] = corners[i] + along;
+        side.insert(0, corners[i]);
+        side.push(corners[(i + 1) % 4] - along);
         points.append(&mut side);
     }
     points
@@ -80,7 +90,7 @@ pub(super) fn sheet(dice: &mut Dice, half: DVec2, steps: usize, bow: f64) -> Vec
 
 /// `count` places spread evenly over an ellipse, like seeds on a sunflower,
 /// each shaken by `shake` of its distance to the next.
-pub(super) fn sunflower(dice: &mut Dice, half: DVec2, count: usize, shake: f64) -> Vec<DVec2> {
+pub(crate) fn sunflower(dice: &mut Dice, half: DVec2, count: usize, shake: f64) -> Vec<DVec2> {
     let start = dice.angle();
     let gap = (1.0 / count.max(1) as f64).sqrt();
     (0..count)
