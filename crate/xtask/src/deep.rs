@@ -1,47 +1,109 @@
-//! What takes hours: oracles, long random runs, other engines. Each stage that
-//! passed leaves a stamp, so a broken-off run goes on where it stopped.
+//! What takes long: oracles, random runs, fuzzing, other engines. Each stage
+//! that passed leaves a stamp, so a broken-off run goes on where it stopped.
 
 use std::fs;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
+use std::time::Instant;
 
 use anyhow::{Context, Result, bail};
+use clap::{Args, ValueEnum};
 
-use crate::{place, run, site, tools};
+use crate::{fuzz, place, run, site, tools};
 
-/// Cases per property in the long random runs; an ordinary run takes 256.
-const CASES: &str = "20000";
 /// The driver Firefox needs, as published by its makers.
 const GECKODRIVER: &str = "0.37.1";
+/// What the oracles write: tables, and the hostile corpus.
+const WRITTEN: [&str; 2] = [":(glob)tests/**/*.csv", "tests/hostile"];
 
-type Work = fn() -> Result<()>;
+/// A stage, in the order they run.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Stage {
+    /// Reference data made anew by independent programs
+    Oracles,
+    /// Property tests with many more cases
+    Random,
+    /// Fuzzers left to look for more
+    Fuzz,
+    /// Firefox and WebKit
+    Engines,
+}
 
-/// Runs every stage not yet stamped for this commit.
+/// What to run, and for how long.
+#[derive(Args)]
+pub(crate) struct Wish {
+    /// Only these stages; all when none is named
+    stages: Vec<Stage>,
+    /// Leave these stages out
+    #[arg(long, value_name = "STAGE")]
+    skip: Vec<Stage>,
+    /// Forget which stages already passed
+    #[arg(long)]
+    fresh: bool,
+    /// Cases per property in the random runs; an ordinary run takes 256
+    #[arg(long, default_value_t = 20_000)]
+    cases: u32,
+    /// Minutes for each fuzzer
+    #[arg(long, default_value_t = 10)]
+    minutes: u32,
+}
+
+/// Runs every stage wished for and not yet stamped for this commit and these
+/// settings.
 ///
 /// # Errors
 /// When a stage fails; the next run starts with that stage.
-pub(crate) fn all(fresh: bool) -> Result<()> {
-    let stages: [(&str, Work); 3] = [
-        ("oracles", oracles),
-        ("random", random),
-        ("engines", engines),
-    ];
-    let commit = run::output(&mut run::command("git", &["rev-parse", "HEAD"]))?;
-    let commit = commit.trim();
+pub(crate) fn all(wish: &Wish) -> Result<()> {
     let stamps = place::target().join("deep");
     fs::create_dir_all(&stamps)?;
-    for (name, work) in stages {
-        let stamp = stamps.join(name);
-        let passed = fs::read_to_string(&stamp).is_ok_and(|at| at == commit);
-        if passed && !fresh {
-            println!("== {name}: passed before at {commit}");
+    let mark = mark(wish)?;
+    let mut times = Vec::new();
+    for &stage in Stage::value_variants() {
+        let name = name(stage);
+        if (!wish.stages.is_empty() && !wish.stages.contains(&stage)) || wish.skip.contains(&stage)
+        {
+            println!("== {name}: left out");
+            continue;
+        }
+        let stamp = stamps.join(&name);
+        let passed = fs::read_to_string(&stamp).is_ok_and(|old| Some(old) == mark);
+        if passed && !wish.fresh {
+            println!("== {name}: passed before");
             continue;
         }
         println!("== {name}");
-        work().with_context(|| format!("{name} failed"))?;
-        fs::write(stamp, commit)?;
+        let start = Instant::now();
+        match stage {
+            Stage::Oracles => oracles(),
+            Stage::Random => random(wish.cases),
+            Stage::Fuzz => fuzz::explore(wish.minutes),
+            Stage::Engines => engines(),
+        }
+        .with_context(|| format!("{name} failed"))?;
+        times.push((name, start.elapsed()));
+        if let Some(mark) = &mark {
+            fs::write(stamp, mark)?;
+        }
     }
-    println!("all deep stages passed at {commit}");
+    for (name, time) in times {
+        println!("{name:<8} {:>7.1} s", time.as_secs_f64());
+    }
+    println!("every deep stage that was to run has passed");
     Ok(())
+}
+
+fn name(stage: Stage) -> String {
+    let value = stage.to_possible_value();
+    value.map_or_else(String::new, |value| value.get_name().to_owned())
+}
+
+/// What a stamp stands for: the commit and the settings. Nothing when files
+/// differ from the commit, as a stamp would then say too much.
+fn mark(wish: &Wish) -> Result<Option<String>> {
+    let git = |words: &[&str]| run::output(&mut run::command("git", words));
+    let changed = git(&["status", "--porcelain", "--", ".", ":!tests/reports"])?;
+    let commit = git(&["rev-parse", "HEAD"])?;
+    let settings = format!("{} {} {}", commit.trim(), wish.cases, wish.minutes);
+    Ok(changed.trim().is_empty().then_some(settings))
 }
 
 /// Makes the reference data anew with independent programs and fails when any
@@ -60,42 +122,44 @@ fn oracles() -> Result<()> {
     if generators.is_empty() {
         bail!("tests/reference holds no generate_*.py");
     }
+    // First, as the validator judges what it writes.
+    generators.insert(0, place::root().join("tests/hostile/generate.py"));
     let python = python_with(&reference.join("requirements.txt"))?;
     for generator in generators {
         println!("{}", generator.display());
         run::succeed(
-            run::command(&python, &[])
+            run::command(&python, &["-W", "ignore"])
                 .arg(generator)
                 .current_dir(&reference),
         )?;
     }
-    let pattern = ":(glob)tests/**/*.csv";
-    run::succeed(&mut run::command("git", &["diff", "--stat", "--", pattern]))?;
-    let changed = run::output(&mut run::command(
-        "git",
-        &["status", "--porcelain", "--", pattern],
-    ))?;
+    let git = |words: &[&str]| run::command("git", &[words, &["--"], &WRITTEN].concat());
+    run::succeed(&mut git(&["--no-pager", "diff", "--stat"]))?;
+    let changed = run::output(&mut git(&["status", "--porcelain"]))?;
     if !changed.trim().is_empty() {
-        bail!("the reference data differs from what is committed:\n{changed}");
+        bail!("reference data differs from what is committed (`git diff` shows it):\n{changed}");
     }
     Ok(())
 }
 
 /// A Python with the packages listed, in its own environment under tests.
-fn python_with(requirements: &std::path::Path) -> Result<PathBuf> {
+fn python_with(requirements: &Path) -> Result<PathBuf> {
+    tools::python()?;
     let venv = place::root().join("tests/.venv");
-    let python = venv.join("bin/python");
-    if !python.exists() {
-        run::succeed(run::command("python3", &["-m", "venv"]).arg(&venv))
-            .context("install Python 3 with its venv module, then run this again")?;
+    // Where the venv module is not whole, an environment without pip is left.
+    if !venv.join("bin/pip").exists() {
+        run::succeed(run::command("python3", &["-m", "venv", "--clear"]).arg(&venv))
+            .context("Python's venv module is missing; on Debian or Ubuntu run: sudo apt-get install -y python3-venv")?;
     }
+    let python = venv.join("bin/python");
     let mut install = run::command(&python, &["-m", "pip", "install", "--quiet", "-r"]);
     run::succeed(install.arg(requirements))?;
     Ok(python)
 }
 
 /// The property tests with many more cases.
-fn random() -> Result<()> {
+fn random(cases: u32) -> Result<()> {
+    tools::python()?;
     let mut tests = run::cargo(&[
         "test",
         "--profile",
@@ -103,18 +167,22 @@ fn random() -> Result<()> {
         "--workspace",
         "--exclude",
         "xtask",
+        "--exclude",
+        fuzz::PACKAGE,
         "--no-fail-fast",
     ]);
-    run::succeed(tests.env("PROPTEST_CASES", CASES))
+    run::succeed(tests.env("PROPTEST_CASES", cases.to_string()))
 }
 
-/// The first remedy, from disk and from a server, in Firefox and WebKit.
+/// The first remedy, from disk and from a server, in Firefox and WebKit;
+/// writes what was done to tests/reports/engines.md.
 fn engines() -> Result<()> {
     tools::apt_packages(&[
         ("firefox-esr", "firefox-esr"),
         ("WebKitWebDriver", "webkit2gtk-driver"),
         ("Xvfb", "xvfb"),
     ])?;
+    tools::npm_packages()?;
     let root = place::target().join("tools");
     let geckodriver = root.join("bin/geckodriver");
     if !geckodriver.exists() {

@@ -5,6 +5,7 @@
 
 mod bench;
 mod deep;
+mod fuzz;
 mod place;
 mod run;
 mod scripts;
@@ -44,19 +45,15 @@ enum Task {
     Dist,
     /// Run every test, or only the stages named
     Test {
-        /// lint, native, wasm, site, page, budget
+        /// lint, native, fuzz, wasm, site, page, budget
         stages: Vec<test::Stage>,
     },
     /// Measure times natively and in the browser; writes tests/reports/bench.md
     Bench,
     /// Redraw the pictures of the README and the icons
     Shots,
-    /// Run what takes hours: oracles, long random runs, other engines
-    Deep {
-        /// Forget which stages already passed
-        #[arg(long)]
-        fresh: bool,
-    },
+    /// Run what takes long: oracles, random runs, fuzzers, other engines
+    Deep(deep::Wish),
     /// Run one compiled wasm test file in a browser (called by cargo)
     #[command(hide = true, disable_help_flag = true)]
     WasmRunner {
@@ -79,7 +76,7 @@ fn main() -> Result<()> {
         Task::Test { stages } => test::all(&stages),
         Task::Bench => bench::run(),
         Task::Shots => scripts::shots(),
-        Task::Deep { fresh } => deep::all(fresh),
+        Task::Deep(wish) => deep::all(&wish),
         Task::WasmRunner { arguments } => {
             let program = OsString::from("wasm-bindgen-test-runner");
             wasm_bindgen_cli::wasm_bindgen_test_runner::run_cli_with_args(

@@ -67,6 +67,25 @@ pub(crate) fn chromium() -> Result<()> {
     ])
 }
 
+/// Makes sure there is a C++ compiler.
+///
+/// # Errors
+/// As [`chromium`].
+pub(crate) fn cxx() -> Result<()> {
+    if std::env::var_os("CXX").is_some() {
+        return Ok(());
+    }
+    apt_packages(&[("c++", "g++")])
+}
+
+/// Makes sure there is a Python, for the second reader of links.
+///
+/// # Errors
+/// As [`chromium`].
+pub(crate) fn python() -> Result<()> {
+    apt_packages(&[("python3", "python3")])
+}
+
 /// Makes sure each `(program, Debian package)` is there.
 ///
 /// # Errors

@@ -1,4 +1,5 @@
-//! Any bytes as a file. From `tests`: `cargo +nightly fuzz run file_open`.
+//! Any bytes as a file. Run by `cargo xtask test` over what is kept, by
+//! `cargo xtask deep` for longer.
 #![no_main]
 
 libfuzzer_sys::fuzz_target!(|bytes: &[u8]| {

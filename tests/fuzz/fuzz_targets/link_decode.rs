@@ -1,4 +1,5 @@
-//! Any bytes as a link. From `tests`: `cargo +nightly fuzz run link_decode`.
+//! Any bytes as a link. Run by `cargo xtask test` over what is kept, by
+//! `cargo xtask deep` for longer.
 #![no_main]
 
 libfuzzer_sys::fuzz_target!(|bytes: &[u8]| {

@@ -2,7 +2,6 @@
 
 import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
-import * as say from "#words";
 
 import * as session from "../session";
 import * as state from "../state";
@@ -23,18 +22,17 @@ export function Add(): JSX.Element {
   const found = session.core().search(words.value) as Found[];
   return (
     <details>
-      <summary>{say.add}</summary>
-      <section class="panel" aria-label={say.add}>
+      <summary>Add a thing</summary>
+      <section class="panel" aria-label="Add a thing">
         <label class="field">
-          <span>{say.addSearch}</span>
+          <span>Trade name or size, such as “coupe 26” or “runner”</span>
           <input
             type="search"
-            maxLength={say.MAX_NAME}
             value={words.value}
             onInput={(event) => (words.value = event.currentTarget.value)}
           />
         </label>
-        <ul class="list" aria-label={say.addFound}>
+        <ul class="list" aria-label="Found">
           {found.slice(0, 12).map((each) => (
             <li key={each.prop}>
               <button onClick={() => session.add(each.prop, ...middle())}>
@@ -43,7 +41,7 @@ export function Add(): JSX.Element {
             </li>
           ))}
         </ul>
-        {found.length === 0 ? <p class="quiet">{say.addNothing}</p> : null}
+        {found.length === 0 ? <p class="quiet">Nothing by that name. Make it as your own below.</p> : null}
         <Own />
       </section>
     </details>
@@ -52,21 +50,19 @@ export function Add(): JSX.Element {
 
 function Own(): JSX.Element {
   const name = useSignal("");
-  const inches = state.layout.value?.units === "in";
-  const [unit, mm] = inches ? [say.unitsIn, 25.4] : [say.unitsCm, 10];
-  const size = useSignal(inches ? "10" : "26");
+  const size = useSignal("26");
   const dish = useSignal("#e9e2d2");
   const food = useSignal("#b9692f");
   const add = (event: Event): void => {
     event.preventDefault();
-    const across = Math.round(Number(size.value.replace(",", ".")) * mm);
+    const across = Math.round(Number(size.value.replace(",", ".")) * 10);
     if (!(across >= 10 && across <= 2000)) {
-      state.fault.value = say.addRange({ least: state.length(10), most: state.length(2000) });
+      state.fault.value = "A dish is 1 to 200 cm across. Nothing was added.";
       return;
     }
     const [x, y] = middle();
     session.addOwn({
-      name: name.value.trim() || say.ownDish,
+      name: name.value.trim() || "own dish",
       across,
       dish: dish.value,
       food: food.value,
@@ -75,23 +71,22 @@ function Own(): JSX.Element {
     name.value = "";
   };
   return (
-    <form class="panel" onSubmit={add} aria-label={say.addOwn}>
-      <h3>{say.addOwn}</h3>
+    <form class="panel" onSubmit={add} aria-label="Own dish">
+      <h3>Own dish</h3>
       <label class="field">
-        <span>{say.name}</span>
-        <input maxLength={say.MAX_NAME} value={name.value} onInput={(event) => (name.value = event.currentTarget.value)} />
+        <span>Name</span>
+        <input value={name.value} onInput={(event) => (name.value = event.currentTarget.value)} />
       </label>
       <label class="field">
-        <span>{say.addAcross({ unit })}</span>
+        <span>Across, cm</span>
         <input
           inputMode="decimal"
-          maxLength={8}
           value={size.value}
           onInput={(event) => (size.value = event.currentTarget.value)}
         />
       </label>
       <label class="line">
-        <span class="name">{say.colourDish}</span>
+        <span class="name">Colour of the dish</span>
         <input
           type="color"
           value={dish.value}
@@ -99,14 +94,14 @@ function Own(): JSX.Element {
         />
       </label>
       <label class="line">
-        <span class="name">{say.colourFood}</span>
+        <span class="name">Colour of the food</span>
         <input
           type="color"
           value={food.value}
           onInput={(event) => (food.value = event.currentTarget.value)}
         />
       </label>
-      <button class="word">{say.addIt}</button>
+      <button class="word">Add it</button>
     </form>
   );
 }

@@ -2,7 +2,6 @@
 
 import { useEffect, useRef } from "preact/hooks";
 import type { JSX } from "preact";
-import * as say from "#words";
 
 import { act } from "../acts";
 import type { Crop, Layout } from "../core";
@@ -16,57 +15,56 @@ export function Kept(props: { layout: Layout; crop: number; name: string }): JSX
   useEffect(() => {
     if (root.current !== null) core().draw_crop(root.current, props.crop);
   }, [props.layout, props.crop]);
-  return <svg ref={root} role="img" aria-label={say.cropKeeps({ crop: props.name })} />;
+  return <svg ref={root} role="img" aria-label={`What “${props.name}” keeps`} />;
 }
 
 const USUAL: readonly (readonly [string, [number, number]])[] = [
-  [say.crop45, [4, 5]],
-  [say.crop916, [9, 16]],
-  [say.crop169, [16, 9]],
-  [say.cropSquare, [1, 1]],
+  ["4:5 post", [4, 5]],
+  ["9:16 upright", [9, 16]],
+  ["16:9 banner", [16, 9]],
+  ["square", [1, 1]],
 ];
 
 function One({ crop }: { crop: Crop }): JSX.Element {
-  const by = length(10);
   const move = (dx: number, dy: number): void =>
     void act.crop(crop, { at: [crop.at[0] + dx, crop.at[1] + dy] });
   return (
     <section class="panel" aria-label={crop.name}>
-      <Field name={say.cropName} value={crop.name} take={(name) => act.crop(crop, { name })} />
+      <Field name="Name of the crop" value={crop.name} take={(name) => act.crop(crop, { name })} />
       <Stepper
-        name={say.cropAcross}
+        name="Left and right"
         value={length(crop.at[0])}
-        less={say.cropLeft({ crop: crop.name, by })}
-        more={say.cropRight({ crop: crop.name, by })}
-        step={(way) => move(10 * way, 0)}
+        less={`${crop.name}: 1 cm left`}
+        more={`${crop.name}: 1 cm right`}
+        step={(by) => move(10 * by, 0)}
       />
       <Stepper
-        name={say.cropDown}
+        name="Up and down"
         value={length(crop.at[1])}
-        less={say.cropRaise({ crop: crop.name, by })}
-        more={say.cropSink({ crop: crop.name, by })}
-        step={(way) => move(0, 10 * way)}
+        less={`${crop.name}: 1 cm up`}
+        more={`${crop.name}: 1 cm down`}
+        step={(by) => move(0, 10 * by)}
       />
       <Stepper
-        name={say.cropWidth}
+        name="Width on the table"
         value={length(crop.width)}
-        less={say.cropNarrower({ crop: crop.name, by: length(20) })}
-        more={say.cropWider({ crop: crop.name, by: length(20) })}
-        step={(way) => act.crop(crop, { width: Math.max(20, crop.width + 20 * way) })}
+        less={`${crop.name}: 2 cm narrower`}
+        more={`${crop.name}: 2 cm wider`}
+        step={(by) => act.crop(crop, { width: Math.max(20, crop.width + 20 * by) })}
       />
       {crop.copy === undefined || crop.copy === null ? (
         <button class="word" onClick={() => act.copySpace(crop)}>
-          {say.cropCopy}
+          Keep copy space in it
         </button>
       ) : (
         <Field
-          name={say.cropWording}
+          name="Words for the copy space"
           value={crop.copy.wording}
           take={(wording) => crop.copy && act.crop(crop, { copy: { ...crop.copy, wording } })}
         />
       )}
       <button class="word" onClick={() => act.remove([crop.id])}>
-        {say.cropAway({ crop: crop.name })}
+        Take “{crop.name}” away
       </button>
     </section>
   );
@@ -75,9 +73,9 @@ function One({ crop }: { crop: Crop }): JSX.Element {
 export function Keeps({ layout }: { layout: Layout }): JSX.Element | null {
   if (layout.crops.length === 0) return null;
   return (
-    <section aria-label={say.cropsKeep}>
-      <h3>{say.cropsKeep}</h3>
-      <div class="keeps" tabIndex={0} role="group" aria-label={say.crops}>
+    <section aria-label="What each crop keeps">
+      <h3>what each crop keeps</h3>
+      <div class="keeps" tabIndex={0} role="group" aria-label="Crops">
         {layout.crops.map((crop) => (
           <figure key={crop.id}>
             <Kept layout={layout} crop={crop.id} name={crop.name} />
@@ -91,23 +89,22 @@ export function Keeps({ layout }: { layout: Layout }): JSX.Element | null {
 
 export function CropsPanel({ layout }: { layout: Layout }): JSX.Element {
   return (
-    <Panel title={say.crops}>
-      <div class="steps" role="group" aria-label={say.cropAdd}>
+    <Panel title="Crops">
+      <div class="steps" role="group" aria-label="Add a crop">
         {USUAL.map(([name, ratio]) => (
           <button key={name} class="word" onClick={() => act.addCrop(layout, name, ratio)}>
             {name}
           </button>
         ))}
         <button class="word" onClick={() => act.addDoublePage(layout)}>
-          {say.cropDoublePage}
+          double page
         </button>
       </div>
-      {layout.crops.length === 0 ? <p class="quiet">{say.cropNone}</p> : null}
       <Keeps layout={layout} />
       {layout.crops.map((crop) => (
         <details key={crop.id}>
           <summary>
-            {say.cropSummary({ crop: crop.name, width: length(crop.width) })}
+            {crop.name}, {length(crop.width)} wide
           </summary>
           <One crop={crop} />
         </details>

@@ -1,28 +1,18 @@
-// What the layout says: up to three sentences under the picture, each with its
-// remedy; while something is dragged, what that changes.
+// Up to three sentences under the picture, each with its remedy; the rest as notes.
 
 import type { JSX } from "preact";
-import * as say from "#words";
 
 import { act } from "../acts";
-import type { Live } from "../asked";
 import type { Finding } from "../core";
-import { Tape } from "../parts/controls";
 import { Sample } from "../parts/lines";
+import { Tape } from "../parts/controls";
 import * as session from "../session";
 import * as state from "../state";
 
-const MOST = 3;
 const STATES: Partial<Record<Finding["state"], string>> = {
-  "wont-work": say.stateWontWork,
-  intended: say.stateIntended,
-  holds: say.stateHolds,
-};
-const GRADES: Record<string, string> = {
-  physics: say.gradePhysics,
-  "published-measure": say.gradePublished,
-  "trade-practice": say.gradePractice,
-  "our-choice": say.gradeOurs,
+  "wont-work": "won’t work",
+  intended: "intended",
+  holds: "holds",
 };
 
 function One({ finding }: { finding: Finding }): JSX.Element {
@@ -38,26 +28,31 @@ function One({ finding }: { finding: Finding }): JSX.Element {
         {finding.sentence}
         {word === undefined ? null : <span class="state"> {word}</span>}
       </button>
-      {finding.remedy || open ? (
-        <div>
-          {finding.remedy ? (
-            <Tape
-              act={finding.remedy.act}
-              predicted={finding.remedy.predicted}
-              onClick={() => session.remedy(finding.key)}
-            />
-          ) : null}
-          {open ? <Working finding={finding} /> : null}
-        </div>
-      ) : null}
+      <div>
+        {finding.remedy ? (
+          <Tape
+            act={finding.remedy.act}
+            predicted={finding.remedy.predicted}
+            onClick={() => session.remedy(finding.key)}
+          />
+        ) : null}
+        {open ? <Working finding={finding} /> : null}
+      </div>
     </li>
   );
 }
 
+const GRADES: Record<string, string> = {
+  physics: "Rests on physics or arithmetic.",
+  "published-measure": "Rests on a published measure.",
+  "trade-practice": "Rests on common practice; no source.",
+  "our-choice": "The threshold is our choice.",
+};
+
 function Working({ finding }: { finding: Finding }): JSX.Element {
   return (
-    <section class="working" aria-label={say.workingTitle}>
-      <h3>{say.workingTitle}</h3>
+    <section class="working" aria-label="How this is worked out">
+      <h3>How this is worked out</h3>
       <ul>
         {finding.working.map((line) => (
           <li key={line}>{line}</li>
@@ -66,59 +61,58 @@ function Working({ finding }: { finding: Finding }): JSX.Element {
       </ul>
       {finding.state === "look-again" ? (
         <button class="word" onClick={() => act.accept(finding)}>
-          {say.meanIt}
+          I mean it so
         </button>
       ) : null}
     </section>
   );
 }
 
-/** What the drag in hand changes, better or worse, and nothing else. */
-function Changes({ live }: { live: Live }): JSX.Element {
-  if (live.changes.length === 0) return <p class="was">{say.moveChangesNothing}</p>;
+function Scores(): JSX.Element | null {
+  const scores = state.report.value?.scores;
+  if (!scores) return null;
+  const parts: [string, number | null][] = [
+    ["Balance", scores.balance],
+    ["Triangle", scores.triangle],
+    ["Separation", scores.separation],
+  ];
   return (
-    <ul>
-      {live.changes.slice(0, MOST).map(({ key, sentence, better }) => (
-        <li key={key} class={better ? "find change up" : "find change down"}>
-          <span class="sans">{better ? say.better : say.worse}</span>
-          <p>{sentence}</p>
-        </li>
-      ))}
-    </ul>
+    <p class="scores sans" aria-label="Scores out of 100">
+      {parts.map(([name, score]) =>
+        score === null ? null : (
+          <span key={name}>
+            {name} <b>{Math.round(score)}</b>
+          </span>
+        ),
+      )}
+    </p>
   );
 }
 
 export function Findings(): JSX.Element {
-  const live = state.live.value;
-  if (live !== undefined) {
-    return (
-      <section aria-label={say.moveChanges}>
-        <Changes live={live} />
-      </section>
-    );
-  }
-  const all = state.report.value?.findings ?? [];
-  const pressing = all.filter(({ state: is }) => is === "wont-work" || is === "look-again");
-  const asked = all.find(({ key }) => key === state.openFinding.value);
-  const shown = pressing.slice(0, MOST);
-  if (asked !== undefined && !shown.includes(asked)) shown.push(asked);
+  const report = state.report.value;
+  const all = report?.findings ?? [];
+  const pressing = all.filter((finding) => finding.state === "wont-work" || finding.state === "look-again");
+  const shown = pressing.slice(0, 3);
   const rest = all.filter((finding) => !shown.includes(finding));
+  const notes = rest.length;
   return (
-    <section aria-label={say.findings}>
-      {shown.length === 0 && state.report.value !== undefined ? <p class="was">{say.noFindings}</p> : null}
+    <section aria-label="Findings">
+      <Scores />
+      {shown.length === 0 ? <p class="was">Nothing in this layout asks for another look.</p> : null}
       <ul>
         {shown.map((finding) => (
           <One key={finding.key} finding={finding} />
         ))}
         {state.allNotes.value ? rest.map((finding) => <One key={finding.key} finding={finding} />) : null}
       </ul>
-      {rest.length > 0 ? (
+      {notes > 0 ? (
         <button
           class="quiet"
           aria-expanded={state.allNotes.value}
           onClick={() => (state.allNotes.value = !state.allNotes.value)}
         >
-          {state.allNotes.value ? say.notesFewer : say.notesMore({ count: rest.length })}
+          {state.allNotes.value ? "fewer notes" : `and ${notes} ${notes === 1 ? "note" : "notes"}`}
         </button>
       ) : null}
     </section>

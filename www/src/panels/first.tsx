@@ -1,11 +1,9 @@
 // The first visit: one sentence and one button; then what changed, and "Now yours".
 
 import type { JSX } from "preact";
-import * as say from "#words";
 
-import { Tape } from "../parts/controls";
 import { Sample } from "../parts/lines";
-import * as readings from "../readings";
+import { Tape } from "../parts/controls";
 import * as session from "../session";
 import * as state from "../state";
 
@@ -15,23 +13,18 @@ const CLOSE_MS = 240;
 const share = (figure: number): string => `${Math.round(figure)}%`;
 const still = (): boolean => matchMedia("(prefers-reduced-motion: reduce)").matches;
 
-/** Lays what the first remedy lays, shows it unroll and says what that did. */
-async function lay(key: string): Promise<void> {
-  const before = state.report.value?.findings.find((finding) => finding.key === key);
-  if (before === undefined || !session.remedy(key)) return;
-  const thing = state.layout.value?.items.find((item) => item.id === before.about[0])?.name ?? say.thing;
-  const figures = (now: number): void => {
-    state.firstFigures.value = { thing, before: share(before.figure), now: share(now) };
-  };
-  figures(before.remedy?.after ?? 0);
-  state.stage.value = "cured";
-  if (!still()) unroll();
-  await readings.settled();
+/** Lays what the first remedy lays, and shows it unroll. */
+function lay(key: string, before: number): void {
+  const after = state.report.value?.findings.find((finding) => finding.key === key)?.remedy;
+  if (!session.remedy(key)) return;
   const now = state.report.value?.findings.find((finding) => finding.key === key);
-  if (now !== undefined) figures(now.figure);
-}
-
-function unroll(): void {
+  const figure = now?.figure ?? after?.after;
+  state.firstFigures.value = {
+    before: share(before),
+    now: figure === undefined ? share(0) : share(figure),
+  };
+  state.stage.value = "cured";
+  if (still()) return;
   for (const group of document.querySelectorAll("[data-key^=linen-]")) {
     group.animate(
       [{ clipPath: "inset(0 50% 0 50%)" }, { clipPath: "inset(0 0 0 0)" }],
@@ -43,26 +36,23 @@ function unroll(): void {
 }
 
 export function First(): JSX.Element {
-  const first = state.firstFinding.value;
-  if (state.report.value === undefined) {
-    return <section class="say" aria-label={say.firstAsks} />;
-  }
-  if (!first?.remedy) {
+  const first = session.firstFinding();
+  if (first?.remedy === undefined || first.remedy === null) {
     return (
       <section class="say">
-        <p class="big">{say.firstNothing}</p>
+        <p class="big">A laid table, drawn true to size.</p>
         <button class="solid last" onClick={() => (state.stage.value = "yours")}>
-          {say.nowYours}
+          Now yours
         </button>
       </section>
     );
   }
-  const { key, remedy, sentence } = first;
+  const { key, remedy, sentence, figure } = first;
   return (
-    <section class="say" aria-label={say.firstAsks}>
+    <section class="say" aria-label="What this table asks for">
       <p class="big">{sentence}</p>
       <div class="last">
-        <button class="solid" onClick={() => void lay(key)}>
+        <button class="solid" onClick={() => lay(key, figure)}>
           {remedy.act}
         </button>
       </div>
@@ -70,42 +60,36 @@ export function First(): JSX.Element {
   );
 }
 
-/** "It loses 21% now; it lost 74%", with the new figure in ink. */
-function Was(): JSX.Element | null {
-  const figures = state.firstFigures.value;
-  if (figures === undefined) return null;
-  const { thing, before, now } = figures;
-  const [left, right] = say.firstLoses({ thing, before, now: "\n" }).split("\n");
-  return (
-    <p class="was">
-      {left}
-      <b class="figure">{now}</b>
-      {right}
-    </p>
-  );
-}
-
 export function Cured(): JSX.Element {
-  const next = state.reading.value ? undefined : state.firstFinding.value;
+  const figures = state.firstFigures.value;
+  const next = session.firstFinding();
+  const hero = state.layout.value?.items.find((item) => item.role === "hero");
+  const name = hero?.name.split(" ").at(-1) ?? "dish";
   return (
-    <section class="say" aria-label={say.firstChanged}>
-      <Was />
+    <section class="say" aria-label="What changed">
+      {figures === undefined ? null : (
+        <p class="was">
+          The {name} loses <b class="figure">{figures.now}</b> now; it lost {figures.before}.
+        </p>
+      )}
       {next?.remedy ? (
-        <div class="find">
-          <Sample reading={next.reading} />
-          <p class="big">{next.sentence}</p>
-          <div>
-            <Tape
-              act={next.remedy.act}
-              predicted={next.remedy.predicted}
-              onClick={() => session.remedy(next.key)}
-            />
+        <>
+          <div class="find">
+            <Sample reading={next.reading} />
+            <p class="big">{next.sentence}</p>
+            <div>
+              <Tape
+                act={next.remedy.act}
+                predicted={next.remedy.predicted}
+                onClick={() => session.remedy(next.key)}
+              />
+            </div>
           </div>
-        </div>
+        </>
       ) : null}
       <div class="last">
         <button class="solid" onClick={() => (state.stage.value = "yours")}>
-          {say.nowYours}
+          Now yours
         </button>
       </div>
     </section>

@@ -2,16 +2,18 @@
 
 import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
-import * as say from "#words";
 
 import { act } from "../acts";
 import type { Layout } from "../core";
 import { hand, share, shareOrCopy, type Sent } from "../export";
-import { Field, Note, Panel } from "../parts/controls";
+import { Field, Panel } from "../parts/controls";
 import { pictureFile, rasterised } from "../raster";
 import * as session from "../session";
 import * as state from "../state";
-import { Shelf } from "./shelf";
+import * as store from "../store";
+
+const CAUTION =
+  "Heights, flames, glass, heat and food in this plan are for the set: local rules and qualified people decide what is safe.";
 
 /** Today, as the day a version is sent. */
 const today = (): string => new Date().toISOString().slice(0, 10);
@@ -27,7 +29,7 @@ function stamped(): void {
   act.head({ revision: { number: layout.revision.number + 1, date: today() } });
 }
 
-function linkAddress(payload: string): string {
+export function linkAddress(payload: string): string {
   return `${location.href.split("#")[0] ?? ""}#${payload}`;
 }
 
@@ -35,42 +37,45 @@ function LinkPart({ layout }: { layout: Layout }): JSX.Element {
   const made = useSignal("");
   const told = useSignal("");
   const tell = (sent: Sent): void => {
-    told.value = sent === "shared" ? say.linkShared : sent === "copied" ? say.linkCopied : "";
+    told.value =
+      sent === "shared" ? "Handed to the share sheet." : sent === "copied" ? "Copied." : "";
   };
-  const make = (): void => {
-    stamped();
-    made.value = linkAddress(session.core().link());
-    told.value = "";
-  };
-  const older = made.value !== "" && made.value !== linkAddress(session.core().link());
   return (
-    <section class="panel" aria-label={say.link}>
-      <h3>{say.link}</h3>
-      <p>{say.linkHolds}</p>
-      <button class="tape" onClick={make}>
-        {say.linkMake}
+    <section class="panel" aria-label="Link for the client">
+      <h3>Link for the client</h3>
+      <p>
+        The link holds the table, its things, hands and crops, the title, version and date. It holds
+        no notes, no people’s names and no costs. Anyone who has the link can read it.
+      </p>
+      <button
+        class="tape"
+        onClick={() => {
+          stamped();
+          made.value = linkAddress(session.core().link());
+        }}
+      >
+        Make the link
       </button>
       {made.value === "" ? null : (
         <>
-          {older ? <p role="status">{say.linkChanged}</p> : null}
           <label class="field">
-            <span>{say.linkLength({ count: made.value.length })}</span>
+            <span>The link, {made.value.length} characters</span>
             <input class="link" readOnly value={made.value} onFocus={(e) => e.currentTarget.select()} />
           </label>
           <button
             class="word"
             onClick={() =>
-              void shareOrCopy({ title: layout.title, url: made.value })
-                .then(tell)
-                .catch(() => (told.value = say.linkKept))
+              void shareOrCopy({ title: layout.title, url: made.value }).then(tell)
             }
           >
-            {say.linkShare}
+            Share or copy the link
           </button>
           <Code text={made.value} />
         </>
       )}
-      <p role="status">{told.value}</p>
+      <p role="status" class="sans">
+        {told.value}
+      </p>
     </section>
   );
 }
@@ -78,14 +83,16 @@ function LinkPart({ layout }: { layout: Layout }): JSX.Element {
 /** The link as a code another camera reads. */
 function Code({ text }: { text: string }): JSX.Element {
   const code = session.core().qr(text) as { size: number; path: string } | undefined;
-  if (code === undefined) return <p class="quiet">{say.codeTooLarge}</p>;
+  if (code === undefined) {
+    return <p class="quiet">This layout is too large for one code; share the link, the picture or the file.</p>;
+  }
   const { size, path } = code;
   return (
     <div class="code">
       <svg
         viewBox={`0 0 ${size} ${size}`}
         role="img"
-        aria-label={say.code}
+        aria-label="Code that opens the link"
         shape-rendering="crispEdges"
       >
         <path fill="#fff" d={`M0 0h${size}v${size}h-${size}z`} />
@@ -96,31 +103,28 @@ function Code({ text }: { text: string }): JSX.Element {
 }
 
 function PicturePart({ layout }: { layout: Layout }): JSX.Element {
-  const told = useSignal("");
   const send = async (kind: "png" | "svg"): Promise<void> => {
     try {
       const drawn = session.core().picture();
       const blob = kind === "png" ? await rasterised(drawn) : pictureFile(drawn);
       const file = new File([blob], `${named(layout)}.${kind}`, { type: blob.type });
-      const sent = await share(file, layout.title);
-      told.value = sent === "shared" ? say.linkShared : sent === "kept" ? say.pictureReady : "";
+      await share(file, layout.title);
     } catch (error) {
-      state.fault.value = say.pictureNotMade({ why: session.message(error) });
+      state.fault.value = `The picture was not made (${session.message(error)}). The layout is untouched.`;
     }
   };
   return (
-    <section class="panel" aria-label={say.picture}>
-      <h3>{say.picture}</h3>
+    <section class="panel" aria-label="Picture">
+      <h3>Picture</h3>
       <div class="steps">
         <button class="tape" onClick={() => void send("png")}>
-          {say.pictureChat}
+          Picture for a chat
         </button>
         <button class="word" onClick={() => void send("svg")}>
-          {say.pictureDrawing}
+          Drawing, to scale
         </button>
       </div>
-      <p role="status">{told.value}</p>
-      <p class="caution">{say.cautionPapers}</p>
+      <p class="caution">{CAUTION}</p>
     </section>
   );
 }
@@ -134,56 +138,88 @@ function Files({ layout }: { layout: Layout }): JSX.Element {
       const several = session.backupParts(text);
       if (several !== undefined) {
         const count = await session.restore(several);
-        state.said.value = say.filesBack({ count });
+        state.said.value = `${count} layouts are back.`;
       } else {
         await session.openFile(text);
       }
     } catch (error) {
-      state.fault.value = `${say.fileNotOpened({ file: file.name })}\n${session.message(error)}`;
+      state.fault.value = `${file.name} was not opened. ${session.message(error)} Your work is as it was.`;
     }
   };
   const save = (text: string, name: string): void =>
     hand(new File([text], name, { type: "application/json" }));
   return (
-    <section class="panel" aria-label={say.files}>
-      <h3>{say.files}</h3>
+    <section class="panel" aria-label="Files">
+      <h3>Files</h3>
       <div class="steps">
         <button
           class="word"
           onClick={() => save(session.core().save_json(), `${named(layout)}.json`)}
         >
-          {say.fileSave}
+          Save as a file
         </button>
         <button
           class="word"
           onClick={() => void session.backup().then((text) => save(text, `layouts-${today()}.json`))}
         >
-          {say.fileSaveAll}
+          Save all layouts in one file
         </button>
       </div>
       <label class="field">
-        <span>{say.fileOpen}</span>
+        <span>Open a file</span>
         <input
           type="file"
           accept=".json,application/json"
-          onChange={(event) => {
-            const input = event.currentTarget;
-            void open(input.files?.[0]).then(() => (input.value = ""));
-          }}
+          onChange={(event) => void open(event.currentTarget.files?.[0])}
         />
       </label>
-      <p class="quiet">{say.fileKeep}</p>
+      <p class="quiet">
+        A browser may clear what lies unused for weeks. A file is yours to keep.
+      </p>
+    </section>
+  );
+}
+
+function Shelf(): JSX.Element {
+  return (
+    <section class="panel" aria-label="Layouts kept here">
+      <h3>Kept here</h3>
+      <ul class="list">
+        {state.kept.value.map((kept) => (
+          <li key={kept.id} class="line">
+            <button
+              class="name"
+              aria-current={kept.id === state.layout.value?.id ? "true" : undefined}
+              onClick={() => void session.settled().then(() => session.openKept(kept.id))}
+            >
+              {kept.title || "untitled"}{" "}
+              <span class="sans quiet">{new Date(kept.changed).toLocaleDateString()}</span>
+            </button>
+            {kept.id === state.layout.value?.id ? null : (
+              <button
+                class="word"
+                onClick={() => void store.remove(kept.id).then(session.listKept)}
+                aria-label={`Delete ${kept.title || "untitled"} from this device`}
+              >
+                delete
+              </button>
+            )}
+          </li>
+        ))}
+      </ul>
+      <button class="word" onClick={() => (state.stage.value = "yours")}>
+        Lay a new table
+      </button>
     </section>
   );
 }
 
 export function PapersPanel({ layout }: { layout: Layout }): JSX.Element {
   return (
-    <Panel title={say.papers}>
-      <Field name={say.title} value={layout.title} take={(title) => act.head({ title })} />
+    <Panel title="Papers">
+      <Field name="Title" value={layout.title} take={(title) => act.head({ title })} />
       <PicturePart layout={layout} />
       <LinkPart layout={layout} />
-      <Note name={say.note} value={layout.note ?? ""} take={(note) => act.head({ note })} />
       <Files layout={layout} />
       <Shelf />
     </Panel>

@@ -1,7 +1,6 @@
 // The table itself: board, floor and the frame on it.
 
 import type { JSX } from "preact";
-import * as say from "#words";
 
 import { act } from "../acts";
 import type { Layout, Pair } from "../core";
@@ -24,82 +23,81 @@ export function TablePanel({ layout }: { layout: Layout }): JSX.Element {
     return w * frame.ratio[1] === h * frame.ratio[0];
   });
   const { length } = state;
-  const by = length(50);
   return (
     <details>
-      <summary>{say.boardPanel}</summary>
-      <section class="panel" aria-label={say.boardPanel}>
+      <summary>Board, floor and frame</summary>
+      <section class="panel" aria-label="Board, floor and frame">
         <Choice
-          name={say.boardShape}
+          name="Shape of the board"
           options={[
-            ["rect", say.boardRect],
-            ["round", say.boardRound],
+            ["rect", "four corners"],
+            ["round", "round"],
           ]}
           value={table.shape}
           choose={(shape) => act.table(table, { shape })}
         />
         <Stepper
-          name={say.boardAcross}
+          name="Board, across"
           value={length(table.width)}
-          less={say.boardNarrower({ by })}
-          more={say.boardWider({ by })}
-          step={(way) => act.table(table, { width: Math.max(100, table.width + 50 * way) })}
+          less="Board 5 cm narrower"
+          more="Board 5 cm wider"
+          step={(by) => act.table(table, { width: Math.max(100, table.width + 50 * by) })}
         />
         {table.shape === "round" ? null : (
           <Stepper
-            name={say.boardDown}
+            name="Board, down"
             value={length(table.depth)}
-            less={say.boardShallower({ by })}
-            more={say.boardDeeper({ by })}
-            step={(way) => act.table(table, { depth: Math.max(100, table.depth + 50 * way) })}
+            less="Board 5 cm shallower"
+            more="Board 5 cm deeper"
+            step={(by) => act.table(table, { depth: Math.max(100, table.depth + 50 * by) })}
           />
         )}
         <Field
-          name={say.boardName}
+          name="What the board is called"
           value={table.surface.name}
           take={(name) => act.table(table, { surface: { ...table.surface, name } })}
         />
         <Colour
-          name={say.boardColour}
+          name="Colour of the board"
           value={table.surface.colour}
           take={(colour) => act.table(table, { surface: { ...table.surface, colour } })}
         />
-        <Colour name={say.floorColour} value={floor.colour} take={(colour) => act.floor(colour)} />
+        <Colour name="Colour of the floor" value={floor.colour} take={(colour) => act.floor(colour)} />
         <Choice
-          name={say.frame}
+          name="Frame"
           options={Object.keys(RATIOS).map((key) => [key, key] as const)}
           value={ratio}
           choose={(key) => act.frame(frame, { ratio: RATIOS[key] ?? frame.ratio })}
         />
         <Stepper
-          name={say.frameAcross}
+          name="Frame, across"
           value={length(frame.width)}
-          less={say.frameNarrower({ by })}
-          more={say.frameWider({ by })}
-          step={(way) => act.frame(frame, { width: Math.max(50, frame.width + 50 * way) })}
+          less="Frame 5 cm narrower"
+          more="Frame 5 cm wider"
+          step={(by) => act.frame(frame, { width: Math.max(50, frame.width + 50 * by) })}
         />
         <Stepper
-          name={say.cameraTurn}
-          value={say.degrees({ turn: String(frame.turn) })}
-          less={say.cameraBack}
-          more={say.cameraOn}
-          step={(way) => act.frame(frame, { turn: (frame.turn + 90 * way + 360) % 360 })}
+          name="Turn of the camera"
+          value={`${frame.turn}°`}
+          less="Camera a quarter turn back"
+          more="Camera a quarter turn on"
+          step={(by) => act.frame(frame, { turn: (frame.turn + 90 * by + 360) % 360 })}
         />
         <Choice
-          name={say.look}
+          name="Tone meant"
           options={[
-            ["low-key", say.lookLow],
-            ["normal", say.lookNormal],
-            ["high-key", say.lookHigh],
+            ["low-key", "dark"],
+            ["normal", "neither"],
+            ["high-key", "pale"],
           ]}
           value={layout.look}
           choose={(look) => act.head({ look })}
         />
         <Choice
-          name={say.units}
+          name="Lengths in"
           options={[
-            ["cm", say.unitsCm],
-            ["in", say.unitsIn],
+            ["cm", "cm"],
+            ["in", "inches"],
           ]}
           value={layout.units}
           choose={(units) => act.head({ units })}

@@ -2,7 +2,6 @@
 
 import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
-import * as say from "#words";
 
 import { Choice, Panel, Stepper } from "../parts/controls";
 import * as session from "../session";
@@ -17,7 +16,7 @@ const FRAMES = [
   ["3:2", "3:2"],
   ["2:3", "2:3"],
   ["4:5", "4:5"],
-  ["1:1", say.frameSquare],
+  ["1:1", "square"],
   ["16:9", "16:9"],
 ] as const;
 
@@ -56,23 +55,23 @@ export function Yours(): JSX.Element {
   const left = 3 - picked.value.length;
   return (
     <section class="say">
-      <Panel title={say.nowYours}>
+      <Panel title="Now yours">
         <Stepper
-          name={say.boardAcross}
+          name="Board, across"
           value={state.length(width.value)}
-          less={say.boardNarrower({ by: state.length(100) })}
-          more={say.boardWider({ by: state.length(100) })}
+          less="Board 10 cm narrower"
+          more="Board 10 cm wider"
           step={(by) => (width.value = Math.max(400, Math.min(4000, width.value + 100 * by)))}
         />
         <Stepper
-          name={say.boardDown}
+          name="Board, down"
           value={state.length(depth.value)}
-          less={say.boardShallower({ by: state.length(50) })}
-          more={say.boardDeeper({ by: state.length(50) })}
+          less="Board 5 cm shallower"
+          more="Board 5 cm deeper"
           step={(by) => (depth.value = Math.max(300, Math.min(3000, depth.value + 50 * by)))}
         />
         <label class="field">
-          <span>{say.boardOf}</span>
+          <span>Board of</span>
           <select value={board.value} onChange={(event) => (board.value = event.currentTarget.value)}>
             {boards.map((each) => (
               <option key={each.prop} value={each.prop}>
@@ -82,20 +81,20 @@ export function Yours(): JSX.Element {
           </select>
         </label>
         <Choice
-          name={say.frame}
+          name="Frame"
           options={FRAMES}
           value={frame.value as (typeof FRAMES)[number][0]}
           choose={(value) => (frame.value = value)}
         />
         <Stepper
-          name={say.people}
+          name="People at the table"
           value={String(people.value)}
-          less={say.peopleFewer}
-          more={say.peopleMore}
+          less="One fewer"
+          more="One more"
           step={(by) => (people.value = Math.max(0, Math.min(12, people.value + by)))}
         />
-        <div class="field" role="group" aria-label={say.pickDishesGroup}>
-          <span>{say.pickDishes}</span>
+        <div class="field" role="group" aria-label="Dishes, the first is the hero">
+          <span>Pick three dishes or more; the first is the hero</span>
           <div class="steps">
             {dishes.map((dish) => (
               <button
@@ -104,17 +103,16 @@ export function Yours(): JSX.Element {
                 onClick={() => toggle(dish.dish)}
               >
                 {dish.name}
-                {picked.value[0] === dish.dish ? <small> {say.heroPicked}</small> : null}
               </button>
             ))}
           </div>
         </div>
       </Panel>
       <button class="solid last" disabled={left > 0} onClick={() => void lay()}>
-        {left > 0 ? say.dishesMissing({ count: left }) : say.layTable}
+        {left > 0 ? `${left} more ${left === 1 ? "dish" : "dishes"}` : "Lay the table"}
       </button>
       <button class="quiet" onClick={() => (state.stage.value = "work")}>
-        {say.backToTable}
+        Back to the open table
       </button>
     </section>
   );

@@ -18,6 +18,8 @@ pub(crate) enum Stage {
     Lint,
     /// Rust tests on this machine
     Native,
+    /// Fuzzers replayed over what is kept
+    Fuzz,
     /// Rust tests inside a browser
     Wasm,
     /// Types of the page, bundle, finished site and single file
@@ -63,6 +65,7 @@ fn run(stage: Stage) -> Result<Tally> {
     match stage {
         Stage::Lint => stages::lint(),
         Stage::Native => stages::native(),
+        Stage::Fuzz => stages::fuzzers(),
         Stage::Wasm => stages::wasm(),
         Stage::Site => stages::site(),
         Stage::Page => stages::page(),

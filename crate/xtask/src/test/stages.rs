@@ -5,11 +5,12 @@ use std::fs;
 use anyhow::Result;
 
 use super::tally::{Tally, counted, one_check};
-use crate::{place, run, serve, site, tools};
+use crate::{fuzz, place, run, serve, site, tools};
 
 /// Formatting, and lints for every crate where it runs.
 pub(super) fn lint() -> Result<Tally> {
     tools::wasm_target()?;
+    tools::cxx()?;
     let format = one_check(&mut run::cargo(&["fmt", "--all", "--check"]))?;
     let native = one_check(&mut run::cargo(&[
         "clippy",
@@ -38,15 +39,25 @@ pub(super) fn lint() -> Result<Tally> {
 /// builds it on its own: together, its many dependencies would be compiled a
 /// second time with other features.
 pub(super) fn native() -> Result<Tally> {
+    tools::python()?;
     let others = counted(&mut run::cargo(&[
         "test",
         "--workspace",
         "--exclude",
         "xtask",
+        "--exclude",
+        fuzz::PACKAGE,
         "--no-fail-fast",
     ]))?;
     let own = counted(&mut run::cargo(&["test", "--package", "xtask"]))?;
     Ok(others + own)
+}
+
+/// The fuzzers over every input kept for them.
+pub(super) fn fuzzers() -> Result<Tally> {
+    let mut tally = Tally::default();
+    fuzz::replay(|held| tally = tally + Tally::one(held))?;
+    Ok(tally)
 }
 
 /// The boundary's tests in headless Chromium. Not with `--quiet`, which the

@@ -1,0 +1,119 @@
+//! The fuzzers of `tests/fuzz`: replayed over what is kept, or left to look
+//! for more.
+//!
+//! Their runner is libFuzzer, which `libfuzzer-sys` builds with the C++
+//! compiler. Replaying needs nothing else. To look for more it has to see
+//! which code an input reaches; the compiler pass for that is switched on by
+//! flags that the stable compiler takes, so no nightly one is needed. What it
+//! lacks without one is the address sanitizer, of little use as `unsafe` is
+//! forbidden in the core; `cargo +nightly fuzz run link_decode` in `tests` adds
+//! it.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use anyhow::{Context, Result, bail};
+
+use crate::{place, run, tools};
+
+/// Their crate.
+pub(crate) const PACKAGE: &str = "overspread-fuzz";
+/// Each fuzzer and the hostile input of its kind.
+const FUZZERS: [(&str, &str); 2] = [("file_open", "files"), ("link_decode", "links")];
+/// What makes libFuzzer see the code reached; the flags of `cargo-fuzz`.
+const COVERAGE: &str = "--cfg fuzzing -Ccodegen-units=1 -Cpasses=sancov-module \
+    -Cllvm-args=-sanitizer-coverage-level=4 \
+    -Cllvm-args=-sanitizer-coverage-inline-8bit-counters \
+    -Cllvm-args=-sanitizer-coverage-pc-table \
+    -Cllvm-args=-sanitizer-coverage-trace-compares";
+/// An input that takes longer than this, in seconds, hangs.
+const HANG: u32 = 60;
+
+/// The folders whose files a fuzzer starts from.
+fn seeds(fuzzer: &str, hostile: &str) -> [PathBuf; 2] {
+    let tests = place::root().join("tests");
+    [
+        tests.join("fuzz/corpus").join(fuzzer),
+        tests.join("hostile").join(hostile),
+    ]
+}
+
+/// Builds the fuzzers and runs each over every file kept for it; calls `tell`
+/// with whether each held.
+///
+/// # Errors
+/// When they cannot be built or have nothing to run over.
+pub(crate) fn replay(mut tell: impl FnMut(bool)) -> Result<()> {
+    tools::cxx()?;
+    run::succeed(&mut run::cargo(&["build", "--package", PACKAGE]))?;
+    let found = place::target().join("fuzz");
+    fs::create_dir_all(&found)?;
+    for (fuzzer, hostile) in FUZZERS {
+        let mut files = Vec::new();
+        for folder in seeds(fuzzer, hostile) {
+            files.extend(listed(&folder)?);
+        }
+        let mut command = run::command(place::target().join("debug").join(fuzzer), &[]);
+        // An input that breaks something is written here.
+        command.arg(format!("-artifact_prefix={}/", found.display()));
+        let output = command.args(&files).output()?;
+        let said = String::from_utf8_lossy(&output.stderr);
+        let ran = said.lines().filter(|l| l.starts_with("Executed ")).count();
+        let held = output.status.success() && ran == files.len();
+        if !held {
+            println!("{said}");
+        }
+        println!("{fuzzer}: {ran} of {} inputs do no harm", files.len());
+        tell(held);
+    }
+    Ok(())
+}
+
+/// The files of a folder.
+fn listed(folder: &Path) -> Result<Vec<PathBuf>> {
+    let entries = fs::read_dir(folder).with_context(|| format!("{}", folder.display()))?;
+    let mut files: Vec<PathBuf> = entries
+        .map(|entry| entry.map(|entry| entry.path()))
+        .collect::<Result<_, _>>()?;
+    files.sort();
+    if files.is_empty() {
+        bail!("{} holds no input", folder.display());
+    }
+    Ok(files)
+}
+
+/// Looks for inputs that break something, `minutes` for each fuzzer. What was
+/// found worth keeping stays under `target/fuzz`, where the next run goes on.
+///
+/// # Errors
+/// When they cannot be built, or one broke; the input is named.
+pub(crate) fn explore(minutes: u32) -> Result<()> {
+    tools::cxx()?;
+    let home = place::target().join("fuzz");
+    let host = host()?;
+    // A target named keeps the flags off build scripts.
+    let mut build = run::cargo(&["build", "--profile", "deep", "--package", PACKAGE]);
+    build.args(["--target", &host, "--target-dir"]).arg(&home);
+    run::succeed(build.env("RUSTFLAGS", COVERAGE))?;
+    for (fuzzer, hostile) in FUZZERS {
+        let kept = home.join("corpus").join(fuzzer);
+        fs::create_dir_all(&kept)?;
+        let mut command = run::command(home.join(&host).join("deep").join(fuzzer), &[]);
+        command
+            .arg(format!("-max_total_time={}", minutes * 60))
+            .arg(format!("-timeout={HANG}"))
+            .arg(format!("-artifact_prefix={}/", home.display()))
+            .args(["-max_len=65536", "-print_final_stats=1", "-verbosity=0"])
+            .arg(kept)
+            .args(seeds(fuzzer, hostile));
+        run::succeed(&mut command)?;
+    }
+    Ok(())
+}
+
+/// The name of the machine this runs on, as the compiler gives it.
+fn host() -> Result<String> {
+    let said = run::output(&mut run::command("rustc", &["-vV"]))?;
+    let line = said.lines().find_map(|line| line.strip_prefix("host: "));
+    Ok(line.context("rustc names no host")?.to_owned())
+}

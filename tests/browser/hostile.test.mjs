@@ -1,0 +1,172 @@
+// Hostile files and links through the page's own ways in: each is refused in
+// one report with the open layout untouched, or opened with nothing injected.
+
+import assert from "node:assert/strict";
+import { readdir, readFile } from "node:fs/promises";
+import { after, before, test } from "node:test";
+
+import { assertClean, browser, guarded, keptForOffline, phone, serve } from "./support.mjs";
+
+/** One report: what stands there, and what may. */
+const REPORT = /found .+[,;] allowed:? .+/;
+/** A browser drops the mark itself before the page sees the text. */
+const MARKED = "syntax-byte-order-mark.json";
+
+const corpus = new URL("../hostile/", import.meta.url);
+
+let site;
+let chromium;
+before(async () => {
+  site = await serve();
+  chromium = await browser();
+});
+after(async () => {
+  await chromium?.close();
+  site?.stop();
+});
+
+/** `[name, bytes]` of every file in a folder of the corpus. */
+async function inputs(folder) {
+  const names = (await readdir(new URL(folder, corpus))).sort();
+  const read = async (name) => [name, await readFile(new URL(`${folder}/${name}`, corpus))];
+  return Promise.all(names.map(read));
+}
+
+/** A page at work on a table of its own, with a step that can be taken back. */
+async function working() {
+  const { context, faults } = await guarded(chromium, site.url, { ...phone, reducedMotion: "reduce" });
+  const page = await context.newPage();
+  await page.goto(site.url);
+  await page.waitForSelector("html[data-core=ready]");
+  await page.locator(".solid").tap();
+  await page.getByRole("button", { name: "Now yours" }).tap();
+  for (const dish of ["black olives", "rice", "dark-crusted loaf"]) {
+    await page.getByRole("button", { name: dish, exact: true }).tap();
+  }
+  await page.getByRole("button", { name: "Lay the table" }).tap();
+  await page.getByRole("button", { name: "Hands", exact: true }).tap();
+  await page.getByRole("button", { name: "squeeze lemon" }).tap();
+  await page.getByRole("button", { name: "Papers" }).tap();
+  await keptForOffline(page);
+  return { context, faults, page };
+}
+
+/** What is open: its drawing, its name, and whether a step can be taken back. */
+function open(page) {
+  return page.evaluate(() => ({
+    drawing: document.querySelector("[data-key^=hand-]")?.closest("svg").innerHTML,
+    names: [...document.querySelectorAll("h1, h2")].map((heading) => heading.textContent),
+    undo: [...document.querySelectorAll("button")]
+      .filter((button) => /undo/i.test(button.textContent + button.getAttribute("aria-label")))
+      .map((button) => button.disabled),
+  }));
+}
+
+/** Fails when anything in the page came out of an input as more than text. */
+async function assertNothingInjected(page, name) {
+  const found = await page.evaluate(() => ({
+    scripts: document.querySelectorAll("script:not([src]):not([type])").length,
+    pictures: document.querySelectorAll("img[src=x], [onerror], [onload]").length,
+    addresses: [...document.querySelectorAll("[href], [src]")]
+      .map((element) => element.getAttribute("href") ?? element.getAttribute("src"))
+      .filter((address) => /^\s*(javascript|data:text)/i.test(address)),
+    paints: [...document.querySelectorAll("[fill], [stroke], [style]")]
+      .flatMap((element) => ["fill", "stroke", "style"].map((key) => element.getAttribute(key)))
+      .filter((value) => /javascript|expression|url\((?!#)/i.test(value ?? "")),
+    hurt: globalThis.hurt,
+    polluted: {}.polluted,
+  }));
+  const nothing = {
+    scripts: 0, pictures: 0, addresses: [], paints: [], hurt: undefined, polluted: undefined,
+  };
+  assert.deepEqual({ ...nothing, ...found }, nothing, name);
+}
+
+/** Reads the one report, and puts it away. */
+async function report(page, words) {
+  const alert = page.getByRole("alert").filter({ hasText: words });
+  await alert.waitFor({ timeout: 20_000 });
+  const text = await alert.innerText();
+  assert.equal(await alert.locator("*").count(), 0, `${words}: the report is text`);
+  await page.getByRole("alert").locator("xpath=following-sibling::button").first().tap();
+  await alert.waitFor({ state: "detached" });
+  return text;
+}
+
+test("hostile files leave the open layout as it was, or open as text", async () => {
+  const { context, faults, page } = await working();
+  const was = await open(page);
+  assert.ok(was.drawing?.length > 1000, "a drawing is open");
+  const input = page.locator("input[type=file]");
+  const files = await inputs("files");
+  const hand = ([name, buffer]) =>
+    input.setInputFiles({ name, mimeType: "application/json", buffer });
+  const opens = ([name]) => name.startsWith("ok-") || name === MARKED;
+  for (const file of files.filter((each) => !opens(each))) {
+    await hand(file);
+    const said = await report(page, file[0]);
+    assert.match(said, REPORT, `${file[0]}: ${said}`);
+    assert.deepEqual(await open(page), was, `${file[0]} changed what was open`);
+  }
+  await assertNothingInjected(page, "refused files");
+
+  // More problems than one come in one report.
+  const sound = files.find(([name]) => name === "ok-sound.json")[1].toString();
+  const twice = sound.replace("1200", "-1").replace("#a27c59", "url(#x)");
+  await hand(["twice.json", Buffer.from(twice)]);
+  const both = await report(page, "twice.json");
+  assert.ok(both.includes("table.width") && both.includes("table.surface.colour"), both);
+
+  // What was open is also what was kept.
+  await page.reload();
+  await page.waitForSelector("html[data-core=ready]");
+  await page.locator("[data-key^=hand-]").first().waitFor();
+  assert.deepEqual((await open(page)).names.slice(0, 1), was.names.slice(0, 1), "after a reload");
+
+  const between = Buffer.from(sound.replace("A board", "Between"));
+  await page.getByRole("button", { name: "Papers" }).tap();
+  for (const file of files.filter(opens)) {
+    await hand(["between.json", between]);
+    const marker = page.getByRole("heading", { name: "Between" });
+    await marker.waitFor();
+    const { title } = JSON.parse(new TextDecoder().decode(file[1]));
+    await hand(file);
+    await marker.waitFor({ state: "detached" });
+    assert.equal(await page.getByRole("alert").count(), 0, `${file[0]} opens`);
+    await assertNothingInjected(page, file[0]);
+    if (title.includes("<")) {
+      const heading = page.getByRole("heading", { name: title });
+      assert.ok((await heading.count()) > 0, `${file[0]}: its title is text`);
+    }
+  }
+  assertClean(faults);
+  await context.close();
+});
+
+test("hostile links leave the open layout as it was, or show as text", async () => {
+  const { context, faults, page } = await working();
+  const was = await open(page);
+  const links = await inputs("links");
+  const go = ([, bytes]) => page.evaluate((text) => (location.hash = text), bytes.toString());
+  // Nothing after the `#` is no link.
+  const empty = ["syntax-empty.link", "syntax-sharp.link"];
+  const bad = links.filter(([name]) => !name.startsWith("ok-") && !empty.includes(name));
+  for (const link of bad) {
+    await go(link);
+    const said = await report(page, "The link could not be read");
+    assert.match(said, REPORT, `${link[0]}: ${said}`);
+    assert.deepEqual(await open(page), was, `${link[0]} changed what was open`);
+  }
+  await assertNothingInjected(page, "refused links");
+  for (const link of links.filter(([name]) => name.startsWith("ok-"))) {
+    await page.goto(site.url);
+    await page.waitForSelector("html[data-core=ready]");
+    await go(link);
+    await page.getByRole("button", { name: "Reply" }).waitFor();
+    await assertNothingInjected(page, link[0]);
+  }
+  await page.goto(site.url);
+  await page.locator("[data-key^=hand-]").first().waitFor();
+  assertClean(faults);
+  await context.close();
+});
