@@ -4,6 +4,7 @@
 import type {
   Crop, Exposure, Finding, Hand, Id, Item, Layout, Linen, Pair, Part, Person, Role,
 } from "./core";
+import * as say from "#words";
 import * as session from "./session";
 import * as state from "./state";
 
@@ -36,7 +37,7 @@ function item(name: string, id: Id, to: (item: Item) => void): boolean {
   });
 }
 const named = (id: Id): string =>
-  state.things.value.find((thing) => thing.id === id)?.name ?? "thing";
+  state.things.value.find((thing) => thing.id === id)?.name ?? say.thing;
 
 function resized(thing: Item, width: number, depth: number): void {
   const { size } = thing;
@@ -53,32 +54,32 @@ export const act = {
   remove: (ids: Id[]) => session.remove(ids),
   duplicate: ([id]: [Id]) => session.repeat(id),
 
-  rename: (id: Id, name: string) => one("renamed", id, (thing) => (thing.name = name)),
+  rename: (id: Id, name: string) => one(say.doneRenamed, id, (thing) => (thing.name = name)),
   lock: (id: Id, locked: boolean) =>
-    one(locked ? `${named(id)} locked` : `${named(id)} free`, id, (thing) => (thing.locked = locked)),
+    one((locked ? say.doneLocked : say.doneUnlocked)({ thing: named(id) }), id, (thing) => (thing.locked = locked)),
   role: (id: Id, role: Role) =>
-    change(`${named(id)}: its part in the picture`, (layout) => {
+    change(say.doneRole({ thing: named(id) }), (layout) => {
       for (const each of layout.items) {
         if (role === "hero" && each.role === "hero") each.role = "support";
         if (each.id === id) each.role = role;
       }
     }),
   resize: (id: Id, width: number, depth: number) =>
-    item(`${named(id)} resized`, id, (thing) => resized(thing, width, depth)),
+    item(say.doneResized({ thing: named(id) }), id, (thing) => resized(thing, width, depth)),
   height: (id: Id, height: number) =>
-    item(`${named(id)}: height`, id, (thing) => (thing.height = height)),
+    item(say.doneHeight({ thing: named(id) }), id, (thing) => (thing.height = height)),
   recolour: (which: Item, part: "rim" | "well" | "food", srgb: string) =>
-    item(`${which.name} recoloured`, which.id, (thing) => {
+    item(say.doneRecoloured({ thing: which.name }), which.id, (thing) => {
       const own: Part = { colours: [{ srgb, share: 100, origin: "guess" }] };
       thing.parts = { ...thing.parts, [part]: own };
     }),
   putOn: (id: Id, on: Id) =>
-    item(`${named(id)} put down`, id, (thing) => {
+    item(say.donePut({ thing: named(id) }), id, (thing) => {
       if (on === 0) delete thing.on;
       else thing.on = on;
     }),
   group: (ids: Id[]) =>
-    change("put together", (layout) => {
+    change(say.doneGrouped, (layout) => {
       const members = layout.items.filter((each) => ids.includes(each.id));
       const known = members.find((each) => each.group !== undefined)?.group;
       const group = known ?? fresh(layout);
@@ -88,46 +89,46 @@ export const act = {
       for (const each of members) each.group = group;
     }),
   ungroup: (group: Id) =>
-    change("taken apart", (layout) => {
+    change(say.doneApart, (layout) => {
       layout.groups = (layout.groups ?? []).filter((each) => each.id !== group);
       for (const each of layout.items) if (each.group === group) delete each.group;
     }),
   linen: (linen: Linen, to: Partial<Linen>) =>
-    one(`${linen.name} changed`, linen.id, (thing) => Object.assign(thing, to)),
+    one(say.doneLinen({ thing: linen.name }), linen.id, (thing) => Object.assign(thing, to)),
 
   table: (table: Layout["table"], to: Partial<Layout["table"]>) =>
-    change("board changed", (layout) => (layout.table = { ...table, ...to })),
-  floor: (colour: string) => change("floor recoloured", (layout) => (layout.floor.colour = colour)),
+    change(say.doneBoard, (layout) => (layout.table = { ...table, ...to })),
+  floor: (colour: string) => change(say.doneFloor, (layout) => (layout.floor.colour = colour)),
   frame: (frame: Layout["frame"], to: Partial<Layout["frame"]>) =>
-    change("frame changed", (layout) => (layout.frame = { ...frame, ...to })),
+    change(say.doneFrame, (layout) => (layout.frame = { ...frame, ...to })),
   head: (to: Partial<Pick<Layout, "title" | "look" | "units" | "revision" | "client" | "note">>) =>
-    change("revision" in to ? "version counted up" : "heading changed", (layout) =>
+    change("revision" in to ? say.doneVersion : say.doneHeading, (layout) =>
       Object.assign(layout, to),
     ),
-  camera: (camera: Layout["camera"]) => change("camera changed", (layout) => (layout.camera = camera)),
-  rig: (rig: Layout["rig"]) => change("ceiling changed", (layout) => (layout.rig = rig)),
-  light: (light: Layout["light"]) => change("light moved", (layout) => (layout.light = light)),
+  camera: (camera: Layout["camera"]) => change(say.doneCamera, (layout) => (layout.camera = camera)),
+  rig: (rig: Layout["rig"]) => change(say.doneCeiling, (layout) => (layout.rig = rig)),
+  light: (light: Layout["light"]) => change(say.doneLight, (layout) => (layout.light = light)),
 
   person: (person: Person, to: Partial<Person>) =>
-    change("person changed", (layout) => {
+    change(say.donePerson, (layout) => {
       const found = layout.people?.find((each) => each.id === person.id);
       if (found !== undefined) Object.assign(found, to);
     }),
   hand: (hand: Hand, to: Partial<Hand>) =>
-    change("hand changed", (layout) => {
+    change(say.doneHand, (layout) => {
       const found = layout.hands?.find((each) => each.id === hand.id);
       if (found !== undefined) Object.assign(found, to);
     }),
   /** The other hand does it; a pair changes sides as a whole. */
   flip: (hand: Hand) =>
-    change("hands flipped", (layout) => {
+    change(say.doneFlipped, (layout) => {
       for (const each of layout.hands ?? []) {
         if (each.id !== hand.id && each.id !== hand.pair) continue;
         each.side = each.side === "left" ? "right" : "left";
       }
     }),
   exposure: (hand: Hand, id: Id) =>
-    change("shot in another exposure", (layout) => {
+    change(say.doneExposure, (layout) => {
       for (const each of layout.hands ?? []) {
         if (each.id === hand.id || each.id === hand.pair) each.exposure = id;
       }
@@ -138,14 +139,14 @@ export const act = {
     }),
 
   addCrop: (layout: Layout, name: string, ratio: Pair) =>
-    change(`${name} added`, (copy) => {
+    change(say.doneCropAdded({ crop: name }), (copy) => {
       const { at, width } = layout.frame;
       const high = (width * layout.frame.ratio[1]) / layout.frame.ratio[0];
       const across = Math.floor(Math.min(width, (high * ratio[0]) / ratio[1]));
       copy.crops.push({ id: fresh(copy), name, ratio, at, width: across });
     }),
   addDoublePage: (layout: Layout) =>
-    change("double page added", (copy) => {
+    change(say.doneCropAdded({ crop: say.cropDoublePage }), (copy) => {
       const { at, width } = layout.frame;
       const high = (width * layout.frame.ratio[1]) / layout.frame.ratio[0];
       // Two A4 pages side by side, 3 mm of bleed and a fold 10 mm wide that eats
@@ -153,11 +154,11 @@ export const act = {
       const print: Pair = [420, 297];
       const across = Math.floor(Math.min(width, (high * print[0]) / print[1]) * 0.96);
       copy.crops.push({
-        id: fresh(copy), name: "double page", print, at, width: across, bleed: 3, safe: 8, gutter: 10,
+        id: fresh(copy), name: say.cropDoublePage, print, at, width: across, bleed: 3, safe: 8, gutter: 10,
       });
     }),
   copySpace: (crop: Crop) =>
-    change(`copy space in ${crop.name}`, (layout) => {
+    change(say.doneCopy({ crop: crop.name }), (layout) => {
       const found = layout.crops.find((each) => each.id === crop.id);
       if (found === undefined) return;
       const shape = crop.ratio ?? crop.print ?? [1, 1];
@@ -166,13 +167,13 @@ export const act = {
       found.copy = { area: [0, -Math.round(high * 0.32), across, down], wording: "" };
     }),
   crop: (crop: Crop, to: Partial<Crop>) =>
-    change(`${crop.name} changed`, (layout) => {
+    change(say.doneCrop({ crop: crop.name }), (layout) => {
       const found = layout.crops.find((each) => each.id === crop.id);
       if (found !== undefined) Object.assign(found, to);
     }),
 
   accept: (finding: Finding) =>
-    change("meant so", (layout) => {
+    change(say.doneMeant, (layout) => {
       const rest = (layout.intended ?? []).filter((each) => each.finding !== finding.key);
       layout.intended = [...rest, { finding: finding.key, figure: Math.round(finding.figure) }];
     }),

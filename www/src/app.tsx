@@ -1,6 +1,7 @@
 // The page: the picture, and under it what the current place has to say.
 
 import type { JSX } from "preact";
+import * as say from "#words";
 
 import type { Layout } from "./core";
 import { Add } from "./panels/add";
@@ -9,70 +10,55 @@ import { Client } from "./panels/client";
 import { CropsPanel, Keeps } from "./panels/crops";
 import { Findings } from "./panels/findings";
 import { Cured, First } from "./panels/first";
-import { Exposures, HandsPanel } from "./panels/hands";
+import { Exposures, HandsPanel, OneHand } from "./panels/hands";
 import { PapersPanel } from "./panels/papers";
 import { TablePanel } from "./panels/table";
 import { ItemPanel, LinenPanel } from "./panels/thing";
 import { Things, Which } from "./panels/things";
 import { Yours } from "./panels/yours";
 import { Grease, Rule } from "./parts/lines";
+import { Notices } from "./parts/notices";
+import { ScoreLine } from "./parts/scores";
 import { Picture } from "./picture";
 import * as session from "./session";
 import * as state from "./state";
 
 const PLACES: readonly (readonly [state.Place, string])[] = [
-  ["table", "Table"],
-  ["hands", "Hands"],
-  ["camera", "Camera & light"],
-  ["crops", "Crops"],
-  ["papers", "Papers"],
+  ["table", say.placeTable],
+  ["hands", say.placeHands],
+  ["camera", say.placeCamera],
+  ["crops", say.placeCrops],
+  ["papers", say.placePapers],
 ];
 
 function Head({ layout }: { layout: Layout }): JSX.Element {
   return (
     <header class="head">
-      <h1>{layout.title || "A laid table"}</h1>
+      <h1>{layout.title || say.untitledTable}</h1>
       <span>{state.stage.value === "first" ? "" : state.saved.value}</span>
     </header>
   );
 }
 
-function Notices(): JSX.Element | null {
-  const fault = state.fault.value;
-  const newer = state.newer.value;
-  if (fault === "" && newer === undefined && !state.readOnly.value) return null;
-  return (
-    <div class="notice">
-      {state.readOnly.value ? <p>Another tab is working on this layout. Here it is only shown.</p> : null}
-      {fault === "" ? null : (
-        <>
-          <p role="alert">{fault}</p>
-          <button class="word" onClick={() => (state.fault.value = "")}>
-            Understood
-          </button>
-        </>
-      )}
-      {newer === undefined ? null : (
-        <button class="word" data-act="update" onClick={newer}>
-          Use the newer page
-        </button>
-      )}
-    </div>
-  );
+/** What is chosen on the picture, with what can be done to it. */
+function Chosen(): JSX.Element | null {
+  const [item, linen, hand] = [
+    state.chosenItem.value, state.chosenLinen.value, state.chosenHand.value,
+  ];
+  if (state.live.value !== undefined) return null;
+  if (item !== undefined) return <ItemPanel item={item} />;
+  if (linen !== undefined) return <LinenPanel linen={linen} />;
+  return hand === undefined ? null : <OneHand hand={hand} />;
 }
 
 function Table({ layout }: { layout: Layout }): JSX.Element {
-  const [item, linen] = [state.chosenItem.value, state.chosenLinen.value];
   return (
     <>
       <Which />
-      {item !== undefined ? (
-        <ItemPanel item={item} />
-      ) : linen !== undefined ? (
-        <LinenPanel linen={linen} />
-      ) : (
-        <Findings />
-      )}
+      <Chosen />
+      <Findings />
+      <Exposures />
+      <Keeps layout={layout} />
       <Add />
       <TablePanel layout={layout} />
       <Things />
@@ -101,11 +87,11 @@ function Row(): JSX.Element {
       <span class="quiet">{state.lastAct.value}</span>
       <div>
         <button disabled={!state.undoable.value} onClick={() => session.undo()}>
-          Undo
+          {say.undo}
         </button>
         {state.stage.value === "work" ? (
           <button disabled={!state.redoable.value} onClick={() => session.redo()}>
-            Redo
+            {say.redo}
           </button>
         ) : null}
       </div>
@@ -121,9 +107,9 @@ function go(place: state.Place): void {
 
 function Places(): JSX.Element {
   return (
-    <nav class="places" aria-label="Places">
+    <nav class="places" aria-label={say.places}>
       {PLACES.map(([place, name]) => {
-        const here = state.place.value === place;
+        const here = state.stage.value !== "yours" && state.place.value === place;
         return (
           <button key={place} aria-current={here ? "page" : undefined} onClick={() => go(place)}>
             {name}
@@ -142,6 +128,7 @@ function Planner({ layout }: { layout: Layout }): JSX.Element {
       <Notices />
       <Head layout={layout} />
       <Picture />
+      {stage === "work" ? <ScoreLine /> : null}
       <Rule />
       {stage === "first" ? <First /> : null}
       {stage === "cured" ? <Cured /> : null}
@@ -149,15 +136,9 @@ function Planner({ layout }: { layout: Layout }): JSX.Element {
       {stage === "work" ? (
         <section class="say">
           <Say layout={layout} />
-          {state.place.value === "table" ? (
-            <div class="aside">
-              <Exposures />
-              <Keeps layout={layout} />
-            </div>
-          ) : null}
         </section>
       ) : null}
-      {stage === "first" ? null : <Row />}
+      {stage === "first" || stage === "yours" ? null : <Row />}
       {stage === "first" ? null : <Places />}
       <p class="away" role="status">
         {state.said.value}
@@ -172,7 +153,7 @@ export function App(): JSX.Element {
     return (
       <main class="sheet">
         <p class="say" role="status">
-          {state.fault.value || "Laying the table…"}
+          {state.fault.value || say.layingTable}
         </p>
       </main>
     );

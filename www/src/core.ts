@@ -128,6 +128,8 @@ export interface Remedy {
   act: string;
   predicted: string;
   after: number;
+  /** The edit it makes. */
+  record: string;
 }
 export interface Finding {
   key: string;

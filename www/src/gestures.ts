@@ -69,7 +69,8 @@ export function listen(element: HTMLElement, view: Window, acts: Acts): () => vo
   };
 
   element.addEventListener("pointerdown", (event) => {
-    if (event.button > 0) return;
+    // A control on the picture is tapped, not dragged.
+    if (event.button > 0 || (event.target as Element).closest("button") !== null) return;
     element.setPointerCapture(event.pointerId);
     fingers.set(event.pointerId, [event.clientX, event.clientY]);
     if (fingers.size === 2) {

@@ -5,37 +5,41 @@ import { render } from "preact";
 
 import { coreModule, startWorker } from "#assets";
 import init, { Planner } from "#core";
+import * as say from "#words";
 
 import { App } from "./app";
 import { registerWorker } from "./register-worker";
+import * as readings from "./readings";
 import * as session from "./session";
 import * as state from "./state";
 import * as store from "./store";
 
-const marks = document.documentElement.dataset;
-
 async function start(): Promise<void> {
   const module = await coreModule();
   await init({ module_or_path: module });
-  const worker = startWorker();
-  worker.addEventListener("message", () => (marks["worker"] = "ready"), { once: true });
-  worker.postMessage(module);
   session.begin(() => new Planner());
+  readings.begin({
+    start: startWorker,
+    module,
+    file: () => session.core().save_json(),
+    show: session.showMarks,
+  });
   const payload = location.hash.slice(1);
   if (payload !== "") await readLink(payload);
   else await resume();
-  marks["core"] = "ready";
+  await readings.settled();
+  document.documentElement.dataset["core"] = "ready";
 }
 
 /** Shows what a link holds; what was open here stays as it was kept. */
 async function readLink(payload: string): Promise<void> {
   try {
     session.core().open_link(payload);
-    session.refresh();
+    session.read();
     state.stage.value = "client";
   } catch (error) {
     await resume();
-    state.fault.value = `The link could not be read (${session.message(error)}). Nothing here was changed; ask for it again, or for the file.`;
+    state.fault.value = say.linkNotRead({ why: session.message(error) });
   }
 }
 
@@ -48,7 +52,7 @@ async function resume(): Promise<void> {
       return;
     }
   } catch (error) {
-    state.fault.value = `What was kept here could not be read (${session.message(error)}). Here is the first table; nothing kept was removed.`;
+    state.fault.value = say.keptNotRead({ why: session.message(error) });
   }
   await session.firstVisit();
 }
@@ -60,7 +64,7 @@ start()
   .then(() => registerWorker((accept) => (state.newer.value = accept)))
   .then(() => store.askToStay())
   .catch((error: unknown) => {
-    state.fault.value = `The planner did not start: ${session.message(error)}. Nothing kept here was changed; reload to try again.`;
+    state.fault.value = say.notStarted({ why: session.message(error) });
   });
 addEventListener("hashchange", () => {
   const payload = location.hash.slice(1);

@@ -107,9 +107,9 @@ export class Overlay {
     return Math.hypot(x - this.#knob[0], y - this.#knob[1]) < reach;
   }
 
-  /** Turns the chosen thing so that its handle points to the finger. */
-  turn(view: Window, x: number, y: number, finger: Finger): void {
-    if (this.#knob === undefined) return;
+  /** Turns the chosen thing so that its handle points to the finger; returns how far, degrees. */
+  turn(view: Window, x: number, y: number, finger: Finger): number {
+    if (this.#knob === undefined) return 0;
     const [cx, cy] = this.#centre;
     const angle = (px: number, py: number): number => Math.atan2(py - cy, px - cx);
     const by = ((angle(x, y) - angle(...this.#knob)) * 180) / Math.PI;
@@ -118,6 +118,7 @@ export class Overlay {
       set(part, { transform: `rotate(${degrees} ${cx} ${cy})` });
     }
     this.#say(view, finger, core().drag_words());
+    return degrees;
   }
 
   /** Back to rest after a drag or a turn. */

@@ -4,10 +4,13 @@ import { useEffect, useRef } from "preact/hooks";
 import type { JSX } from "preact";
 import { effect } from "@preact/signals";
 
+import * as say from "#words";
+
 import { act } from "./acts";
 import { listen, type Finger } from "./gestures";
 import { keys } from "./keys";
 import { Overlay } from "./overlay";
+import * as readings from "./readings";
 import * as session from "./session";
 import { Window, type Seen } from "./stage";
 import * as state from "./state";
@@ -43,6 +46,7 @@ export function Picture(): JSX.Element {
   const drawing = useRef<SVGGElement>(null);
   const above = useRef<SVGGElement>(null);
   const lens = useRef<HTMLDivElement>(null);
+  const refit = useRef<(() => void) | undefined>(undefined);
 
   useEffect(() => {
     const [element, root, under, over, figure] = [
@@ -50,16 +54,25 @@ export function Picture(): JSX.Element {
     ];
     if (!element || !root || !under || !over || !figure) return undefined;
     const overlay = new Overlay(over, figure);
-    const view = new Window(root, () => {
-      session.setScale(view.scale);
-      overlay.show(view);
-    });
+    const view = new Window(
+      root,
+      () => {
+        session.setScale(view.scale);
+        overlay.show(view);
+      },
+      (is) => (state.enlarged.value = is),
+    );
+    refit.current = () => view.refit();
     const size = (): void => {
       element.style.height = `${tall(element.clientWidth)}px`;
       view.fit(whole());
     };
     size();
     session.drawInto(under, view.scale);
+    const put = (): void => {
+      if (!session.drop()) readings.abandoned();
+      overlay.rest(view);
+    };
     const abandon = listen(element, view, {
       grab(x, y) {
         if (state.stage.value === "first" || state.readOnly.value) return false;
@@ -71,15 +84,20 @@ export function Picture(): JSX.Element {
       drag(dx, dy, finger) {
         session.core().drag_to(dx, dy, 7 * view.scale);
         overlay.follow(view, finger);
+        tell(0);
       },
-      drop: () => (session.drop(), overlay.rest(view)),
-      abandon: () => (session.core().let_go(), overlay.rest(view)),
+      drop: put,
+      abandon() {
+        session.core().let_go();
+        readings.abandoned();
+        overlay.rest(view);
+      },
       tap,
       handle: (x, y) => overlay.onHandle(view, x, y) && session.core().grab(state.chosen.value ?? 0),
       turn(x, y, finger: Finger) {
-        overlay.turn(view, x, y, finger);
+        tell(overlay.turn(view, x, y, finger) * 2);
       },
-      turned: () => (session.drop(), overlay.rest(view)),
+      turned: put,
     });
     const stopKeys = keys(element, view, abandon);
     const watch = new ResizeObserver(size);
@@ -96,7 +114,6 @@ export function Picture(): JSX.Element {
     });
     const redrawn = effect(() => {
       void state.exposure.value;
-      void state.openFinding.value;
       void state.place.value;
       void state.stage.value;
       session.redraw();
@@ -115,15 +132,29 @@ export function Picture(): JSX.Element {
       ref={box}
       tabIndex={0}
       role="group"
-      aria-label="The picture from above. Arrow keys move what is chosen by 1 cm, with Shift by 1 mm; the list of things below does the same."
+      aria-label={say.pictureLabel}
     >
       <svg ref={svg} aria-hidden="true">
         <g ref={drawing} />
         <g ref={above} />
       </svg>
       <div class="lens sans" ref={lens} hidden />
+      {state.enlarged.value ? (
+        <button class="whole" onClick={() => refit.current?.()}>
+          {say.fitView}
+        </button>
+      ) : null}
     </div>
   );
+}
+
+/** Has the readings follow what is in hand. */
+function tell(halfDegrees: number): void {
+  const id = state.chosen.value;
+  const core = session.core();
+  if (id === undefined) return;
+  const [dx, dy] = halfDegrees === 0 ? [core.drag_x, core.drag_y] : [0, 0];
+  readings.moved({ id, dx, dy, halfDegrees });
 }
 
 /** What a drag that starts here moves: the chosen thing if it is there, else the topmost. */

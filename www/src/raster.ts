@@ -1,5 +1,7 @@
 // The exported drawing as a file, and as a picture of pixels for a chat.
 
+import * as say from "#words";
+
 /** Longest side of the picture for a chat, px. */
 const LONGEST = 2400;
 
@@ -19,11 +21,11 @@ export async function rasterised(svg: string): Promise<Blob> {
     canvas.width = Math.round(image.naturalWidth * by);
     canvas.height = Math.round(image.naturalHeight * by);
     const context = canvas.getContext("2d");
-    if (context === null) throw new Error("this browser gives no canvas");
+    if (context === null) throw new Error(say.noCanvas);
     context.drawImage(image, 0, 0, canvas.width, canvas.height);
     return await new Promise((resolve, reject) =>
       canvas.toBlob(
-        (blob) => (blob === null ? reject(new Error("no picture came back")) : resolve(blob)),
+        (blob) => (blob === null ? reject(new Error(say.noPicture)) : resolve(blob)),
         "image/png",
       ),
     );

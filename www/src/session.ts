@@ -2,8 +2,11 @@
 
 import { batch } from "@preact/signals";
 import { Planner } from "#core";
+import * as say from "#words";
 
-import type { Done, Finding, Id, Layout, Report, Thing } from "./core";
+import type { Marks } from "./asked";
+import type { Done, Id, Layout, Thing } from "./core";
+import * as readings from "./readings";
 import * as state from "./state";
 import * as store from "./store";
 
@@ -41,28 +44,23 @@ export function setScale(perPixel: number): void {
   redraw();
 }
 
-/** The one finding of the first visit: a dish that sinks into what it lies on. */
-export const firstFinding = (): Finding | undefined =>
-  state.report.value?.findings.find(
-    (each) => each.reading === "separation" && each.remedy && !each.key.includes("cuff"),
-  );
-
 /** Brings the drawing to the layout. */
 export function redraw(): void {
   if (drawing === undefined) return;
-  const early = state.stage.value === "first" || state.stage.value === "cured";
+  const early = state.early.value;
   const hands = early ? -1 : state.exposure.value;
-  const marks = early ? (firstFinding()?.key ?? "") : (state.openFinding.value ?? "");
-  planner.view(scale, hands, marks, !early && state.place.value === "crops");
+  planner.view(scale, hands, !early && state.place.value === "crops");
   planner.patch();
 }
+
+/** Shows marks of findings on the picture. */
+export const showMarks = ({ numbers, words }: Marks): void => planner.show_marks(numbers, words);
 
 /** Reads everything the panels show. */
 export function refresh(): void {
   batch(() => {
     state.layout.value = planner.layout() as Layout;
     state.things.value = planner.things() as Thing[];
-    state.report.value = planner.report() as Report;
     state.undoable.value = planner.can_undo();
     state.redoable.value = planner.can_redo();
     const exists = state.chosen.value !== undefined && planner.has(state.chosen.value);
@@ -73,8 +71,7 @@ export function refresh(): void {
 /** Runs one act on the core: what it did is drawn, read, kept and said. */
 function act(run: () => unknown): boolean {
   if (state.readOnly.value) {
-    state.fault.value =
-      "Another tab has this layout open, so this one only shows it. Nothing was changed.";
+    state.fault.value = say.onlyShownRefused;
     return false;
   }
   let done: Done | undefined;
@@ -89,25 +86,34 @@ function act(run: () => unknown): boolean {
   refresh();
   redraw();
   state.lastAct.value = done.name;
-  const first = state.report.value?.findings.find((finding) => finding.rank <= 2);
-  state.said.value = first === undefined ? `${done.name}.` : `${done.name}. ${first.sentence}`;
+  readings.edited(done.record);
+  void readings.settled().then(() => speak(done.name));
   keep(done.record);
   return true;
+}
+
+/** Says what was done and what now matters most, to those who do not see it. */
+function speak(done: string): void {
+  const first = state.report.value?.findings.find((finding) => finding.rank <= 2);
+  state.said.value =
+    first === undefined
+      ? say.actSaidAlone({ act: done })
+      : say.actSaid({ act: done, sentence: first.sentence });
 }
 
 /** Says what went wrong; after a trap starts afresh from what was kept. */
 function refused(error: unknown): void {
   if (!(error instanceof WebAssembly.RuntimeError)) {
-    state.fault.value = `${message(error)} Nothing was changed.`;
+    state.fault.value = say.refusedAct({ why: message(error) });
     return;
   }
   const layout = state.layout.value;
   planner = compile();
   if (layout !== undefined) planner.open_json(JSON.stringify(layout));
+  readings.opened(planner.save_json());
   if (drawing !== undefined) drawInto(drawing, scale);
   refresh();
-  state.fault.value =
-    "That act stopped the planner. The layout is as it was before it; the act is set aside.";
+  state.fault.value = say.stoppedAct;
 }
 
 export function message(error: unknown): string {
@@ -126,8 +132,12 @@ export const remove = (ids: Id[]): boolean => act(() => planner.remove(Uint16Arr
 export const repeat = (id: Id): boolean => act(() => planner.repeat(id));
 export const undo = (): boolean => act(() => planner.undo());
 export const redo = (): boolean => act(() => planner.redo());
-export const remedy = (key: string): boolean =>
-  act(() => planner.apply_remedy(key));
+/** Does what the finding of this key proposes. */
+export function remedy(key: string): boolean {
+  const found = state.report.value?.findings.find((finding) => finding.key === key)?.remedy;
+  if (!found) return false;
+  return act(() => planner.make_record(found.act, found.record));
+}
 /** Ends a drag or a turn as one edit. */
 export const drop = (): boolean => act(() => planner.drop());
 /** Lays a table of one's own, board, frame, settings and dishes in one go, as a new layout. */
@@ -155,21 +165,17 @@ function keep(record: string): void {
   const { id } = planner;
   const whole = number - snapshotAt >= SNAPSHOT_EVERY ? planner.save_json() : undefined;
   if (whole !== undefined) snapshotAt = number;
-  state.saved.value = "saving";
+  state.saved.value = say.saving;
   queue = queue
     .then(() => (whole === undefined ? store.keepEdit(id, number, record) : snapshot(whole, number)))
     .then(() => {
       if (number === edits) state.saved.value = savedWord();
     })
-    .catch((error: unknown) => {
-      state.saved.value = "not saved";
-      state.fault.value =
-        `This device refused to save (${message(error)}). The layout is still open here; keep a copy as a file under Papers.`;
-    });
+    .catch(notKept);
 }
 
 const savedWord = (): string =>
-  matchMedia("(pointer: coarse)").matches ? "saved on this phone" : "saved on this computer";
+  matchMedia("(pointer: coarse)").matches ? say.savedOnPhone : say.savedOnComputer;
 
 function snapshot(file: string, upto: number): Promise<void> {
   const { id, title } = JSON.parse(file) as { id: string; title: string };
@@ -189,10 +195,18 @@ export async function openFile(text: string): Promise<void> {
 /** Keeps the layout just opened as it is. */
 async function keepNow(): Promise<void> {
   const file = planner.save_json();
-  queue = queue.then(() => snapshot(file, 0));
+  queue = queue
+    .then(() => snapshot(file, 0))
+    .then(() => void (state.saved.value = savedWord()))
+    .catch(notKept);
   await queue;
-  state.saved.value = savedWord();
   await listKept();
+}
+
+/** Says that this device keeps nothing, and what to do. */
+function notKept(error: unknown): void {
+  state.saved.value = say.notSaved;
+  state.fault.value = say.refusedSaving({ why: message(error) });
 }
 
 async function opened(upto: number): Promise<void> {
@@ -204,8 +218,14 @@ async function opened(upto: number): Promise<void> {
   state.exposure.value = -2;
   state.readOnly.value = !(await store.becomeWriter(planner.id));
   remember(planner.id);
-  refresh();
+  read();
   redraw();
+}
+
+/** Has what is open read anew. */
+export function read(): void {
+  refresh();
+  readings.opened(planner.save_json());
 }
 
 /** Opens what was kept: the snapshot, then every later edit in its order. */
@@ -218,7 +238,7 @@ export async function openKept(id: string): Promise<boolean> {
     try {
       planner.replay(record);
     } catch (error) {
-      state.fault.value = `Edit ${number} could not be read again (${message(error)}) and is left out with those after it.`;
+      state.fault.value = say.editLeftOut({ number: String(number), why: message(error) });
       break;
     }
     upto = number;
@@ -228,8 +248,39 @@ export async function openKept(id: string): Promise<boolean> {
   return true;
 }
 
+/** Lists what is kept here; nothing where the device keeps nothing. */
 export async function listKept(): Promise<void> {
-  state.kept.value = await store.everything();
+  state.kept.value = await store.everything().catch(() => []);
+}
+
+/** Gives a kept layout that is not open another title. */
+export async function renameKept(id: string, title: string): Promise<void> {
+  const [file, found] = [await wholeOf(id), await store.load(id)];
+  if (file === undefined || found === undefined) return;
+  const other = compile();
+  try {
+    other.open_json(JSON.stringify({ ...(JSON.parse(file) as object), title }));
+    await snapshot(other.save_json(), found.records.at(-1)?.number ?? found.kept.upto);
+  } catch (error) {
+    state.fault.value = say.refusedAct({ why: message(error) });
+  } finally {
+    other.free();
+  }
+  await listKept();
+}
+
+/** Removes a kept layout that is not open; returns it whole, to be put back. */
+export async function removeKept(id: string): Promise<store.Kept | undefined> {
+  const [file, kept] = [await wholeOf(id), state.kept.value.find((each) => each.id === id)];
+  await store.remove(id);
+  await listKept();
+  return file === undefined || kept === undefined ? undefined : { ...kept, file };
+}
+
+/** Keeps a removed layout again. */
+export async function putBack(kept: store.Kept): Promise<void> {
+  await store.keepWhole(kept);
+  await listKept();
 }
 
 const LAST = "overspread-last";

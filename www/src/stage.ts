@@ -19,6 +19,8 @@ export class Window {
     readonly svg: SVGSVGElement,
     /** Called when the scale has settled after a change. */
     readonly settled: () => void,
+    /** Told whether less than the whole is seen, or another part. */
+    readonly enlarged: (is: boolean) => void,
   ) {}
 
   /** Table mm per CSS pixel. */
@@ -39,6 +41,7 @@ export class Window {
       width,
       height,
     });
+    this.enlarged(false);
   }
 
   refit(): void {
@@ -63,6 +66,7 @@ export class Window {
   pan(dx: number, dy: number): void {
     const { x, y, width, height } = this.seen;
     this.#show({ x: x - dx * this.scale, y: y - dy * this.scale, width, height });
+    this.enlarged(true);
   }
 
   /** Enlarges about a place on the table that stays where it is. */
@@ -75,6 +79,7 @@ export class Window {
       width,
       height: this.seen.height * by,
     });
+    this.enlarged(true);
   }
 
   #timer = 0;

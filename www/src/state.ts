@@ -2,6 +2,7 @@
 
 import { computed, signal } from "@preact/signals";
 
+import type { Live } from "./asked";
 import type { Id, Layout, Report, Thing } from "./core";
 import type { Kept } from "./store";
 
@@ -13,6 +14,10 @@ export const stage = signal<Stage>("first");
 export const place = signal<Place>("table");
 export const layout = signal<Layout | undefined>(undefined);
 export const report = signal<Report | undefined>(undefined);
+/** What the drag in hand changes of the report. */
+export const live = signal<Live | undefined>(undefined);
+/** Whether what is open has still to be read. */
+export const reading = signal(false);
 export const things = signal<Thing[]>([]);
 export const chosen = signal<Id | undefined>(undefined);
 export const openFinding = signal<string | undefined>(undefined);
@@ -29,10 +34,23 @@ export const kept = signal<Kept[]>([]);
 /** Which exposure is shown: all together (-2), no hands (-1), or the place of a hand exposure. */
 export const exposure = signal(-2);
 export const newer = signal<(() => void) | undefined>(undefined);
+/** Whether the picture is enlarged or moved from where it is at rest. */
+export const enlarged = signal(false);
 /** Things under a finger when there is more than one. */
 export const which = signal<Id[]>([]);
 /** Figures of the first visit: what the pot lost before and loses now. */
-export const firstFigures = signal<{ before: string; now: string } | undefined>(undefined);
+export const firstFigures = signal<
+  { thing: string; before: string; now: string } | undefined
+>(undefined);
+
+/** Before the table is the visitor's own, it is shown and read without hands. */
+export const early = computed(() => ["first", "cured", "yours"].includes(stage.value));
+/** The one finding of the first visit: a dish that sinks into what it lies on. */
+export const firstFinding = computed(() =>
+  report.value?.findings.find(
+    (each) => each.reading === "separation" && each.remedy && !each.key.includes("cuff"),
+  ),
+);
 
 export const chosenItem = computed(() =>
   layout.value?.items.find((item) => item.id === chosen.value),

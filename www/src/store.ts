@@ -1,6 +1,8 @@
 // Keeps layouts on this device: a snapshot and a journal of edits for each, one
 // transaction per edit, so that killing the page loses at most the action in hand.
 
+import * as say from "#words";
+
 const NAME = "overspread";
 const SNAPSHOT = "snapshots";
 const JOURNAL = "journal";
@@ -32,7 +34,7 @@ function database(): Promise<IDBDatabase> {
       request.result.createObjectStore(JOURNAL, { keyPath: ["layout", "number"] });
     };
     request.onsuccess = () => resolve(request.result);
-    request.onerror = () => reject(request.error ?? new Error("no storage"));
+    request.onerror = () => reject(request.error ?? new Error(say.noStorage));
   });
   return opened;
 }
@@ -40,7 +42,7 @@ function database(): Promise<IDBDatabase> {
 function asked<T>(request: IDBRequest<T>): Promise<T> {
   return new Promise((resolve, reject) => {
     request.onsuccess = () => resolve(request.result);
-    request.onerror = () => reject(request.error ?? new Error("storage failed"));
+    request.onerror = () => reject(request.error ?? new Error(say.noStorage));
   });
 }
 
@@ -53,7 +55,7 @@ async function within(
   act(transaction.objectStore(SNAPSHOT), transaction.objectStore(JOURNAL));
   return new Promise((resolve, reject) => {
     transaction.oncomplete = () => resolve();
-    transaction.onabort = () => reject(transaction.error ?? new Error("storage refused"));
+    transaction.onabort = () => reject(transaction.error ?? new Error(say.noStorage));
   });
 }
 

@@ -2,6 +2,8 @@
 // the addresses of our own workers: a file beside the page, or a blob that this
 // page made.
 
+import * as say from "#words";
+
 // TypeScript's own library does not describe Trusted Types yet.
 interface Policy {
   createScriptURL(address: string): string;
@@ -13,7 +15,7 @@ interface PolicyFactory {
 function own(address: string): string {
   const url = new URL(address, document.baseURI);
   if (url.origin !== location.origin && url.protocol !== "blob:") {
-    throw new TypeError(`not an address of this page: ${address}`);
+    throw new TypeError(say.notOurAddress({ address }));
   }
   return address;
 }

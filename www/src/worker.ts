@@ -1,9 +1,67 @@
 // The worker: an instance of the core of its own, so that readings never hold
-// up the hand that drags.
+// up the hand that drags. It follows the page edit by edit and reads the newest.
 
-import { initSync } from "#core";
+import { initSync, Planner } from "#core";
 
-addEventListener("message", (event: MessageEvent<WebAssembly.Module>) => {
-  initSync({ module: event.data });
-  postMessage("ready");
-}, { once: true });
+import type { Answer, Ask, Live, Marks } from "./asked";
+import type { Report } from "./core";
+
+let planner: Planner;
+let revision = 0;
+let shown = { noHands: false, key: "" };
+let due = false;
+
+const tell = (answer: Answer): void => postMessage(answer);
+
+function marks(): Marks {
+  return { numbers: planner.marks_numbers(), words: planner.marks_words() };
+}
+
+/** Reads once all that was asked up to now is taken in. */
+function soon(): void {
+  if (due) return;
+  due = true;
+  setTimeout(read);
+}
+
+function read(): void {
+  due = false;
+  const report = planner.read(shown.noHands) as Report;
+  for (const finding of report.findings) {
+    if (finding.remedy) finding.remedy.record = planner.remedy_record(finding.key);
+  }
+  planner.pick_marks(shown.key);
+  tell({ tell: "read", revision, report, marks: marks() });
+}
+
+function take(asked: Ask): void {
+  switch (asked.ask) {
+    case "core":
+      initSync({ module: asked.module });
+      planner = new Planner();
+      return;
+    case "open":
+      planner.open_json(asked.file);
+      revision = asked.revision;
+      return soon();
+    case "edit":
+      planner.replay(asked.record);
+      revision = asked.revision;
+      return soon();
+    case "view": {
+      const again = asked.noHands !== shown.noHands;
+      shown = asked;
+      if (again || due) return revision > 0 ? soon() : undefined;
+      planner.pick_marks(shown.key);
+      return tell({ tell: "marks", revision, marks: marks() });
+    }
+    case "drag": {
+      const { id, dx, dy, halfDegrees, serial } = asked;
+      if (asked.revision !== revision || due) return;
+      const live = planner.live(shown.noHands, id, dx, dy, halfDegrees) as Live | undefined;
+      if (live !== undefined) tell({ tell: "live", revision, serial, live, marks: marks() });
+    }
+  }
+}
+
+addEventListener("message", (event: MessageEvent<Ask>) => take(event.data));

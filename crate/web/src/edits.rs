@@ -89,7 +89,7 @@ impl Planner {
         }
     }
 
-    fn shifted(&self, id: Id, dx: i32, dy: i32) -> Layout {
+    pub(crate) fn shifted(&self, id: Id, dx: i32, dy: i32) -> Layout {
         let mut after = self.now().clone();
         let moves = moving(self.now(), id);
         for item in after.items.iter_mut().filter(|o| moves.contains(&o.id)) {
@@ -151,16 +151,14 @@ impl Planner {
         Ok(())
     }
 
-    /// Does what the finding of this key proposes.
+    /// Makes the edit a record holds, as one act called `name`: what a finding
+    /// proposes.
     ///
     /// # Errors
-    /// When there is no such remedy, or it no longer fits.
-    pub fn apply_remedy(&mut self, key: &str) -> Result<JsValue, JsError> {
-        let findings = &self.reported().findings;
-        let found = findings.iter().find(|finding| finding.key == key);
-        let remedy = found.and_then(|finding| finding.remedy.clone());
-        let remedy = remedy.ok_or_else(|| JsError::new("There is no such remedy any more."))?;
-        self.make(&remedy.act, remedy.edit)
+    /// When it cannot be read or no longer fits.
+    pub fn make_record(&mut self, name: &str, record: &str) -> Result<JsValue, JsError> {
+        let edit = Edit::open(record).map_err(|problems| spoken(&problems))?;
+        self.make(name, edit)
     }
 
     /// Brings the layout to the one in `text`, as one edit called `name`.

@@ -8,15 +8,17 @@ mod edits;
 mod history;
 mod lay;
 mod link;
+mod marks;
 mod objects;
 mod pages;
+mod reader;
 mod sheet;
 mod snap;
 mod stacks;
 
 use planner::drawing::View;
 use planner::layout::{Id, Layout};
-use planner::readings::{Report, Study, report};
+use planner::readings::Report;
 use planner::scene::Scene;
 use planner::starters;
 use wasm_bindgen::prelude::*;
@@ -30,13 +32,11 @@ use sheet::Sheet;
 pub struct Planner {
     history: History,
     scene: Scene,
-    /// What there is to say, once it was asked for since the last change.
+    /// What was last read, in the worker's instance.
     report: Option<Report>,
     drag: Option<Drag>,
     sheet: Option<Sheet>,
     view: View,
-    /// Key of the finding whose marks are shown; empty for the pressing ones.
-    marks: String,
 }
 
 impl Planner {
@@ -49,7 +49,6 @@ impl Planner {
             drag: None,
             sheet: None,
             view: pages::on_page(),
-            marks: String::new(),
         }
     }
 
@@ -68,12 +67,6 @@ impl Planner {
         self.scene = Scene::of(self.history.layout(), None);
         self.report = None;
         self.drag = None;
-    }
-
-    pub(crate) fn reported(&mut self) -> &Report {
-        let layout = self.history.layout();
-        self.report
-            .get_or_insert_with(|| report(&Study::new(layout), true))
     }
 }
 

@@ -119,14 +119,6 @@ impl Planner {
         object(&things(self.now()))
     }
 
-    /// Findings and scores.
-    ///
-    /// # Errors
-    /// When the browser refuses to make it.
-    pub fn report(&mut self) -> Result<JsValue, JsError> {
-        object(self.reported())
-    }
-
     /// Whether there is such an object.
     #[must_use]
     pub fn has(&self, id: u16) -> bool {

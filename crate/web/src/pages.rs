@@ -1,13 +1,13 @@
 //! The drawing on the page and what leaves it: picture, link, code.
-use planner::drawing::{Shown, View, cut, groups, sheet, view_box};
+use planner::drawing::{Shown, View, cut, groups, marked, sheet, view_box};
 use planner::layout::Id;
 use planner::scene::exposure_numbered;
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
 
-use crate::Planner;
 use crate::objects::object;
 use crate::sheet::Sheet;
+use crate::{Planner, marks};
 
 /// A code as one path of unit squares.
 #[derive(Serialize)]
@@ -16,8 +16,6 @@ struct Code {
     path: String,
 }
 
-/// Findings whose marks are drawn when none is asked for.
-const PRESSING: usize = 3;
 /// Pixels across the client's picture and across a crop of it.
 const ACROSS: [f64; 2] = [380.0, 200.0];
 
@@ -42,9 +40,8 @@ impl Planner {
     }
 
     /// Sets how the layout is drawn: mm to a pixel; hands of all exposures
-    /// (-2), none (-1) or one counted from 0; the finding whose marks show,
-    /// by key, or empty for the pressing ones; whether crops show.
-    pub fn view(&mut self, per_pixel: f64, exposure: i32, marks: &str, crops: bool) {
+    /// (-2), none (-1) or one counted from 0; whether crops show.
+    pub fn view(&mut self, per_pixel: f64, exposure: i32, crops: bool) {
         self.view.crops = crops;
         self.view.per_pixel = per_pixel;
         self.view.shown = match exposure {
@@ -53,7 +50,6 @@ impl Planner {
             -1 => Shown::None,
             _ => Shown::All,
         };
-        marks.clone_into(&mut self.marks);
     }
 
     /// Brings the drawing to the layout; returns how many groups were made.
@@ -61,17 +57,24 @@ impl Planner {
     /// # Errors
     /// When the page refuses a node.
     pub fn patch(&mut self) -> Result<u32, JsValue> {
-        let key = std::mem::take(&mut self.marks);
-        let findings = &self.reported().findings;
-        let asked = |f: &&planner::readings::Finding| key.is_empty() || f.key == key;
-        let shown = findings.iter().filter(asked);
-        let marks: Vec<_> = shown.take(PRESSING).flat_map(|f| f.marks.clone()).collect();
-        self.marks = key;
-        self.view.marks = marks;
         let groups = groups(self.history.layout(), &self.view);
         match &mut self.sheet {
             Some(sheet) => sheet.patch(groups),
             None => Ok(0),
+        }
+    }
+
+    /// Shows these marks, as the worker's instance gave them, and makes nothing
+    /// else anew.
+    ///
+    /// # Errors
+    /// When the page refuses a node.
+    pub fn show_marks(&mut self, numbers: &[f64], words: &str) -> Result<(), JsValue> {
+        self.view.marks = marks::read(numbers, words);
+        let group = marked(self.history.layout(), &self.view);
+        match &mut self.sheet {
+            Some(sheet) => sheet.replace("marks", &group),
+            None => Ok(()),
         }
     }
 
@@ -107,39 +110,5 @@ impl Planner {
         };
         let (size, path) = (code.extent(), code.svg_path());
         object(&Code { size, path })
-    }
-
-    /// Where the lens stands over this frame and whether it fits, as the Fit
-    /// reading says it: one figure, worked out once.
-    #[must_use]
-    pub fn lens_words(&mut self) -> String {
-        let fit = self
-            .reported()
-            .findings
-            .iter()
-            .find(|f| f.key == "fit:ceiling");
-        fit.map_or_else(String::new, |f| f.sentence.clone())
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use planner::readings::{Study, report};
-    use planner::starters::harbour_supper;
-
-    #[test]
-    fn the_camera_place_says_what_the_reading_says() {
-        let layout = harbour_supper();
-        let read = report(&Study::new(&layout), false).findings;
-        let fit = read
-            .iter()
-            .find(|f| f.key == "fit:ceiling")
-            .expect("always said");
-        assert_eq!(
-            Planner::of(layout).lens_words(),
-            fit.sentence,
-            "one figure, once"
-        );
     }
 }

@@ -3,6 +3,7 @@
 
 use glam::DVec2;
 use planner::drawing::{Keyed, translation};
+use svg::node::element::Group;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Document, Element};
 
@@ -81,6 +82,22 @@ impl Sheet {
             held.node.remove();
         }
         Ok(made)
+    }
+
+    /// Makes one group anew where it stands; nothing when there is none.
+    pub(crate) fn replace(&mut self, key: &str, group: &Group) -> Result<(), JsValue> {
+        let Some(held) = self.held.iter_mut().find(|held| held.key == key) else {
+            return Ok(());
+        };
+        let text = group.to_string();
+        if text == held.text {
+            return Ok(());
+        }
+        let node = dom::element(&self.document, group)?;
+        node.set_attribute("data-key", key)?;
+        self.root.replace_child(&node, &held.node)?;
+        (held.text, held.node) = (text, node);
+        Ok(())
     }
 
     /// Shows the groups whose key `moves` accepts displaced by `by`, mm.

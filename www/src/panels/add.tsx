@@ -2,6 +2,7 @@
 
 import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
+import * as say from "#words";
 
 import * as session from "../session";
 import * as state from "../state";
@@ -22,17 +23,18 @@ export function Add(): JSX.Element {
   const found = session.core().search(words.value) as Found[];
   return (
     <details>
-      <summary>Add a thing</summary>
-      <section class="panel" aria-label="Add a thing">
+      <summary>{say.add}</summary>
+      <section class="panel" aria-label={say.add}>
         <label class="field">
-          <span>Trade name or size, such as “coupe 26” or “runner”</span>
+          <span>{say.addSearch}</span>
           <input
             type="search"
+            maxLength={say.MAX_NAME}
             value={words.value}
             onInput={(event) => (words.value = event.currentTarget.value)}
           />
         </label>
-        <ul class="list" aria-label="Found">
+        <ul class="list" aria-label={say.addFound}>
           {found.slice(0, 12).map((each) => (
             <li key={each.prop}>
               <button onClick={() => session.add(each.prop, ...middle())}>
@@ -41,7 +43,7 @@ export function Add(): JSX.Element {
             </li>
           ))}
         </ul>
-        {found.length === 0 ? <p class="quiet">Nothing by that name. Make it as your own below.</p> : null}
+        {found.length === 0 ? <p class="quiet">{say.addNothing}</p> : null}
         <Own />
       </section>
     </details>
@@ -50,19 +52,21 @@ export function Add(): JSX.Element {
 
 function Own(): JSX.Element {
   const name = useSignal("");
-  const size = useSignal("26");
+  const inches = state.layout.value?.units === "in";
+  const [unit, mm] = inches ? [say.unitsIn, 25.4] : [say.unitsCm, 10];
+  const size = useSignal(inches ? "10" : "26");
   const dish = useSignal("#e9e2d2");
   const food = useSignal("#b9692f");
   const add = (event: Event): void => {
     event.preventDefault();
-    const across = Math.round(Number(size.value.replace(",", ".")) * 10);
+    const across = Math.round(Number(size.value.replace(",", ".")) * mm);
     if (!(across >= 10 && across <= 2000)) {
-      state.fault.value = "A dish is 1 to 200 cm across. Nothing was added.";
+      state.fault.value = say.addRange({ least: state.length(10), most: state.length(2000) });
       return;
     }
     const [x, y] = middle();
     session.addOwn({
-      name: name.value.trim() || "own dish",
+      name: name.value.trim() || say.ownDish,
       across,
       dish: dish.value,
       food: food.value,
@@ -71,22 +75,23 @@ function Own(): JSX.Element {
     name.value = "";
   };
   return (
-    <form class="panel" onSubmit={add} aria-label="Own dish">
-      <h3>Own dish</h3>
+    <form class="panel" onSubmit={add} aria-label={say.addOwn}>
+      <h3>{say.addOwn}</h3>
       <label class="field">
-        <span>Name</span>
-        <input value={name.value} onInput={(event) => (name.value = event.currentTarget.value)} />
+        <span>{say.name}</span>
+        <input maxLength={say.MAX_NAME} value={name.value} onInput={(event) => (name.value = event.currentTarget.value)} />
       </label>
       <label class="field">
-        <span>Across, cm</span>
+        <span>{say.addAcross({ unit })}</span>
         <input
           inputMode="decimal"
+          maxLength={8}
           value={size.value}
           onInput={(event) => (size.value = event.currentTarget.value)}
         />
       </label>
       <label class="line">
-        <span class="name">Colour of the dish</span>
+        <span class="name">{say.colourDish}</span>
         <input
           type="color"
           value={dish.value}
@@ -94,14 +99,14 @@ function Own(): JSX.Element {
         />
       </label>
       <label class="line">
-        <span class="name">Colour of the food</span>
+        <span class="name">{say.colourFood}</span>
         <input
           type="color"
           value={food.value}
           onInput={(event) => (food.value = event.currentTarget.value)}
         />
       </label>
-      <button class="word">Add it</button>
+      <button class="word">{say.addIt}</button>
     </form>
   );
 }

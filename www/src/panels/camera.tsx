@@ -1,12 +1,12 @@
 // The camera above the table, the room it stands in, and the one light.
 
 import type { JSX } from "preact";
+import * as say from "#words";
 
 import { act } from "../acts";
 import type { Layout } from "../core";
 import { Choice, Panel, Stepper } from "../parts/controls";
-import * as session from "../session";
-import { length } from "../state";
+import { length, report } from "../state";
 
 const FORMATS = [
   ["full-frame", "36 × 24 mm"],
@@ -20,11 +20,18 @@ const FOCALS = [24, 28, 35, 40, 50, 60, 70, 85, 90, 100, 105, 120];
 function hour(clock: number): string {
   const minutes = Math.round((clock % 360) * 2);
   const [whole, rest] = [Math.floor(minutes / 60) || 12, minutes % 60];
-  return rest === 0 ? `${whole} o’clock` : `${whole}:${String(rest).padStart(2, "0")}`;
+  return rest === 0
+    ? say.lightHour({ hour: String(whole) })
+    : `${whole}:${String(rest).padStart(2, "0")}`;
 }
+
+/** Where the lens stands, as the Fit reading says it. */
+const lens = (): string =>
+  report.value?.findings.find((finding) => finding.key === "fit:ceiling")?.sentence ?? "";
 
 export function CameraPanel({ layout }: { layout: Layout }): JSX.Element {
   const { camera, light, rig } = layout;
+  const by = length(100);
   const focal = (by: -1 | 1): void => {
     const next =
       by > 0
@@ -33,74 +40,71 @@ export function CameraPanel({ layout }: { layout: Layout }): JSX.Element {
     if (next !== undefined) act.camera({ ...camera, focal: next });
   };
   return (
-    <Panel title="Camera & light">
+    <Panel title={say.placeCamera}>
       <Choice
-        name="Sensor"
+        name={say.sensor}
         options={FORMATS}
         value={camera.format as (typeof FORMATS)[number][0]}
         choose={(format) => act.camera({ ...camera, format })}
       />
       <Stepper
-        name="Focal length"
-        value={`${camera.focal} mm`}
-        less="Shorter focal length"
-        more="Longer focal length"
+        name={say.focal}
+        value={say.millimetres({ length: String(camera.focal) })}
+        less={say.focalShorter}
+        more={say.focalLonger}
         step={focal}
       />
       <Stepper
-        name="Ceiling above the floor"
+        name={say.ceiling}
         value={length(rig.ceiling)}
-        less="Ceiling 10 cm lower"
-        more="Ceiling 10 cm higher"
-        step={(by) => act.rig({ ...rig, ceiling: Math.max(1000, rig.ceiling + 100 * by) })}
+        less={say.ceilingLower({ by })}
+        more={say.ceilingHigher({ by })}
+        step={(way) => act.rig({ ...rig, ceiling: Math.max(1000, rig.ceiling + 100 * way) })}
       />
-      <p>{session.core().lens_words()}</p>
-      <p class="caution">
-        A camera over people and food falls hard: rate every part of the rig, bag it, tether it, and
-        follow local rules and a qualified person.
-      </p>
-      <h3>Light</h3>
+      <p>{lens()}</p>
+      <p class="caution">{say.cautionCamera}</p>
+      <h3>{say.light}</h3>
       <Stepper
-        name="It stands at"
+        name={say.lightAt}
         value={hour(light.clock)}
-        less="Half an hour back round the clock"
-        more="Half an hour on round the clock"
-        step={(by) => act.light({ ...light, clock: (light.clock + 15 * by + 360) % 360 })}
+        less={say.lightBack}
+        more={say.lightOn}
+        step={(way) => act.light({ ...light, clock: (light.clock + 15 * way + 360) % 360 })}
       />
       <Stepper
-        name="Away from the middle"
+        name={say.lightAway}
         value={length(light.distance)}
-        less="Light 10 cm nearer"
-        more="Light 10 cm farther"
-        step={(by) => act.light({ ...light, distance: Math.max(0, light.distance + 100 * by) })}
+        less={say.lightNearer({ by })}
+        more={say.lightFarther({ by })}
+        step={(way) => act.light({ ...light, distance: Math.max(0, light.distance + 100 * way) })}
       />
       <Stepper
-        name="Above the table"
+        name={say.lightAbove}
         value={length(light.height_above_table)}
-        less="Light 10 cm lower"
-        more="Light 10 cm higher"
-        step={(by) =>
+        less={say.lightLower({ by })}
+        more={say.lightHigher({ by })}
+        step={(way) =>
           act.light({
             ...light,
-            height_above_table: Math.max(50, light.height_above_table + 100 * by),
+            height_above_table: Math.max(50, light.height_above_table + 100 * way),
           })
         }
       />
       <Choice
-        name="Outline"
+        name={say.lightShape}
         options={[
-          ["window", "window"],
-          ["disc", "disc"],
+          ["window", say.lightWindow],
+          ["disc", say.lightDisc],
         ]}
         value={light.shape}
         choose={(shape) => act.light({ ...light, shape })}
       />
       <Stepper
-        name="Width"
+        name={say.width}
         value={length(light.width)}
-        less="Light 10 cm narrower"
-        more="Light 10 cm wider"
-        step={(by) => act.light({ ...light, width: Math.max(10, light.width + 100 * by) })}
+        less={say.lightNarrower({ by })}
+        more={say.lightWider({ by })}
+        step={(way) => act.light({ ...light, width: Math.max(10, light.width + 100 * way) })}
       />
     </Panel>
   );

@@ -1,30 +1,104 @@
 // The client's view of a link: the picture, its crops, the list, one reply.
 
+import { useEffect, useRef } from "preact/hooks";
 import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
+import * as say from "#words";
 
-import type { Layout } from "../core";
+import type { Hand, Layout } from "../core";
 import { shareOrCopy } from "../export";
 import { Choice } from "../parts/controls";
+import { Notices } from "../parts/notices";
 import * as session from "../session";
 import * as state from "../state";
 import { Kept } from "./crops";
 import { freshId } from "./yours";
 
 const ANSWERS = [
-  ["yes", "yes"],
-  ["yes with changes", "yes with changes"],
-  ["no", "no"],
+  ["yes", say.replyYes],
+  ["changes", say.replyChanges],
+  ["no", say.replyNo],
 ] as const;
+const DOES: Record<string, (said: { count: number; thing: string }) => string> = {
+  tear: say.clientTear,
+  squeeze: say.clientSqueeze,
+  pour: say.clientPour,
+  sprinkle: say.clientSprinkle,
+  spoon: say.clientSpoon,
+  hold: say.clientHold,
+  reach: say.clientReach,
+  rest: say.clientRest,
+};
+
+/** A day as the page's own words speak, "14 March". */
+export function day(date: string | number): string {
+  const when = new Date(typeof date === "string" ? `${date}T12:00` : date);
+  return when.toLocaleDateString("en-GB", { day: "numeric", month: "long" });
+}
 
 function version(layout: Layout): string {
   const { number, date } = layout.revision;
-  const parts = number > 0 ? [`version ${number}`] : [];
-  if (date !== "") {
-    parts.push(new Date(`${date}T12:00`).toLocaleDateString(undefined, { day: "numeric", month: "long" }));
-  }
-  if (layout.client) parts.push(layout.client);
+  const parts = number > 0 ? [say.clientVersion({ number: String(number) })] : [];
+  if (date !== "") parts.push(day(date));
   return parts.join(" · ");
+}
+
+/** What a hand works at: the dish under its fingertips, else the nearest. */
+function workedAt(layout: Layout, hand: Hand): string {
+  const core = session.core();
+  const under = [...core.hit(...hand.target)].map((id) => core.root(id));
+  const found = layout.items.find((item) => under.includes(item.id));
+  if (found !== undefined) return found.name;
+  const far = (at: readonly [number, number]): number =>
+    Math.hypot(at[0] - hand.target[0], at[1] - hand.target[1]);
+  const near = [...layout.items].sort((a, b) => far(a.at) - far(b.at))[0];
+  return near?.name ?? say.thing;
+}
+
+interface Line {
+  number: string;
+  text: string;
+}
+
+/** What wears a tag in the picture: hero, main dishes, then hands by flag. */
+function tagged(layout: Layout): Line[] {
+  const things = state.things.value;
+  const number = (id: number): string => things.find((thing) => thing.id === id)?.number ?? "";
+  const main = ["hero", "support"];
+  const dishes = layout.items
+    .filter((item) => main.includes(item.role) && number(item.id) !== "")
+    .map((item) => ({
+      number: number(item.id),
+      text: item.role === "hero" ? say.clientHero({ thing: item.name }) : item.name,
+    }));
+  const flags = new Map<string, Hand[]>();
+  for (const hand of layout.hands ?? []) {
+    const flag = number(hand.id);
+    flags.set(flag, [...(flags.get(flag) ?? []), hand]);
+  }
+  const hands = [...flags].map(([flag, [hand, ...others]]) => ({
+    number: flag,
+    text:
+      hand === undefined
+        ? ""
+        : (DOES[hand.action] ?? say.clientReach)({
+            count: 1 + others.length,
+            thing: workedAt(layout, hand),
+          }),
+  }));
+  return [...dishes.sort((a, b) => Number(a.number) - Number(b.number)), ...hands];
+}
+
+/** What else stands there, each name once. */
+function others(layout: Layout): string {
+  const count = new Map<string, number>();
+  for (const item of layout.items) {
+    if (item.on !== undefined || item.role === "hero" || item.role === "support") continue;
+    count.set(item.name, (count.get(item.name) ?? 0) + 1);
+  }
+  return [...count]
+    .map(([thing, times]) => (times === 1 ? thing : say.clientTimes({ thing, number: String(times) })))
+    .join(", ");
 }
 
 function Reply({ layout }: { layout: Layout }): JSX.Element {
@@ -32,85 +106,116 @@ function Reply({ layout }: { layout: Layout }): JSX.Element {
   const answer = useSignal<(typeof ANSWERS)[number][0]>("yes");
   const remarks = useSignal("");
   const told = useSignal("");
-  const text = (): string =>
-    [
-      `${layout.title}, ${version(layout)}`,
-      `Answer: ${answer.value}`,
-      ...(remarks.value.trim() === "" ? [] : [remarks.value.trim()]),
-    ].join("\n");
+  const head = version(layout);
+  const spoken = ANSWERS.find(([value]) => value === answer.value)?.[1] ?? "";
+  const text = [
+    head === "" ? layout.title : say.replyHead({ title: layout.title, version: head }),
+    say.replySays({ answer: spoken }),
+    ...(remarks.value.trim() === "" ? [] : [remarks.value.trim()]),
+  ].join("\n");
   const send = (): void =>
-    void shareOrCopy({ title: layout.title, text: text() })
-      .then((sent) => (told.value = sent === "copied" ? "Copied: paste it into your chat or mail." : ""))
-      .catch((error: unknown) => (told.value = `Not sent: ${session.message(error)}. Select the words above and copy them.`));
+    void shareOrCopy({ title: layout.title, text })
+      .then((sent) => {
+        told.value = sent === "copied" ? say.replyCopied : sent === "shared" ? say.replyShared : "";
+      })
+      .catch((error: unknown) => (told.value = say.replyNotSent({ why: session.message(error) })));
   if (!open.value) {
     return (
       <button class="solid" onClick={() => (open.value = true)}>
-        Reply
+        {say.reply}
       </button>
     );
   }
   return (
-    <section class="panel" aria-label="Reply">
-      <Choice name="Your answer" options={ANSWERS} value={answer.value} choose={(each) => (answer.value = each)} />
+    <section class="panel" aria-label={say.reply}>
+      <Choice name={say.replyAnswer} options={ANSWERS} value={answer.value} choose={(each) => (answer.value = each)} />
       <label class="field">
-        <span>Remarks, by number if you like (“2: less oil”)</span>
-        <textarea class="long" value={remarks.value} onInput={(event) => (remarks.value = event.currentTarget.value)} />
+        <span>{say.replyRemarks}</span>
+        <textarea
+          class="long"
+          maxLength={say.MAX_NOTE}
+          value={remarks.value}
+          onInput={(event) => (remarks.value = event.currentTarget.value)}
+        />
+      </label>
+      <label class="field">
+        <span>{say.replyText}</span>
+        <textarea class="sent" readOnly rows={text.split("\n").length} value={text} />
       </label>
       <button class="solid" onClick={send}>
-        Send this reply
+        {say.replySend}
       </button>
-      <p role="status" class="sans">
-        {told.value}
-      </p>
+      <p role="status">{told.value}</p>
     </section>
   );
 }
 
+/** The picture and its crops side by side, as high as the one that is looked at. */
+function Flick({ layout }: { layout: Layout }): JSX.Element {
+  const row = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const box = row.current;
+    if (box === null) return undefined;
+    for (const figure of box.children as HTMLCollectionOf<HTMLElement>) {
+      const shown = figure.querySelector("svg")?.viewBox.baseVal;
+      // As wide as the screen lets it be, and no higher than leaves room for words.
+      if (shown) figure.style.width = `min(100% - 14px, ${(54 * shown.width) / shown.height}vh)`;
+    }
+    const watch = new IntersectionObserver(
+      (seen) => {
+        for (const each of seen) {
+          const figure = each.target as HTMLElement;
+          if (each.isIntersecting) box.style.height = `${figure.offsetHeight + 8}px`;
+        }
+      },
+      { root: box, threshold: 0.7 },
+    );
+    for (const figure of box.children) watch.observe(figure);
+    return () => watch.disconnect();
+  }, [layout]);
+  const shown = [{ id: 0, name: say.clientWhole }, ...layout.crops];
+  return (
+    <div class="flick" ref={row} tabIndex={0} role="group" aria-label={say.clientFlick}>
+      {shown.map(({ id, name }) => (
+        <figure key={id}>
+          <Kept layout={layout} crop={id} name={name} />
+          <figcaption>{name}</figcaption>
+        </figure>
+      ))}
+    </div>
+  );
+}
+
 export function Client({ layout }: { layout: Layout }): JSX.Element {
-  const numbered = state.things.value.filter((thing) => thing.number !== "");
   const keepCopy = async (): Promise<void> => {
     await session.keepCopy(freshId());
     history.replaceState(null, "", location.pathname);
     state.stage.value = "work";
   };
+  const also = others(layout);
   return (
     <main class="client sheet">
+      <Notices />
       <header class="head">
-        <h1>{layout.title || "A laid table"}</h1>
+        <h1>{layout.title || say.untitledTable}</h1>
         <p class="quiet">{version(layout)}</p>
       </header>
-      <div class="flick" tabIndex={0} role="group" aria-label="The picture and its crops">
-        <figure>
-          <Kept layout={layout} crop={0} name="whole picture" />
-          <figcaption>whole picture</figcaption>
-        </figure>
-        {layout.crops.map((crop) => (
-          <figure key={crop.id}>
-            <Kept layout={layout} crop={crop.id} name={crop.name} />
-            <figcaption>{crop.name}</figcaption>
-          </figure>
-        ))}
-      </div>
+      <Flick layout={layout} />
       <section class="say">
-        <ol class="list" aria-label="What is in the picture">
-          {numbered.map((thing) => (
-            <li key={thing.id}>
-              <b>{thing.number}</b>
-              <span>
-                {thing.name}
-                {thing.role === "hero" ? ": the hero" : ""}
-              </span>
+        <ol class="list" aria-label={say.clientList}>
+          {tagged(layout).map(({ number, text }) => (
+            <li key={number}>
+              <b>{number}</b>
+              <span>{text}</span>
             </li>
           ))}
         </ol>
-        <p class="caution">
-          A proposal drawn to size. Heights, flames, glass, heat and food are for the set, under
-          local rules and qualified people.
-        </p>
+        {also === "" ? null : <p class="quiet also">{say.clientAlso({ things: also })}</p>}
+        <p class="caution">{say.cautionClient}</p>
         <div class="last panel">
           <Reply layout={layout} />
           <button class="word quiet" onClick={() => void keepCopy()}>
-            Open a copy in the planner
+            {say.openCopy}
           </button>
         </div>
       </section>

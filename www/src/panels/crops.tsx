@@ -2,6 +2,7 @@
 
 import { useEffect, useRef } from "preact/hooks";
 import type { JSX } from "preact";
+import * as say from "#words";
 
 import { act } from "../acts";
 import type { Crop, Layout } from "../core";
@@ -15,56 +16,57 @@ export function Kept(props: { layout: Layout; crop: number; name: string }): JSX
   useEffect(() => {
     if (root.current !== null) core().draw_crop(root.current, props.crop);
   }, [props.layout, props.crop]);
-  return <svg ref={root} role="img" aria-label={`What “${props.name}” keeps`} />;
+  return <svg ref={root} role="img" aria-label={say.cropKeeps({ crop: props.name })} />;
 }
 
 const USUAL: readonly (readonly [string, [number, number]])[] = [
-  ["4:5 post", [4, 5]],
-  ["9:16 upright", [9, 16]],
-  ["16:9 banner", [16, 9]],
-  ["square", [1, 1]],
+  [say.crop45, [4, 5]],
+  [say.crop916, [9, 16]],
+  [say.crop169, [16, 9]],
+  [say.cropSquare, [1, 1]],
 ];
 
 function One({ crop }: { crop: Crop }): JSX.Element {
+  const by = length(10);
   const move = (dx: number, dy: number): void =>
     void act.crop(crop, { at: [crop.at[0] + dx, crop.at[1] + dy] });
   return (
     <section class="panel" aria-label={crop.name}>
-      <Field name="Name of the crop" value={crop.name} take={(name) => act.crop(crop, { name })} />
+      <Field name={say.cropName} value={crop.name} take={(name) => act.crop(crop, { name })} />
       <Stepper
-        name="Left and right"
+        name={say.cropAcross}
         value={length(crop.at[0])}
-        less={`${crop.name}: 1 cm left`}
-        more={`${crop.name}: 1 cm right`}
-        step={(by) => move(10 * by, 0)}
+        less={say.cropLeft({ crop: crop.name, by })}
+        more={say.cropRight({ crop: crop.name, by })}
+        step={(way) => move(10 * way, 0)}
       />
       <Stepper
-        name="Up and down"
+        name={say.cropDown}
         value={length(crop.at[1])}
-        less={`${crop.name}: 1 cm up`}
-        more={`${crop.name}: 1 cm down`}
-        step={(by) => move(0, 10 * by)}
+        less={say.cropRaise({ crop: crop.name, by })}
+        more={say.cropSink({ crop: crop.name, by })}
+        step={(way) => move(0, 10 * way)}
       />
       <Stepper
-        name="Width on the table"
+        name={say.cropWidth}
         value={length(crop.width)}
-        less={`${crop.name}: 2 cm narrower`}
-        more={`${crop.name}: 2 cm wider`}
-        step={(by) => act.crop(crop, { width: Math.max(20, crop.width + 20 * by) })}
+        less={say.cropNarrower({ crop: crop.name, by: length(20) })}
+        more={say.cropWider({ crop: crop.name, by: length(20) })}
+        step={(way) => act.crop(crop, { width: Math.max(20, crop.width + 20 * way) })}
       />
       {crop.copy === undefined || crop.copy === null ? (
         <button class="word" onClick={() => act.copySpace(crop)}>
-          Keep copy space in it
+          {say.cropCopy}
         </button>
       ) : (
         <Field
-          name="Words for the copy space"
+          name={say.cropWording}
           value={crop.copy.wording}
           take={(wording) => crop.copy && act.crop(crop, { copy: { ...crop.copy, wording } })}
         />
       )}
       <button class="word" onClick={() => act.remove([crop.id])}>
-        Take “{crop.name}” away
+        {say.cropAway({ crop: crop.name })}
       </button>
     </section>
   );
@@ -73,9 +75,9 @@ function One({ crop }: { crop: Crop }): JSX.Element {
 export function Keeps({ layout }: { layout: Layout }): JSX.Element | null {
   if (layout.crops.length === 0) return null;
   return (
-    <section aria-label="What each crop keeps">
-      <h3>what each crop keeps</h3>
-      <div class="keeps" tabIndex={0} role="group" aria-label="Crops">
+    <section aria-label={say.cropsKeep}>
+      <h3>{say.cropsKeep}</h3>
+      <div class="keeps" tabIndex={0} role="group" aria-label={say.crops}>
         {layout.crops.map((crop) => (
           <figure key={crop.id}>
             <Kept layout={layout} crop={crop.id} name={crop.name} />
@@ -89,22 +91,23 @@ export function Keeps({ layout }: { layout: Layout }): JSX.Element | null {
 
 export function CropsPanel({ layout }: { layout: Layout }): JSX.Element {
   return (
-    <Panel title="Crops">
-      <div class="steps" role="group" aria-label="Add a crop">
+    <Panel title={say.crops}>
+      <div class="steps" role="group" aria-label={say.cropAdd}>
         {USUAL.map(([name, ratio]) => (
           <button key={name} class="word" onClick={() => act.addCrop(layout, name, ratio)}>
             {name}
           </button>
         ))}
         <button class="word" onClick={() => act.addDoublePage(layout)}>
-          double page
+          {say.cropDoublePage}
         </button>
       </div>
+      {layout.crops.length === 0 ? <p class="quiet">{say.cropNone}</p> : null}
       <Keeps layout={layout} />
       {layout.crops.map((crop) => (
         <details key={crop.id}>
           <summary>
-            {crop.name}, {length(crop.width)} wide
+            {say.cropSummary({ crop: crop.name, width: length(crop.width) })}
           </summary>
           <One crop={crop} />
         </details>

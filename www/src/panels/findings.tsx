@@ -1,18 +1,28 @@
-// Up to three sentences under the picture, each with its remedy; the rest as notes.
+// What the layout says: up to three sentences under the picture, each with its
+// remedy; while something is dragged, what that changes.
 
 import type { JSX } from "preact";
+import * as say from "#words";
 
 import { act } from "../acts";
+import type { Live } from "../asked";
 import type { Finding } from "../core";
-import { Sample } from "../parts/lines";
 import { Tape } from "../parts/controls";
+import { Sample } from "../parts/lines";
 import * as session from "../session";
 import * as state from "../state";
 
+const MOST = 3;
 const STATES: Partial<Record<Finding["state"], string>> = {
-  "wont-work": "won’t work",
-  intended: "intended",
-  holds: "holds",
+  "wont-work": say.stateWontWork,
+  intended: say.stateIntended,
+  holds: say.stateHolds,
+};
+const GRADES: Record<string, string> = {
+  physics: say.gradePhysics,
+  "published-measure": say.gradePublished,
+  "trade-practice": say.gradePractice,
+  "our-choice": say.gradeOurs,
 };
 
 function One({ finding }: { finding: Finding }): JSX.Element {
@@ -28,31 +38,26 @@ function One({ finding }: { finding: Finding }): JSX.Element {
         {finding.sentence}
         {word === undefined ? null : <span class="state"> {word}</span>}
       </button>
-      <div>
-        {finding.remedy ? (
-          <Tape
-            act={finding.remedy.act}
-            predicted={finding.remedy.predicted}
-            onClick={() => session.remedy(finding.key)}
-          />
-        ) : null}
-        {open ? <Working finding={finding} /> : null}
-      </div>
+      {finding.remedy || open ? (
+        <div>
+          {finding.remedy ? (
+            <Tape
+              act={finding.remedy.act}
+              predicted={finding.remedy.predicted}
+              onClick={() => session.remedy(finding.key)}
+            />
+          ) : null}
+          {open ? <Working finding={finding} /> : null}
+        </div>
+      ) : null}
     </li>
   );
 }
 
-const GRADES: Record<string, string> = {
-  physics: "Rests on physics or arithmetic.",
-  "published-measure": "Rests on a published measure.",
-  "trade-practice": "Rests on common practice; no source.",
-  "our-choice": "The threshold is our choice.",
-};
-
 function Working({ finding }: { finding: Finding }): JSX.Element {
   return (
-    <section class="working" aria-label="How this is worked out">
-      <h3>How this is worked out</h3>
+    <section class="working" aria-label={say.workingTitle}>
+      <h3>{say.workingTitle}</h3>
       <ul>
         {finding.working.map((line) => (
           <li key={line}>{line}</li>
@@ -61,58 +66,59 @@ function Working({ finding }: { finding: Finding }): JSX.Element {
       </ul>
       {finding.state === "look-again" ? (
         <button class="word" onClick={() => act.accept(finding)}>
-          I mean it so
+          {say.meanIt}
         </button>
       ) : null}
     </section>
   );
 }
 
-function Scores(): JSX.Element | null {
-  const scores = state.report.value?.scores;
-  if (!scores) return null;
-  const parts: [string, number | null][] = [
-    ["Balance", scores.balance],
-    ["Triangle", scores.triangle],
-    ["Separation", scores.separation],
-  ];
+/** What the drag in hand changes, better or worse, and nothing else. */
+function Changes({ live }: { live: Live }): JSX.Element {
+  if (live.changes.length === 0) return <p class="was">{say.moveChangesNothing}</p>;
   return (
-    <p class="scores sans" aria-label="Scores out of 100">
-      {parts.map(([name, score]) =>
-        score === null ? null : (
-          <span key={name}>
-            {name} <b>{Math.round(score)}</b>
-          </span>
-        ),
-      )}
-    </p>
+    <ul>
+      {live.changes.slice(0, MOST).map(({ key, sentence, better }) => (
+        <li key={key} class={better ? "find change up" : "find change down"}>
+          <span class="sans">{better ? say.better : say.worse}</span>
+          <p>{sentence}</p>
+        </li>
+      ))}
+    </ul>
   );
 }
 
 export function Findings(): JSX.Element {
-  const report = state.report.value;
-  const all = report?.findings ?? [];
-  const pressing = all.filter((finding) => finding.state === "wont-work" || finding.state === "look-again");
-  const shown = pressing.slice(0, 3);
+  const live = state.live.value;
+  if (live !== undefined) {
+    return (
+      <section aria-label={say.moveChanges}>
+        <Changes live={live} />
+      </section>
+    );
+  }
+  const all = state.report.value?.findings ?? [];
+  const pressing = all.filter(({ state: is }) => is === "wont-work" || is === "look-again");
+  const asked = all.find(({ key }) => key === state.openFinding.value);
+  const shown = pressing.slice(0, MOST);
+  if (asked !== undefined && !shown.includes(asked)) shown.push(asked);
   const rest = all.filter((finding) => !shown.includes(finding));
-  const notes = rest.length;
   return (
-    <section aria-label="Findings">
-      <Scores />
-      {shown.length === 0 ? <p class="was">Nothing in this layout asks for another look.</p> : null}
+    <section aria-label={say.findings}>
+      {shown.length === 0 && state.report.value !== undefined ? <p class="was">{say.noFindings}</p> : null}
       <ul>
         {shown.map((finding) => (
           <One key={finding.key} finding={finding} />
         ))}
         {state.allNotes.value ? rest.map((finding) => <One key={finding.key} finding={finding} />) : null}
       </ul>
-      {notes > 0 ? (
+      {rest.length > 0 ? (
         <button
           class="quiet"
           aria-expanded={state.allNotes.value}
           onClick={() => (state.allNotes.value = !state.allNotes.value)}
         >
-          {state.allNotes.value ? "fewer notes" : `and ${notes} ${notes === 1 ? "note" : "notes"}`}
+          {state.allNotes.value ? say.notesFewer : say.notesMore({ count: rest.length })}
         </button>
       ) : null}
     </section>

@@ -1,9 +1,11 @@
 // The first visit: one sentence and one button; then what changed, and "Now yours".
 
 import type { JSX } from "preact";
+import * as say from "#words";
 
-import { Sample } from "../parts/lines";
 import { Tape } from "../parts/controls";
+import { Sample } from "../parts/lines";
+import * as readings from "../readings";
 import * as session from "../session";
 import * as state from "../state";
 
@@ -13,18 +15,23 @@ const CLOSE_MS = 240;
 const share = (figure: number): string => `${Math.round(figure)}%`;
 const still = (): boolean => matchMedia("(prefers-reduced-motion: reduce)").matches;
 
-/** Lays what the first remedy lays, and shows it unroll. */
-function lay(key: string, before: number): void {
-  const after = state.report.value?.findings.find((finding) => finding.key === key)?.remedy;
-  if (!session.remedy(key)) return;
-  const now = state.report.value?.findings.find((finding) => finding.key === key);
-  const figure = now?.figure ?? after?.after;
-  state.firstFigures.value = {
-    before: share(before),
-    now: figure === undefined ? share(0) : share(figure),
+/** Lays what the first remedy lays, shows it unroll and says what that did. */
+async function lay(key: string): Promise<void> {
+  const before = state.report.value?.findings.find((finding) => finding.key === key);
+  if (before === undefined || !session.remedy(key)) return;
+  const thing = state.layout.value?.items.find((item) => item.id === before.about[0])?.name ?? say.thing;
+  const figures = (now: number): void => {
+    state.firstFigures.value = { thing, before: share(before.figure), now: share(now) };
   };
+  figures(before.remedy?.after ?? 0);
   state.stage.value = "cured";
-  if (still()) return;
+  if (!still()) unroll();
+  await readings.settled();
+  const now = state.report.value?.findings.find((finding) => finding.key === key);
+  if (now !== undefined) figures(now.figure);
+}
+
+function unroll(): void {
   for (const group of document.querySelectorAll("[data-key^=linen-]")) {
     group.animate(
       [{ clipPath: "inset(0 50% 0 50%)" }, { clipPath: "inset(0 0 0 0)" }],
@@ -36,23 +43,26 @@ function lay(key: string, before: number): void {
 }
 
 export function First(): JSX.Element {
-  const first = session.firstFinding();
-  if (first?.remedy === undefined || first.remedy === null) {
+  const first = state.firstFinding.value;
+  if (state.report.value === undefined) {
+    return <section class="say" aria-label={say.firstAsks} />;
+  }
+  if (!first?.remedy) {
     return (
       <section class="say">
-        <p class="big">A laid table, drawn true to size.</p>
+        <p class="big">{say.firstNothing}</p>
         <button class="solid last" onClick={() => (state.stage.value = "yours")}>
-          Now yours
+          {say.nowYours}
         </button>
       </section>
     );
   }
-  const { key, remedy, sentence, figure } = first;
+  const { key, remedy, sentence } = first;
   return (
-    <section class="say" aria-label="What this table asks for">
+    <section class="say" aria-label={say.firstAsks}>
       <p class="big">{sentence}</p>
       <div class="last">
-        <button class="solid" onClick={() => lay(key, figure)}>
+        <button class="solid" onClick={() => void lay(key)}>
           {remedy.act}
         </button>
       </div>
@@ -60,36 +70,42 @@ export function First(): JSX.Element {
   );
 }
 
-export function Cured(): JSX.Element {
+/** "It loses 21% now; it lost 74%", with the new figure in ink. */
+function Was(): JSX.Element | null {
   const figures = state.firstFigures.value;
-  const next = session.firstFinding();
-  const hero = state.layout.value?.items.find((item) => item.role === "hero");
-  const name = hero?.name.split(" ").at(-1) ?? "dish";
+  if (figures === undefined) return null;
+  const { thing, before, now } = figures;
+  const [left, right] = say.firstLoses({ thing, before, now: "\n" }).split("\n");
   return (
-    <section class="say" aria-label="What changed">
-      {figures === undefined ? null : (
-        <p class="was">
-          The {name} loses <b class="figure">{figures.now}</b> now; it lost {figures.before}.
-        </p>
-      )}
+    <p class="was">
+      {left}
+      <b class="figure">{now}</b>
+      {right}
+    </p>
+  );
+}
+
+export function Cured(): JSX.Element {
+  const next = state.reading.value ? undefined : state.firstFinding.value;
+  return (
+    <section class="say" aria-label={say.firstChanged}>
+      <Was />
       {next?.remedy ? (
-        <>
-          <div class="find">
-            <Sample reading={next.reading} />
-            <p class="big">{next.sentence}</p>
-            <div>
-              <Tape
-                act={next.remedy.act}
-                predicted={next.remedy.predicted}
-                onClick={() => session.remedy(next.key)}
-              />
-            </div>
+        <div class="find">
+          <Sample reading={next.reading} />
+          <p class="big">{next.sentence}</p>
+          <div>
+            <Tape
+              act={next.remedy.act}
+              predicted={next.remedy.predicted}
+              onClick={() => session.remedy(next.key)}
+            />
           </div>
-        </>
+        </div>
       ) : null}
       <div class="last">
         <button class="solid" onClick={() => (state.stage.value = "yours")}>
-          Now yours
+          {say.nowYours}
         </button>
       </div>
     </section>

@@ -1,6 +1,7 @@
 // Hands: an action places one hand or a pair of the same person in one go.
 
 import type { JSX } from "preact";
+import * as say from "#words";
 
 import { act } from "../acts";
 import type { Hand, Layout, Person } from "../core";
@@ -9,30 +10,30 @@ import * as session from "../session";
 import * as state from "../state";
 
 const ACTIONS: readonly (readonly [string, string, 1 | 2])[] = [
-  ["tear", "tear bread", 2],
-  ["squeeze", "squeeze lemon", 2],
-  ["pour", "pour", 1],
-  ["sprinkle", "sprinkle", 1],
-  ["spoon", "spoon out", 1],
-  ["hold", "hold a dish", 2],
-  ["reach", "reach", 1],
-  ["rest", "rest", 1],
+  ["tear", say.doTear, 2],
+  ["squeeze", say.doSqueeze, 2],
+  ["pour", say.doPour, 1],
+  ["sprinkle", say.doSprinkle, 1],
+  ["spoon", say.doSpoon, 1],
+  ["hold", say.doHold, 2],
+  ["reach", say.doReach, 1],
+  ["rest", say.doRest, 1],
 ];
 const SKINS = [
-  ["#f3d9c4", "Very fair skin"],
-  ["#e3b998", "Fair skin"],
-  ["#c08f6f", "Medium skin"],
-  ["#9a6a4b", "Brown skin"],
-  ["#6f4a35", "Deep brown skin"],
-  ["#47301f", "Very deep skin"],
+  ["#f3d9c4", say.skinVeryFair],
+  ["#e3b998", say.skinFair],
+  ["#c08f6f", say.skinMedium],
+  ["#9a6a4b", say.skinBrown],
+  ["#6f4a35", say.skinDeep],
+  ["#47301f", say.skinVeryDeep],
 ] as const;
 const SLEEVES = [
-  ["#191614", "Black sleeve"],
-  ["#4b4f57", "Charcoal sleeve"],
-  ["#909aa0", "Grey sleeve"],
-  ["#e9e2d2", "Cream sleeve"],
-  ["#5f778a", "Blue sleeve"],
-  ["#7a4b36", "Rust sleeve"],
+  ["#191614", say.sleeveBlack],
+  ["#4b4f57", say.sleeveCharcoal],
+  ["#909aa0", say.sleeveGrey],
+  ["#e9e2d2", say.sleeveCream],
+  ["#5f778a", say.sleeveBlue],
+  ["#7a4b36", say.sleeveRust],
 ] as const;
 
 /** Step through the takes: all together, no hands, 1, 2, 3. */
@@ -40,12 +41,12 @@ export function Exposures(): JSX.Element | null {
   const shots = (state.layout.value?.exposures ?? []).filter((each) => each.kind === "hands");
   if (shots.length === 0) return null;
   const steps: [number, string][] = [
-    [-2, "all together"],
-    [-1, "no hands"],
+    [-2, say.allTogether],
+    [-1, say.noHands],
     ...shots.map((_, place): [number, string] => [place, String(place + 1)]),
   ];
   return (
-    <div class="steps" role="group" aria-label="Exposure shown">
+    <div class="steps" role="group" aria-label={say.exposureShown}>
       {steps.map(([value, label]) => (
         <button
           key={value}
@@ -59,51 +60,51 @@ export function Exposures(): JSX.Element | null {
   );
 }
 
-function OneHand({ hand, person }: { hand: Hand; person: Person }): JSX.Element {
+function Whose({ hand, person }: { hand: Hand; person: Person }): JSX.Element {
   const shots = (state.layout.value?.exposures ?? []).filter((each) => each.kind === "hands");
   return (
     <>
       <div class="steps">
         <button class="word" onClick={() => act.flip(hand)}>
-          Flip left and right
+          {say.handFlip}
         </button>
         <button
           class="word"
           onClick={() => act.hand(hand, { palm: hand.palm === "up" ? "down" : "up" })}
         >
-          {hand.palm === "up" ? "Turn the palm down" : "Turn the palm up"}
+          {hand.palm === "up" ? say.palmDown : say.palmUp}
         </button>
         <button
           class="word"
           onClick={() => act.remove(hand.pair === undefined ? [hand.id] : [hand.id, hand.pair])}
         >
-          Take away
+          {say.handAway}
         </button>
       </div>
       <Choice
-        name="Sleeve"
+        name={say.sleeve}
         options={[
-          ["bare", "bare"],
-          ["rolled", "rolled"],
-          ["long", "long"],
+          ["bare", say.sleeveBare],
+          ["rolled", say.sleeveRolled],
+          ["long", say.sleeveLong],
         ]}
         value={person.sleeve.length}
         choose={(length) => act.person(person, { sleeve: { ...person.sleeve, length } })}
       />
       <Tones
-        name="Sleeve colour"
+        name={say.sleeveColour}
         tones={SLEEVES}
         value={person.sleeve.colour}
         choose={(colour) => act.person(person, { sleeve: { ...person.sleeve, colour } })}
       />
       <Tones
-        name="Skin"
+        name={say.skin}
         tones={SKINS}
         value={person.skin}
         choose={(skin) => act.person(person, { skin })}
       />
       <Choice
-        name="Shot in exposure"
+        name={say.shotIn}
         options={shots.map((shot, place) => [String(shot.id), String(place + 1)] as const)}
         value={String(hand.exposure)}
         choose={(id) => act.exposure(hand, Number(id))}
@@ -112,21 +113,38 @@ function OneHand({ hand, person }: { hand: Hand; person: Person }): JSX.Element 
   );
 }
 
+/** What is set for the chosen hand, wherever it was chosen. */
+export function OneHand({ hand }: { hand: Hand }): JSX.Element {
+  const person = state.layout.value?.people?.find((each) => each.id === hand.person);
+  const name = state.things.value.find((thing) => thing.id === hand.id)?.name ?? say.hands;
+  return (
+    <section class="panel chosen-strip" aria-label={name}>
+      <div class="line">
+        <h2>{name}</h2>
+        <button class="word" onClick={() => session.choose(undefined)}>
+          {say.done}
+        </button>
+      </div>
+      {person === undefined ? null : <Whose hand={hand} person={person} />}
+    </section>
+  );
+}
+
 export function HandsPanel({ layout }: { layout: Layout }): JSX.Element {
   const chosen = state.chosenHand.value;
-  const person = layout.people?.find((each) => each.id === chosen?.person);
-  const over = state.chosenItem.value;
+  const over = layout.items.find((item) => item.id === session.core().root(state.chosen.value ?? 0));
   const hero = layout.items.find((item) => item.role === "hero") ?? layout.items[0];
   const target = over ?? hero;
   const hands = state.things.value.filter((thing) =>
     layout.hands?.some((hand) => hand.id === thing.id),
   );
   return (
-    <Panel title="Hands">
+    <Panel title={say.hands}>
       <Exposures />
+      {chosen === undefined ? null : <OneHand hand={chosen} />}
       {target === undefined ? null : (
-        <div class="field" role="group" aria-label="Set hands to an action">
-          <span>At the {target.name}, hands…</span>
+        <div class="field" role="group" aria-label={say.handsSet}>
+          <span>{say.handsAt({ thing: target.name })}</span>
           <div class="steps">
             {ACTIONS.map(([action, label, count]) => (
               <button
@@ -143,7 +161,7 @@ export function HandsPanel({ layout }: { layout: Layout }): JSX.Element {
         </div>
       )}
       {hands.length > 0 ? (
-        <ul class="things" aria-label="Hands in the picture">
+        <ul class="things" aria-label={say.handsInPicture}>
           {hands.map((thing) => (
             <li key={thing.id}>
               <button
@@ -152,22 +170,15 @@ export function HandsPanel({ layout }: { layout: Layout }): JSX.Element {
               >
                 <b>{thing.number}</b>
                 <span>{thing.name}</span>
-                <span />
                 <small>{thing.where}</small>
               </button>
             </li>
           ))}
         </ul>
       ) : (
-        <p class="quiet">No hands yet. Choose a dish on the picture, then what hands do there.</p>
+        <p class="quiet">{target === undefined ? say.handsNoDish : say.handsNone}</p>
       )}
-      {chosen !== undefined && person !== undefined ? (
-        <OneHand hand={chosen} person={person} />
-      ) : null}
-      <p class="caution">
-        Hands near a flame, hot pots or knives: stand-ins and cold dishes where you can; local rules
-        and a qualified person decide.
-      </p>
+      <p class="caution">{say.cautionHands}</p>
     </Panel>
   );
 }

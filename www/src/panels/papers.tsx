@@ -2,18 +2,16 @@
 
 import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
+import * as say from "#words";
 
 import { act } from "../acts";
 import type { Layout } from "../core";
 import { hand, share, shareOrCopy, type Sent } from "../export";
-import { Field, Panel } from "../parts/controls";
+import { Field, Note, Panel } from "../parts/controls";
 import { pictureFile, rasterised } from "../raster";
 import * as session from "../session";
 import * as state from "../state";
-import * as store from "../store";
-
-const CAUTION =
-  "Heights, flames, glass, heat and food in this plan are for the set: local rules and qualified people decide what is safe.";
+import { Shelf } from "./shelf";
 
 /** Today, as the day a version is sent. */
 const today = (): string => new Date().toISOString().slice(0, 10);
@@ -29,7 +27,7 @@ function stamped(): void {
   act.head({ revision: { number: layout.revision.number + 1, date: today() } });
 }
 
-export function linkAddress(payload: string): string {
+function linkAddress(payload: string): string {
   return `${location.href.split("#")[0] ?? ""}#${payload}`;
 }
 
@@ -37,45 +35,42 @@ function LinkPart({ layout }: { layout: Layout }): JSX.Element {
   const made = useSignal("");
   const told = useSignal("");
   const tell = (sent: Sent): void => {
-    told.value =
-      sent === "shared" ? "Handed to the share sheet." : sent === "copied" ? "Copied." : "";
+    told.value = sent === "shared" ? say.linkShared : sent === "copied" ? say.linkCopied : "";
   };
+  const make = (): void => {
+    stamped();
+    made.value = linkAddress(session.core().link());
+    told.value = "";
+  };
+  const older = made.value !== "" && made.value !== linkAddress(session.core().link());
   return (
-    <section class="panel" aria-label="Link for the client">
-      <h3>Link for the client</h3>
-      <p>
-        The link holds the table, its things, hands and crops, the title, version and date. It holds
-        no notes, no people’s names and no costs. Anyone who has the link can read it.
-      </p>
-      <button
-        class="tape"
-        onClick={() => {
-          stamped();
-          made.value = linkAddress(session.core().link());
-        }}
-      >
-        Make the link
+    <section class="panel" aria-label={say.link}>
+      <h3>{say.link}</h3>
+      <p>{say.linkHolds}</p>
+      <button class="tape" onClick={make}>
+        {say.linkMake}
       </button>
       {made.value === "" ? null : (
         <>
+          {older ? <p role="status">{say.linkChanged}</p> : null}
           <label class="field">
-            <span>The link, {made.value.length} characters</span>
+            <span>{say.linkLength({ count: made.value.length })}</span>
             <input class="link" readOnly value={made.value} onFocus={(e) => e.currentTarget.select()} />
           </label>
           <button
             class="word"
             onClick={() =>
-              void shareOrCopy({ title: layout.title, url: made.value }).then(tell)
+              void shareOrCopy({ title: layout.title, url: made.value })
+                .then(tell)
+                .catch(() => (told.value = say.linkKept))
             }
           >
-            Share or copy the link
+            {say.linkShare}
           </button>
           <Code text={made.value} />
         </>
       )}
-      <p role="status" class="sans">
-        {told.value}
-      </p>
+      <p role="status">{told.value}</p>
     </section>
   );
 }
@@ -83,16 +78,14 @@ function LinkPart({ layout }: { layout: Layout }): JSX.Element {
 /** The link as a code another camera reads. */
 function Code({ text }: { text: string }): JSX.Element {
   const code = session.core().qr(text) as { size: number; path: string } | undefined;
-  if (code === undefined) {
-    return <p class="quiet">This layout is too large for one code; share the link, the picture or the file.</p>;
-  }
+  if (code === undefined) return <p class="quiet">{say.codeTooLarge}</p>;
   const { size, path } = code;
   return (
     <div class="code">
       <svg
         viewBox={`0 0 ${size} ${size}`}
         role="img"
-        aria-label="Code that opens the link"
+        aria-label={say.code}
         shape-rendering="crispEdges"
       >
         <path fill="#fff" d={`M0 0h${size}v${size}h-${size}z`} />
@@ -103,28 +96,31 @@ function Code({ text }: { text: string }): JSX.Element {
 }
 
 function PicturePart({ layout }: { layout: Layout }): JSX.Element {
+  const told = useSignal("");
   const send = async (kind: "png" | "svg"): Promise<void> => {
     try {
       const drawn = session.core().picture();
       const blob = kind === "png" ? await rasterised(drawn) : pictureFile(drawn);
       const file = new File([blob], `${named(layout)}.${kind}`, { type: blob.type });
-      await share(file, layout.title);
+      const sent = await share(file, layout.title);
+      told.value = sent === "shared" ? say.linkShared : sent === "kept" ? say.pictureReady : "";
     } catch (error) {
-      state.fault.value = `The picture was not made (${session.message(error)}). The layout is untouched.`;
+      state.fault.value = say.pictureNotMade({ why: session.message(error) });
     }
   };
   return (
-    <section class="panel" aria-label="Picture">
-      <h3>Picture</h3>
+    <section class="panel" aria-label={say.picture}>
+      <h3>{say.picture}</h3>
       <div class="steps">
         <button class="tape" onClick={() => void send("png")}>
-          Picture for a chat
+          {say.pictureChat}
         </button>
         <button class="word" onClick={() => void send("svg")}>
-          Drawing, to scale
+          {say.pictureDrawing}
         </button>
       </div>
-      <p class="caution">{CAUTION}</p>
+      <p role="status">{told.value}</p>
+      <p class="caution">{say.cautionPapers}</p>
     </section>
   );
 }
@@ -138,88 +134,56 @@ function Files({ layout }: { layout: Layout }): JSX.Element {
       const several = session.backupParts(text);
       if (several !== undefined) {
         const count = await session.restore(several);
-        state.said.value = `${count} layouts are back.`;
+        state.said.value = say.filesBack({ count });
       } else {
         await session.openFile(text);
       }
     } catch (error) {
-      state.fault.value = `${file.name} was not opened. ${session.message(error)} Your work is as it was.`;
+      state.fault.value = `${say.fileNotOpened({ file: file.name })}\n${session.message(error)}`;
     }
   };
   const save = (text: string, name: string): void =>
     hand(new File([text], name, { type: "application/json" }));
   return (
-    <section class="panel" aria-label="Files">
-      <h3>Files</h3>
+    <section class="panel" aria-label={say.files}>
+      <h3>{say.files}</h3>
       <div class="steps">
         <button
           class="word"
           onClick={() => save(session.core().save_json(), `${named(layout)}.json`)}
         >
-          Save as a file
+          {say.fileSave}
         </button>
         <button
           class="word"
           onClick={() => void session.backup().then((text) => save(text, `layouts-${today()}.json`))}
         >
-          Save all layouts in one file
+          {say.fileSaveAll}
         </button>
       </div>
       <label class="field">
-        <span>Open a file</span>
+        <span>{say.fileOpen}</span>
         <input
           type="file"
           accept=".json,application/json"
-          onChange={(event) => void open(event.currentTarget.files?.[0])}
+          onChange={(event) => {
+            const input = event.currentTarget;
+            void open(input.files?.[0]).then(() => (input.value = ""));
+          }}
         />
       </label>
-      <p class="quiet">
-        A browser may clear what lies unused for weeks. A file is yours to keep.
-      </p>
-    </section>
-  );
-}
-
-function Shelf(): JSX.Element {
-  return (
-    <section class="panel" aria-label="Layouts kept here">
-      <h3>Kept here</h3>
-      <ul class="list">
-        {state.kept.value.map((kept) => (
-          <li key={kept.id} class="line">
-            <button
-              class="name"
-              aria-current={kept.id === state.layout.value?.id ? "true" : undefined}
-              onClick={() => void session.settled().then(() => session.openKept(kept.id))}
-            >
-              {kept.title || "untitled"}{" "}
-              <span class="sans quiet">{new Date(kept.changed).toLocaleDateString()}</span>
-            </button>
-            {kept.id === state.layout.value?.id ? null : (
-              <button
-                class="word"
-                onClick={() => void store.remove(kept.id).then(session.listKept)}
-                aria-label={`Delete ${kept.title || "untitled"} from this device`}
-              >
-                delete
-              </button>
-            )}
-          </li>
-        ))}
-      </ul>
-      <button class="word" onClick={() => (state.stage.value = "yours")}>
-        Lay a new table
-      </button>
+      <p class="quiet">{say.fileKeep}</p>
     </section>
   );
 }
 
 export function PapersPanel({ layout }: { layout: Layout }): JSX.Element {
   return (
-    <Panel title="Papers">
-      <Field name="Title" value={layout.title} take={(title) => act.head({ title })} />
+    <Panel title={say.papers}>
+      <Field name={say.title} value={layout.title} take={(title) => act.head({ title })} />
       <PicturePart layout={layout} />
       <LinkPart layout={layout} />
+      <Note name={say.note} value={layout.note ?? ""} take={(note) => act.head({ note })} />
       <Files layout={layout} />
       <Shelf />
     </Panel>

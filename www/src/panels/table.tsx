@@ -1,6 +1,7 @@
 // The table itself: board, floor and the frame on it.
 
 import type { JSX } from "preact";
+import * as say from "#words";
 
 import { act } from "../acts";
 import type { Layout, Pair } from "../core";
@@ -23,81 +24,82 @@ export function TablePanel({ layout }: { layout: Layout }): JSX.Element {
     return w * frame.ratio[1] === h * frame.ratio[0];
   });
   const { length } = state;
+  const by = length(50);
   return (
     <details>
-      <summary>Board, floor and frame</summary>
-      <section class="panel" aria-label="Board, floor and frame">
+      <summary>{say.boardPanel}</summary>
+      <section class="panel" aria-label={say.boardPanel}>
         <Choice
-          name="Shape of the board"
+          name={say.boardShape}
           options={[
-            ["rect", "four corners"],
-            ["round", "round"],
+            ["rect", say.boardRect],
+            ["round", say.boardRound],
           ]}
           value={table.shape}
           choose={(shape) => act.table(table, { shape })}
         />
         <Stepper
-          name="Board, across"
+          name={say.boardAcross}
           value={length(table.width)}
-          less="Board 5 cm narrower"
-          more="Board 5 cm wider"
-          step={(by) => act.table(table, { width: Math.max(100, table.width + 50 * by) })}
+          less={say.boardNarrower({ by })}
+          more={say.boardWider({ by })}
+          step={(way) => act.table(table, { width: Math.max(100, table.width + 50 * way) })}
         />
         {table.shape === "round" ? null : (
           <Stepper
-            name="Board, down"
+            name={say.boardDown}
             value={length(table.depth)}
-            less="Board 5 cm shallower"
-            more="Board 5 cm deeper"
-            step={(by) => act.table(table, { depth: Math.max(100, table.depth + 50 * by) })}
+            less={say.boardShallower({ by })}
+            more={say.boardDeeper({ by })}
+            step={(way) => act.table(table, { depth: Math.max(100, table.depth + 50 * way) })}
           />
         )}
         <Field
-          name="What the board is called"
+          name={say.boardName}
           value={table.surface.name}
           take={(name) => act.table(table, { surface: { ...table.surface, name } })}
         />
         <Colour
-          name="Colour of the board"
+          name={say.boardColour}
           value={table.surface.colour}
           take={(colour) => act.table(table, { surface: { ...table.surface, colour } })}
         />
-        <Colour name="Colour of the floor" value={floor.colour} take={(colour) => act.floor(colour)} />
+        <Colour name={say.floorColour} value={floor.colour} take={(colour) => act.floor(colour)} />
         <Choice
-          name="Frame"
+          name={say.frame}
           options={Object.keys(RATIOS).map((key) => [key, key] as const)}
           value={ratio}
           choose={(key) => act.frame(frame, { ratio: RATIOS[key] ?? frame.ratio })}
         />
         <Stepper
-          name="Frame, across"
+          name={say.frameAcross}
           value={length(frame.width)}
-          less="Frame 5 cm narrower"
-          more="Frame 5 cm wider"
-          step={(by) => act.frame(frame, { width: Math.max(50, frame.width + 50 * by) })}
+          less={say.frameNarrower({ by })}
+          more={say.frameWider({ by })}
+          step={(way) => act.frame(frame, { width: Math.max(50, frame.width + 50 * way) })}
         />
         <Stepper
-          name="Turn of the camera"
-          value={`${frame.turn}°`}
-          less="Camera a quarter turn back"
-          more="Camera a quarter turn on"
-          step={(by) => act.frame(frame, { turn: (frame.turn + 90 * by + 360) % 360 })}
+          name={say.cameraTurn}
+          value={say.degrees({ turn: String(frame.turn) })}
+          less={say.cameraBack}
+          more={say.cameraOn}
+          step={(way) => act.frame(frame, { turn: (frame.turn + 90 * way + 360) % 360 })}
         />
         <Choice
-          name="Tone meant"
+          name={say.look}
           options={[
-            ["low-key", "dark"],
-            ["normal", "neither"],
-            ["high-key", "pale"],
+            ["low-key", say.lookLow],
+            ["normal", say.lookNormal],
+            ["high-key", say.lookHigh],
           ]}
           value={layout.look}
           choose={(look) => act.head({ look })}
         />
         <Choice
-          name="Lengths in"
+          name={say.units}
           options={[
-            ["cm", "cm"],
-            ["in", "inches"],
+            ["cm", say.unitsCm],
+            ["in", say.unitsIn],
           ]}
           value={layout.units}
           choose={(units) => act.head({ units })}

@@ -1,31 +1,32 @@
 // What is chosen, and everything that can be done to it by tap and step.
 
-import type { JSX } from "preact";
+import type { ComponentChildren, JSX } from "preact";
+import * as say from "#words";
 
 import { act } from "../acts";
 import type { Item, Linen, Part, Role, Size } from "../core";
-import { Choice, Colour, Field, Panel, Stepper } from "../parts/controls";
+import { Choice, Colour, Field, Stepper } from "../parts/controls";
 import { nudge } from "../picture";
 import * as session from "../session";
 import * as state from "../state";
 
 const ROLES: readonly (readonly [Role, string])[] = [
-  ["hero", "hero"],
-  ["support", "main dish"],
-  ["accent", "accent"],
-  ["filler", "filler"],
+  ["hero", say.roleHero],
+  ["support", say.roleMain],
+  ["accent", say.roleAccent],
+  ["filler", say.roleFiller],
 ];
 
 function Moves(): JSX.Element {
   const steps: [string, string, number, number][] = [
-    ["←", "Left 1 cm", -10, 0],
-    ["↑", "Up 1 cm", 0, -10],
-    ["↓", "Down 1 cm", 0, 10],
-    ["→", "Right 1 cm", 10, 0],
+    ["←", say.stepLeft, -10, 0],
+    ["↑", say.stepUp, 0, -10],
+    ["↓", say.stepDown, 0, 10],
+    ["→", say.stepRight, 10, 0],
   ];
   return (
-    <div class="line" role="group" aria-label="Move">
-      <span class="name">Move, 1 cm a step</span>
+    <div class="line" role="group" aria-label={say.move}>
+      <span class="name">{say.moveStep}</span>
       <span class="stepper">
         {steps.map(([sign, label, dx, dy]) => (
           <button key={label} aria-label={label} onClick={() => nudge(dx, dy)}>
@@ -54,32 +55,43 @@ function extent(size: Size): [number, number] {
 function Sizes({ item }: { item: Item }): JSX.Element {
   const [width, depth] = extent(item.size);
   const round = item.size.shape === "disc";
+  const by = state.length(10);
   return (
     <>
       <Stepper
-        name={round ? "Across" : "Width"}
+        name={round ? say.across : say.width}
         value={state.length(width)}
-        less="Narrower by 1 cm"
-        more="Wider by 1 cm"
-        step={(by) => act.resize(item.id, Math.max(10, width + 10 * by), round ? width + 10 * by : depth)}
+        less={say.narrower({ by })}
+        more={say.wider({ by })}
+        step={(way) => {
+          const now = Math.max(10, width + 10 * way);
+          act.resize(item.id, now, round ? now : depth);
+        }}
       />
       {round ? null : (
         <Stepper
-          name="Depth"
+          name={say.depth}
           value={state.length(depth)}
-          less="Shallower by 1 cm"
-          more="Deeper by 1 cm"
-          step={(by) => act.resize(item.id, width, Math.max(10, depth + 10 * by))}
+          less={say.shallower({ by })}
+          more={say.deeper({ by })}
+          step={(way) => act.resize(item.id, width, Math.max(10, depth + 10 * way))}
         />
       )}
+      <Stepper
+        name={say.height}
+        value={state.length(item.height)}
+        less={say.lower({ by })}
+        more={say.taller({ by })}
+        step={(way) => act.height(item.id, Math.max(0, item.height + 10 * way))}
+      />
     </>
   );
 }
 
 const PARTS: readonly (readonly ["rim" | "well" | "food", string])[] = [
-  ["rim", "Colour of the rim"],
-  ["well", "Colour inside"],
-  ["food", "Colour of the food"],
+  ["rim", say.colourRim],
+  ["well", say.colourWell],
+  ["food", say.colourFood],
 ];
 
 function Colours({ item }: { item: Item }): JSX.Element {
@@ -102,20 +114,34 @@ function Colours({ item }: { item: Item }): JSX.Element {
   );
 }
 
-function Support({ item }: { item: Item }): JSX.Element | null {
-  const others = (state.layout.value?.items ?? []).filter((other) => other.id !== item.id);
-  if (others.length === 0) return null;
+/** Whether `id` stands somewhere on `below`. */
+function restsOn(items: Item[], id: number, below: number): boolean {
+  let at = items.find((item) => item.id === id)?.on;
+  for (let step = 0; at !== undefined && step < items.length; step += 1) {
+    if (at === below) return true;
+    at = items.find((item) => item.id === at)?.on;
+  }
+  return false;
+}
+
+function Pick(props: {
+  name: string;
+  none: string;
+  value: number;
+  among: readonly { id: number; name: string }[];
+  take: (id: number) => void;
+}): JSX.Element {
   return (
     <label class="field">
-      <span>Stands on</span>
+      <span>{props.name}</span>
       <select
-        value={String(item.on ?? 0)}
-        onChange={(event) => act.putOn(item.id, Number(event.currentTarget.value))}
+        value={String(props.value)}
+        onChange={(event) => props.take(Number(event.currentTarget.value))}
       >
-        <option value="0">the table</option>
-        {others.map((other) => (
-          <option key={other.id} value={String(other.id)}>
-            {other.name}
+        <option value="0">{props.none}</option>
+        {props.among.map((each) => (
+          <option key={each.id} value={String(each.id)}>
+            {each.name}
           </option>
         ))}
       </select>
@@ -123,126 +149,140 @@ function Support({ item }: { item: Item }): JSX.Element | null {
   );
 }
 
-function Common(props: { thing: Item | Linen; turn: number }): JSX.Element {
-  const { id, name, locked } = props.thing;
+function Common({ thing }: { thing: Item | Linen }): JSX.Element {
   return (
     <>
-      <Field name="Name" value={name} take={(value) => act.rename(id, value)} />
+      <Field name={say.name} value={thing.name} take={(value) => act.rename(thing.id, value)} />
       <Moves />
-      <Stepper
-        name="Turn"
-        value={`${props.turn}°`}
-        less="Turn 5° anticlockwise"
-        more="Turn 5° clockwise"
-        step={(by) => act.turnBy(id, by * 5)}
-      />
-      <label class="check">
-        <input
-          type="checkbox"
-          checked={locked ?? false}
-          onChange={(event) => act.lock(id, event.currentTarget.checked)}
-        />
-        Locked in place
-      </label>
     </>
   );
 }
 
-function Acts({ id, group }: { id: number; group?: number | undefined }): JSX.Element {
+/** What one does most with a thing, at the thumb. */
+function Strip(props: {
+  thing: Item | Linen;
+  children?: ComponentChildren;
+}): JSX.Element {
+  const { id, name, turn, locked } = props.thing;
   return (
-    <div class="steps">
-      <button class="word" onClick={() => act.duplicate([id])}>
-        Repeat it
-      </button>
-      {group === undefined ? null : (
-        <button class="word" onClick={() => act.ungroup(group)}>
-          Take the group apart
+    <section class="chosen-strip" aria-label={name}>
+      <div class="line">
+        <h2>{name}</h2>
+        <button class="word" onClick={() => session.choose(undefined)}>
+          {say.done}
         </button>
-      )}
-      <button class="word" onClick={() => act.remove([id])}>
-        Take it away
-      </button>
-      <button class="word" onClick={() => session.choose(undefined)}>
-        Done
-      </button>
-    </div>
+      </div>
+      <Stepper
+        name={say.turn}
+        value={say.degrees({ turn: String(turn) })}
+        less={say.turnBack}
+        more={say.turnOn}
+        step={(by) => act.turnBy(id, by * 5)}
+      />
+      <div class="steps">
+        <button class="word" onClick={() => act.duplicate([id])}>
+          {say.repeat}
+        </button>
+        <button class="word" aria-pressed={locked ?? false} onClick={() => act.lock(id, !locked)}>
+          {locked ? say.unlock : say.lock}
+        </button>
+        {props.children}
+        <button class="word" onClick={() => act.remove([id])}>
+          {say.takeAway}
+        </button>
+      </div>
+    </section>
   );
 }
 
 export function ItemPanel({ item }: { item: Item }): JSX.Element {
-  const near = state.things.value.filter((thing) => thing.id !== item.id);
+  const items = state.layout.value?.items ?? [];
+  const others = items.filter((other) => other.id !== item.id);
+  const supports = others.filter((other) => !restsOn(items, other.id, item.id));
+  const { group } = item;
   return (
-    <Panel title={item.name}>
-      <Acts id={item.id} group={item.group} />
-      <Choice
-        name="In the picture it is"
-        options={ROLES}
-        value={item.role}
-        choose={(role) => act.role(item.id, role)}
-      />
-      <Common thing={item} turn={item.turn} />
-      <Sizes item={item} />
-      <Stepper
-        name="Height"
-        value={state.length(item.height)}
-        less="Lower by 1 cm"
-        more="Taller by 1 cm"
-        step={(by) => act.height(item.id, Math.max(0, item.height + 10 * by))}
-      />
-      <Colours item={item} />
-      <Support item={item} />
-      {item.group === undefined && near.length > 0 ? (
-        <label class="field">
-          <span>Move together with</span>
-          <select
-            value="0"
-            onChange={(event) => act.group([item.id, Number(event.currentTarget.value)])}
-          >
-            <option value="0">nothing else</option>
-            {near.map((thing) => (
-              <option key={thing.id} value={String(thing.id)}>
-                {thing.name}
-              </option>
-            ))}
-          </select>
-        </label>
-      ) : null}
-    </Panel>
+    <>
+      <Strip thing={item}>
+        {group === undefined ? null : (
+          <button class="word" onClick={() => act.ungroup(group)}>
+            {say.takeApart}
+          </button>
+        )}
+      </Strip>
+      <details>
+        <summary>{say.moreAbout({ thing: item.name })}</summary>
+        <div class="panel">
+          <Choice
+            name={say.role}
+            options={ROLES}
+            value={item.role}
+            choose={(role) => act.role(item.id, role)}
+          />
+          <Common thing={item} />
+          <Sizes item={item} />
+          <Colours item={item} />
+          {supports.length === 0 ? null : (
+            <Pick
+              name={say.standsOn}
+              none={say.onTable}
+              value={item.on ?? 0}
+              among={supports}
+              take={(id) => act.putOn(item.id, id)}
+            />
+          )}
+          {group !== undefined || others.length === 0 ? null : (
+            <Pick
+              name={say.movesWith}
+              none={say.movesAlone}
+              value={0}
+              among={others}
+              take={(id) => id !== 0 && act.group([item.id, id])}
+            />
+          )}
+        </div>
+      </details>
+    </>
   );
 }
 
 export function LinenPanel({ linen }: { linen: Linen }): JSX.Element {
   const [width, depth] = linen.size;
+  const by = state.length(50);
   return (
-    <Panel title={linen.name}>
-      <Acts id={linen.id} />
+    <>
+      <Strip thing={linen} />
       <Choice
-        name="It lies"
+        name={say.linenLies}
         options={[
-          ["flat", "flat"],
-          ["folded", "folded"],
-          ["bunched", "bunched"],
-          ["thrown", "thrown"],
+          ["flat", say.linenFlat],
+          ["folded", say.linenFolded],
+          ["bunched", say.linenBunched],
+          ["thrown", say.linenThrown],
         ]}
         value={linen.state}
         choose={(lies) => act.linen(linen, { state: lies })}
       />
-      <Common thing={linen} turn={linen.turn} />
-      <Stepper
-        name="Width"
-        value={state.length(width)}
-        less="Narrower by 5 cm"
-        more="Wider by 5 cm"
-        step={(by) => act.linen(linen, { size: [Math.max(50, width + 50 * by), depth] })}
-      />
-      <Stepper
-        name="Depth"
-        value={state.length(depth)}
-        less="Shallower by 5 cm"
-        more="Deeper by 5 cm"
-        step={(by) => act.linen(linen, { size: [width, Math.max(50, depth + 50 * by)] })}
-      />
-      <Colour name="Colour" value={linen.colour} take={(colour) => act.linen(linen, { colour })} />
-    </Panel>
+      <details>
+        <summary>{say.moreAbout({ thing: linen.name })}</summary>
+        <div class="panel">
+          <Common thing={linen} />
+          <Stepper
+            name={say.width}
+            value={state.length(width)}
+            less={say.narrower({ by })}
+            more={say.wider({ by })}
+            step={(way) => act.linen(linen, { size: [Math.max(50, width + 50 * way), depth] })}
+          />
+          <Stepper
+            name={say.depth}
+            value={state.length(depth)}
+            less={say.shallower({ by })}
+            more={say.deeper({ by })}
+            step={(way) => act.linen(linen, { size: [width, Math.max(50, depth + 50 * way)] })}
+          />
+          <Colour name={say.colour} value={linen.colour} take={(colour) => act.linen(linen, { colour })} />
+        </div>
+      </details>
+    </>
   );
 }

@@ -1,30 +1,49 @@
-// The picture as a list that can be worked: what is on the table, and where.
+// The picture as a list that can be worked: what is on the table, where it
+// stands and what is said of it.
 
 import type { JSX } from "preact";
+import * as say from "#words";
 
+import type { Thing } from "../core";
 import * as session from "../session";
 import * as state from "../state";
 
-export function Things(): JSX.Element {
-  const chosen = state.chosen.value;
+/** What the pressing findings say of a thing. */
+function sentences(thing: Thing): string[] {
+  return (state.report.value?.findings ?? [])
+    .filter(({ state: is, about }) => (is === "wont-work" || is === "look-again") && about.includes(thing.id))
+    .map((finding) => finding.sentence);
+}
+
+function One({ thing }: { thing: Thing }): JSX.Element {
+  const chosen = thing.id === state.chosen.value;
+  const words = [thing.where, thing.role, thing.locked ? say.locked : ""];
   return (
-    <section class="panel" aria-label="Things on the table">
-      <h3>On the table</h3>
+    <li>
+      <button
+        aria-pressed={chosen}
+        onClick={() => session.choose(chosen ? undefined : thing.id)}
+      >
+        <b>{thing.number}</b>
+        <span>{thing.name}</span>
+        <small>{words.filter((word) => word !== "").join(" · ")}</small>
+        {sentences(thing).map((sentence) => (
+          <small key={sentence}>{sentence}</small>
+        ))}
+      </button>
+    </li>
+  );
+}
+
+export function Things(): JSX.Element {
+  const things = state.things.value;
+  return (
+    <section class="panel" aria-label={say.things}>
+      <h3>{say.thingsTitle}</h3>
+      {things.length === 0 ? <p class="quiet">{say.noThings}</p> : null}
       <ul class="things">
-        {state.things.value.map((thing) => (
-          <li key={thing.id}>
-            <button
-              aria-pressed={thing.id === chosen}
-              onClick={() => session.choose(thing.id === chosen ? undefined : thing.id)}
-            >
-              <b>{thing.number}</b>
-              <span>{thing.name}</span>
-              <span class="quiet">{thing.locked ? "locked" : ""}</span>
-              <small>
-                {[thing.where, thing.role].filter((word) => word !== "").join(" · ")}
-              </small>
-            </button>
-          </li>
+        {things.map((thing) => (
+          <One key={thing.id} thing={thing} />
         ))}
       </ul>
     </section>
@@ -37,8 +56,8 @@ export function Which(): JSX.Element | null {
   if (which.length < 2) return null;
   const named = state.things.value.filter((thing) => which.includes(thing.id));
   return (
-    <div class="steps" role="group" aria-label="Which one?">
-      <span class="line">Which one?</span>
+    <div class="steps which" role="group" aria-label={say.whichOne}>
+      <span class="line">{say.whichOne}</span>
       {named.map((thing) => (
         <button
           key={thing.id}

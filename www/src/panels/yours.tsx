@@ -2,6 +2,7 @@
 
 import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
+import * as say from "#words";
 
 import { Choice, Panel, Stepper } from "../parts/controls";
 import * as session from "../session";
@@ -16,7 +17,7 @@ const FRAMES = [
   ["3:2", "3:2"],
   ["2:3", "2:3"],
   ["4:5", "4:5"],
-  ["1:1", "square"],
+  ["1:1", say.frameSquare],
   ["16:9", "16:9"],
 ] as const;
 
@@ -55,23 +56,23 @@ export function Yours(): JSX.Element {
   const left = 3 - picked.value.length;
   return (
     <section class="say">
-      <Panel title="Now yours">
+      <Panel title={say.nowYours}>
         <Stepper
-          name="Board, across"
+          name={say.boardAcross}
           value={state.length(width.value)}
-          less="Board 10 cm narrower"
-          more="Board 10 cm wider"
+          less={say.boardNarrower({ by: state.length(100) })}
+          more={say.boardWider({ by: state.length(100) })}
           step={(by) => (width.value = Math.max(400, Math.min(4000, width.value + 100 * by)))}
         />
         <Stepper
-          name="Board, down"
+          name={say.boardDown}
           value={state.length(depth.value)}
-          less="Board 5 cm shallower"
-          more="Board 5 cm deeper"
+          less={say.boardShallower({ by: state.length(50) })}
+          more={say.boardDeeper({ by: state.length(50) })}
           step={(by) => (depth.value = Math.max(300, Math.min(3000, depth.value + 50 * by)))}
         />
         <label class="field">
-          <span>Board of</span>
+          <span>{say.boardOf}</span>
           <select value={board.value} onChange={(event) => (board.value = event.currentTarget.value)}>
             {boards.map((each) => (
               <option key={each.prop} value={each.prop}>
@@ -81,20 +82,20 @@ export function Yours(): JSX.Element {
           </select>
         </label>
         <Choice
-          name="Frame"
+          name={say.frame}
           options={FRAMES}
           value={frame.value as (typeof FRAMES)[number][0]}
           choose={(value) => (frame.value = value)}
         />
         <Stepper
-          name="People at the table"
+          name={say.people}
           value={String(people.value)}
-          less="One fewer"
-          more="One more"
+          less={say.peopleFewer}
+          more={say.peopleMore}
           step={(by) => (people.value = Math.max(0, Math.min(12, people.value + by)))}
         />
-        <div class="field" role="group" aria-label="Dishes, the first is the hero">
-          <span>Pick three dishes or more; the first is the hero</span>
+        <div class="field" role="group" aria-label={say.pickDishesGroup}>
+          <span>{say.pickDishes}</span>
           <div class="steps">
             {dishes.map((dish) => (
               <button
@@ -103,16 +104,17 @@ export function Yours(): JSX.Element {
                 onClick={() => toggle(dish.dish)}
               >
                 {dish.name}
+                {picked.value[0] === dish.dish ? <small> {say.heroPicked}</small> : null}
               </button>
             ))}
           </div>
         </div>
       </Panel>
       <button class="solid last" disabled={left > 0} onClick={() => void lay()}>
-        {left > 0 ? `${left} more ${left === 1 ? "dish" : "dishes"}` : "Lay the table"}
+        {left > 0 ? say.dishesMissing({ count: left }) : say.layTable}
       </button>
       <button class="quiet" onClick={() => (state.stage.value = "work")}>
-        Back to the open table
+        {say.backToTable}
       </button>
     </section>
   );

@@ -1,6 +1,7 @@
 // Native controls with their words.
 
 import type { ComponentChildren, JSX } from "preact";
+import * as say from "#words";
 
 /** A big tap-and-step way to set a figure. */
 export function Stepper(props: {
@@ -64,6 +65,26 @@ export function Field(props: {
       <input
         value={props.value}
         inputMode={props.mode ?? "text"}
+        maxLength={say.MAX_NAME}
+        onChange={(event) => props.take(event.currentTarget.value)}
+      />
+    </label>
+  );
+}
+
+/** A field of several lines, taken over when it is left. */
+export function Note(props: {
+  name: string;
+  value: string;
+  take: (value: string) => void;
+}): JSX.Element {
+  return (
+    <label class="field">
+      <span>{props.name}</span>
+      <textarea
+        rows={3}
+        value={props.value}
+        maxLength={say.MAX_NOTE}
         onChange={(event) => props.take(event.currentTarget.value)}
       />
     </label>

@@ -22,7 +22,9 @@ pub use cloth::cloth;
 pub use food::food;
 pub use hand::{Limb, limb};
 pub use pen::Pen;
-pub use picture::{Cut, Keyed, Shown, View, cut, cut_file, groups, sheet, translation, view_box};
+pub use picture::{
+    Cut, Keyed, Shown, View, cut, cut_file, groups, marked, sheet, translation, view_box,
+};
 pub use prop::{Prop, Ware, prop};
 pub use shadow::{shadow, shadows};
 pub use surface::surface;

@@ -2,9 +2,11 @@
 //!
 //! The page, the drawing, the terminal and the papers all speak through
 //! [`say`]; no sentence is glued together elsewhere.
+mod labels;
 mod quantity;
 mod table;
 
+pub use labels::LABELS;
 pub use quantity::{length, percent, place};
 pub use table::SENTENCES;
 

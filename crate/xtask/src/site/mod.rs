@@ -5,6 +5,7 @@ mod bundle;
 mod core;
 mod digest;
 mod html;
+mod labels;
 
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -29,6 +30,7 @@ pub(crate) const SERVICE_WORKER: &str = "service-worker.js";
 pub(crate) fn build() -> Result<PathBuf> {
     tools::npm_packages()?;
     let core = core::build()?;
+    labels::write()?;
     bundle::check_types()?;
     let dist = place::dist();
     if dist.exists() {

@@ -17,7 +17,7 @@ const WASM: usize = 510 * KILO;
 /// are fetched only when the page is put there.
 const FIRST_VISIT: usize = 556 * KILO; // goal: 300
 /// The page in one file, as it lies on a disk.
-const SINGLE_FILE: usize = 796 * KILO; // goal: 600
+const SINGLE_FILE: usize = 806 * KILO; // goal: 600
 
 /// Holds what was built last to the budgets.
 ///

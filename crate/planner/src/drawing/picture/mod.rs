@@ -35,11 +35,7 @@ const WEIGHT: f64 = 1.1;
 /// Every group of the drawing, bottom to top.
 #[must_use]
 pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
-    let pen = Pen {
-        weight: WEIGHT * view.per_pixel,
-        fall: -layout.light.clock.direction(),
-        fine: view.fine,
-    };
+    let pen = pen(layout, view);
     let mut all = Vec::new();
     let mut push = |key: String, group: Group, at: Option<DVec2>| {
         all.push(Keyed { key, group, at });
@@ -73,6 +69,20 @@ pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
         push("tags".into(), tags, None);
     }
     all
+}
+
+fn pen(layout: &Layout, view: &View) -> Pen {
+    Pen {
+        weight: WEIGHT * view.per_pixel,
+        fall: -layout.light.clock.direction(),
+        fine: view.fine,
+    }
+}
+
+/// The group of marks alone, which changes while something is dragged.
+#[must_use]
+pub fn marked(layout: &Layout, view: &View) -> Group {
+    marks::marks(&view.marks, &pen(layout, view))
 }
 
 fn named(kind: &str, id: u16) -> String {

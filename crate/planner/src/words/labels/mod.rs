@@ -1,0 +1,13 @@
+//! Labels of the page: what stands on its controls, notices and lists. Only the
+//! page's build and the tests read these tables, so that none of them lies in
+//! the core's module; the build makes a function or a constant of each line.
+//!
+//! `{name}` is a named place. `{count:one thing|{count} things}` is said in the
+//! first form of one and in the second of any other number.
+
+mod papers;
+mod sheet;
+mod table;
+
+/// Labels by id, table by table.
+pub const LABELS: [&[(&str, &str)]; 3] = [sheet::LABELS, table::LABELS, papers::LABELS];

@@ -1,0 +1,123 @@
+//! The sheet itself, what goes wrong on it, the picture, findings, first visit.
+
+/// Labels by id.
+pub(super) const LABELS: &[(&str, &str)] = &[
+    // The sheet and its places.
+    ("laying-table", "Laying the table…"),
+    ("untitled-table", "A laid table"),
+    ("places", "Places"),
+    ("place-table", "Table"),
+    ("place-hands", "Hands"),
+    ("place-camera", "Camera & light"),
+    ("place-crops", "Crops"),
+    ("place-papers", "Papers"),
+    ("undo", "Undo"),
+    ("redo", "Redo"),
+    ("done", "Done"),
+    ("understood", "Understood"),
+    ("use-newer-page", "Use the newer page"),
+    (
+        "newer-page-ready",
+        "A newer page lies ready. Your layouts stay as they are.",
+    ),
+    (
+        "only-shown",
+        "Another tab is working on this layout. Here it is only shown.",
+    ),
+    (
+        "only-shown-refused",
+        "Another tab has this layout open, so this one only shows it. Nothing was changed.",
+    ),
+    ("saving", "saving"),
+    ("not-saved", "not saved"),
+    ("saved-on-phone", "saved on this phone"),
+    ("saved-on-computer", "saved on this computer"),
+    ("act-said", "{act}. {sentence}"),
+    ("act-said-alone", "{act}."),
+    // What went wrong.
+    ("refused-act", "{why} Nothing was changed."),
+    (
+        "stopped-act",
+        "That act stopped the planner. The layout is as it was before it; the act is set aside.",
+    ),
+    (
+        "stopped-reading",
+        "The findings of this layout could not be worked out. The layout itself is kept; the last act can be taken back.",
+    ),
+    (
+        "refused-saving",
+        "This device refused to save ({why}). The layout is still open here; keep a copy as a file under Papers.",
+    ),
+    (
+        "edit-left-out",
+        "Edit {number} could not be read again ({why}) and is left out with those after it.",
+    ),
+    (
+        "link-not-read",
+        "The link could not be read ({why}). Nothing here was changed; ask for it again, or for the file.",
+    ),
+    (
+        "kept-not-read",
+        "What was kept here could not be read ({why}). Here is the first table; nothing kept was removed.",
+    ),
+    (
+        "not-started",
+        "The planner did not start: {why}. Nothing kept here was changed; reload to try again.",
+    ),
+    (
+        "file-not-opened",
+        "{file} was not opened. Your work is as it was. What is wrong with the file:",
+    ),
+    (
+        "picture-not-made",
+        "The picture was not made ({why}). The layout is untouched.",
+    ),
+    ("no-storage", "the browser keeps nothing for this page"),
+    ("not-our-address", "not an address of this page: {address}"),
+    ("no-canvas", "this browser gives no canvas"),
+    ("no-picture", "no picture came back"),
+    // The picture.
+    (
+        "picture-label",
+        "The picture from above. Arrow keys move what is chosen by 1 cm, with Shift by 1 mm; the list of things below does the same.",
+    ),
+    ("which-one", "Which one?"),
+    ("fit-view", "Whole picture"),
+    // Findings.
+    ("findings", "Findings"),
+    (
+        "no-findings",
+        "Nothing in this layout asks for another look.",
+    ),
+    ("reading", "reading the table…"),
+    ("notes-more", "and {count:1 note|{count} notes}"),
+    ("notes-fewer", "fewer notes"),
+    ("state-wont-work", "won’t work"),
+    ("state-intended", "intended"),
+    ("state-holds", "holds"),
+    ("mean-it", "I mean it so"),
+    ("working-title", "How this is worked out"),
+    ("grade-physics", "Rests on physics or arithmetic."),
+    ("grade-published", "Rests on a published measure."),
+    ("grade-practice", "Rests on common practice; no source."),
+    ("grade-ours", "The threshold is our choice."),
+    ("scores", "Scores out of 100"),
+    ("score-balance", "Balance"),
+    ("score-triangle", "Triangle"),
+    ("score-separation", "Separation"),
+    ("score-rises", "rises"),
+    ("score-falls", "falls"),
+    ("move-changes", "What this move changes"),
+    ("move-changes-nothing", "This move changes no finding."),
+    ("better", "better"),
+    ("worse", "worse"),
+    // First visit.
+    ("first-asks", "What this table asks for"),
+    ("first-nothing", "A laid table, drawn true to size."),
+    ("first-changed", "What changed"),
+    (
+        "first-loses",
+        "The {thing} loses {now} now; it lost {before}.",
+    ),
+    ("now-yours", "Now yours"),
+];

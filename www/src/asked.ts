@@ -1,0 +1,37 @@
+// What the page and its worker say to each other. A revision counts the layouts
+// that were ever open; what answers an older one is dropped.
+
+import type { Id, Report, Scores } from "./core";
+
+export type Ask =
+  | { ask: "core"; module: WebAssembly.Module }
+  | { ask: "open"; revision: number; file: string }
+  | { ask: "edit"; revision: number; record: string }
+  | { ask: "view"; noHands: boolean; key: string }
+  | ({ ask: "drag"; revision: number } & Moved);
+
+/** How far a drag or a turn in hand has come. */
+export interface Moved {
+  serial: number;
+  id: Id;
+  dx: number;
+  dy: number;
+  halfDegrees: number;
+}
+
+/** Marks on their way to the drawing, as the core packs them. */
+export interface Marks {
+  numbers: Float64Array;
+  words: string;
+}
+
+/** What a drag in hand changes. */
+export interface Live {
+  scores: Scores | null;
+  changes: { key: string; sentence: string; better: boolean }[];
+}
+
+export type Answer =
+  | { tell: "read"; revision: number; report: Report; marks: Marks }
+  | { tell: "marks"; revision: number; marks: Marks }
+  | { tell: "live"; revision: number; serial: number; live: Live; marks: Marks };

@@ -1,0 +1,100 @@
+// The layouts kept on this device: opened, renamed, deleted and put back.
+
+import { useSignal } from "@preact/signals";
+import type { JSX } from "preact";
+import * as say from "#words";
+
+import { Field } from "../parts/controls";
+import * as session from "../session";
+import * as state from "../state";
+import type { Kept } from "../store";
+import { day } from "./client";
+
+function when(changed: number): string {
+  const time = new Date(changed).toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit" });
+  return `${day(changed)}, ${time}`;
+}
+
+function One({ kept, remove }: { kept: Kept; remove: () => void }): JSX.Element {
+  const naming = useSignal(false);
+  const title = kept.title || say.keptUntitled;
+  const open = kept.id === state.layout.value?.id;
+  return (
+    <li>
+      <button
+        class="kept"
+        aria-current={open ? "true" : undefined}
+        onClick={() => void session.settled().then(() => session.openKept(kept.id))}
+      >
+        <span>{title}</span>
+        <small class="sans">{open ? say.keptOpen : when(kept.changed)}</small>
+      </button>
+      {open ? null : (
+        <div class="steps">
+          <button
+            class="word"
+            aria-label={say.keptRename({ title })}
+            aria-expanded={naming.value}
+            onClick={() => (naming.value = !naming.value)}
+          >
+            {say.keptRenameShort}
+          </button>
+          <button class="word" aria-label={say.keptDelete({ title })} onClick={remove}>
+            {say.keptDeleteShort}
+          </button>
+        </div>
+      )}
+      {naming.value ? (
+        <Field
+          name={say.title}
+          value={kept.title}
+          take={(value) => {
+            naming.value = false;
+            void session.renameKept(kept.id, value);
+          }}
+        />
+      ) : null}
+    </li>
+  );
+}
+
+export function Shelf(): JSX.Element {
+  const gone = useSignal<Kept | undefined>(undefined);
+  const phone = matchMedia("(pointer: coarse)").matches;
+  const name = phone ? say.keptPhone : say.keptComputer;
+  return (
+    <section class="panel" aria-label={name}>
+      <h3>{name}</h3>
+      {state.kept.value.length === 0 ? <p class="quiet">{say.keptNone}</p> : null}
+      <ul class="list shelf">
+        {state.kept.value.map((kept) => (
+          <One
+            key={kept.id}
+            kept={kept}
+            remove={() =>
+              void session.removeKept(kept.id).then((whole) => (gone.value = whole))
+            }
+          />
+        ))}
+      </ul>
+      {gone.value === undefined ? null : (
+        <p class="line" role="status">
+          <span>{say.keptDeleted({ title: gone.value.title || say.keptUntitled })}</span>
+          <button
+            class="word"
+            onClick={() => {
+              const back = gone.value;
+              gone.value = undefined;
+              if (back !== undefined) void session.putBack(back);
+            }}
+          >
+            {say.keptPutBack}
+          </button>
+        </p>
+      )}
+      <button class="word" onClick={() => (state.stage.value = "yours")}>
+        {say.keptNew}
+      </button>
+    </section>
+  );
+}

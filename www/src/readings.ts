@@ -1,0 +1,149 @@
+// What the layout reads as. The worker works it out; here its answers are
+// awaited, the newest taken and the rest dropped.
+
+import { batch, effect } from "@preact/signals";
+
+import * as say from "#words";
+import type { Answer, Ask, Marks, Moved } from "./asked";
+import * as state from "./state";
+
+let worker: Worker;
+let revision = 0;
+let serial = 0;
+let inHand: Moved | undefined;
+/** The serial of the drag the worker is at; 0 for none. */
+let asking = 0;
+let waiting: (() => void)[] = [];
+let fallen = 0;
+
+/** What the page does for the readings. */
+interface Page {
+  start(): Worker;
+  module: WebAssembly.Module;
+  /** The open layout as a file, for a worker that starts afresh. */
+  file(): string;
+  show(marks: Marks): void;
+}
+let page: Page;
+
+const ask = (asked: Ask): void => worker.postMessage(asked);
+
+/** Starts reading. */
+export function begin(own: Page): void {
+  page = own;
+  start();
+  effect(() => {
+    const noHands = state.early.value;
+    const key = noHands ? (state.firstFinding.value?.key ?? "") : (state.openFinding.value ?? "");
+    ask({ ask: "view", noHands, key });
+  });
+}
+
+function start(): void {
+  worker = page.start();
+  worker.onmessage = (event: MessageEvent<Answer>) => take(event.data);
+  worker.onerror = (event) => {
+    event.preventDefault();
+    again();
+  };
+  ask({ ask: "core", module: page.module });
+}
+
+/** A worker that fell is replaced; one that falls over the same layout is not. */
+function again(): void {
+  worker.terminate();
+  asking = 0;
+  fallen += 1;
+  start();
+  if (fallen > 1) return stopped();
+  ask({ ask: "view", noHands: state.early.value, key: state.openFinding.value ?? "" });
+  ask({ ask: "open", revision, file: page.file() });
+}
+
+function stopped(): void {
+  state.reading.value = false;
+  state.fault.value = say.stoppedReading;
+  done();
+}
+
+function done(): void {
+  const all = waiting;
+  waiting = [];
+  for (const each of all) each();
+}
+
+/** Another layout is open. */
+export function opened(file: string): void {
+  revision += 1;
+  fallen = 0;
+  state.reading.value = true;
+  ask({ ask: "open", revision, file });
+}
+
+/** The open layout was changed by this edit. */
+export function edited(record: string): void {
+  revision += 1;
+  fallen = 0;
+  letGo();
+  state.reading.value = true;
+  ask({ ask: "edit", revision, record });
+}
+
+/** Waits until what is open has been read. */
+export function settled(): Promise<void> {
+  if (!state.reading.value) return Promise.resolve();
+  return new Promise((resolve) => waiting.push(resolve));
+}
+
+/** A drag or a turn has come this far; only the newest is read. */
+export function moved(to: Omit<Moved, "serial">): void {
+  serial += 1;
+  inHand = { ...to, serial };
+  if (asking === 0 && !state.reading.value) next();
+}
+
+function next(): void {
+  if (inHand === undefined) return;
+  ask({ ask: "drag", revision, ...inHand });
+  asking = inHand.serial;
+  inHand = undefined;
+}
+
+/** Nothing is in hand any more. */
+export function letGo(): void {
+  serial += 1;
+  inHand = undefined;
+  asking = 0;
+}
+
+/** The drag in hand was given up: what was read before it holds again. */
+export function abandoned(): void {
+  letGo();
+  state.live.value = undefined;
+  ask({ ask: "view", noHands: state.early.value, key: state.openFinding.value ?? "" });
+}
+
+function take(answer: Answer): void {
+  if (answer.revision !== revision) return;
+  switch (answer.tell) {
+    case "read":
+      batch(() => {
+        state.report.value = answer.report;
+        state.live.value = undefined;
+        state.reading.value = false;
+      });
+      page.show(answer.marks);
+      asking = 0;
+      next();
+      return done();
+    case "marks":
+      if (state.live.value === undefined) page.show(answer.marks);
+      return;
+    case "live":
+      if (answer.serial !== asking) return;
+      asking = 0;
+      state.live.value = answer.live;
+      page.show(answer.marks);
+      next();
+  }
+}
