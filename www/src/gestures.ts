@@ -5,14 +5,14 @@ import type { Window } from "./stage";
 /** What the picture does with fingers. Places are on the table, mm. */
 export interface Acts {
   /** Takes hold of what can be dragged there; false when there is nothing. */
-  grab(x: number, y: number): boolean;
+  grab(x: number, y: number, touch: boolean): boolean;
   /** Follows the finger: how far it has come, mm. */
   drag(dx: number, dy: number, finger: Finger): void;
   drop(): void;
   abandon(): void;
   tap(x: number, y: number): void;
   /** Starts turning when the place is on the handle. */
-  handle(x: number, y: number): boolean;
+  handle(x: number, y: number, touch: boolean): boolean;
   turn(x: number, y: number, finger: Finger): void;
   turned(): void;
 }
@@ -37,6 +37,8 @@ export function listen(element: HTMLElement, view: Window, acts: Acts): () => vo
   let start: [number, number] = [0, 0];
   let lastTap = { at: 0, x: 0, y: 0 };
   let queued: (() => void) | undefined;
+  /** Where the picture is on the screen; asked for when a finger comes down. */
+  let box = new DOMRect();
 
   /** Runs the newest of what was asked, once per frame. */
   const soon = (act: () => void): void => {
@@ -59,8 +61,8 @@ export function listen(element: HTMLElement, view: Window, acts: Acts): () => vo
     if (doing === "dragging" || doing === "turning") acts.abandon();
     doing = "nothing";
   };
+  const within = (x: number, y: number): [number, number] => [x - box.left, y - box.top];
   const finger = (event: PointerEvent): Finger => {
-    const box = element.getBoundingClientRect();
     return {
       x: event.clientX - box.left,
       y: event.clientY - box.top,
@@ -72,6 +74,7 @@ export function listen(element: HTMLElement, view: Window, acts: Acts): () => vo
     // A control on the picture is tapped, not dragged.
     if (event.button > 0 || (event.target as Element).closest("button") !== null) return;
     element.setPointerCapture(event.pointerId);
+    box = element.getBoundingClientRect();
     fingers.set(event.pointerId, [event.clientX, event.clientY]);
     if (fingers.size === 2) {
       abandon();
@@ -80,8 +83,8 @@ export function listen(element: HTMLElement, view: Window, acts: Acts): () => vo
     }
     if (fingers.size > 2) return;
     from = [event.clientX, event.clientY];
-    start = view.at(...from);
-    doing = acts.handle(...start) ? "turning" : "pressed";
+    start = view.at(...within(...from));
+    doing = acts.handle(...start, event.pointerType !== "mouse") ? "turning" : "pressed";
   });
 
   element.addEventListener("pointermove", (event) => {
@@ -95,11 +98,11 @@ export function listen(element: HTMLElement, view: Window, acts: Acts): () => vo
     fingers.set(event.pointerId, now);
     if (doing === "pressed") {
       if (Math.hypot(now[0] - from[0], now[1] - from[1]) < TAP_PX) return;
-      doing = acts.grab(...start) ? "dragging" : "panning";
+      doing = acts.grab(...start, event.pointerType !== "mouse") ? "dragging" : "panning";
     }
     if (doing === "panning") view.pan(now[0] - before[0], now[1] - before[1]);
     const place = finger(event);
-    const [x, y] = view.at(...now);
+    const [x, y] = view.at(...within(...now));
     if (doing === "dragging") soon(() => acts.drag(x - start[0], y - start[1], place));
     if (doing === "turning") soon(() => acts.turn(x, y, place));
   });
@@ -114,7 +117,7 @@ export function listen(element: HTMLElement, view: Window, acts: Acts): () => vo
     const is = Math.hypot(now[0] - still[0], now[1] - still[1]);
     view.pan((now[0] - before[0]) / 2, (now[1] - before[1]) / 2);
     if (was > 0 && is > 0) {
-      view.zoom(is / was, ...view.at((now[0] + still[0]) / 2, (now[1] + still[1]) / 2));
+      view.zoom(is / was, ...view.at(...within((now[0] + still[0]) / 2, (now[1] + still[1]) / 2)));
     }
   };
 
@@ -148,7 +151,8 @@ export function listen(element: HTMLElement, view: Window, acts: Acts): () => vo
     (event) => {
       event.preventDefault();
       const factor = Math.exp(-event.deltaY * (event.ctrlKey ? 0.01 : 0.0015));
-      view.zoom(factor, ...view.at(event.clientX, event.clientY));
+      box = element.getBoundingClientRect();
+      view.zoom(factor, ...view.at(...within(event.clientX, event.clientY)));
     },
     { passive: false },
   );

@@ -2,6 +2,7 @@
 // lines it snaps to and, clear of the finger, its figure.
 
 import type { Finger } from "./gestures";
+import { Loupe } from "./loupe";
 import { core } from "./session";
 import type { Window } from "./stage";
 import * as state from "./state";
@@ -26,11 +27,10 @@ export class Overlay {
   #guides = make("path", "guide");
   #knob: [number, number] | undefined;
   #centre: [number, number] = [0, 0];
+  #loupe: Loupe;
 
-  constructor(
-    root: SVGGElement,
-    readonly lens: HTMLElement,
-  ) {
+  constructor(root: SVGGElement, lens: HTMLElement) {
+    this.#loupe = new Loupe(lens);
     root.replaceChildren(this.#outline, this.#stem, this.#guides, this.#handle);
   }
 
@@ -68,6 +68,11 @@ export class Overlay {
     set(this.#handle, { cx: x, cy: y, r: 8 * px, "stroke-width": 2.4 * px });
   }
 
+  /** Takes up what is to be dragged or turned. */
+  take(id: number, finger: boolean): void {
+    this.#loupe.begin(id, finger);
+  }
+
   /** Shows a drag: outline and figures follow, the figure clear of the finger. */
   follow(view: Window, finger: Finger): void {
     const planner = core();
@@ -86,18 +91,8 @@ export class Overlay {
       "stroke-width": 1.4 * view.scale,
       "stroke-dasharray": `${6 * view.scale} ${4 * view.scale}`,
     });
-    this.#say(view, finger, planner.drag_words());
-  }
-
-  #say(view: Window, finger: Finger, words: string): void {
-    this.lens.hidden = false;
-    if (this.lens.textContent !== words) this.lens.textContent = words;
-    const { clientWidth: wide, clientHeight: high } = view.svg;
-    const own = this.lens.offsetWidth;
-    const x = Math.min(Math.max(4, finger.x - own / 2), wide - own - 4);
-    const clear = finger.touch ? 96 : 48;
-    const y = finger.y - clear > 0 ? finger.y - clear : Math.min(high - 40, finger.y + clear);
-    this.lens.style.transform = `translate(${x}px, ${y}px)`;
+    this.#loupe.follow(dx, dy, lines, "");
+    this.#loupe.say(planner.drag_words(), finger, view.wide);
   }
 
   /** Whether a place is on the handle. */
@@ -114,16 +109,16 @@ export class Overlay {
     const angle = (px: number, py: number): number => Math.atan2(py - cy, px - cx);
     const by = ((angle(x, y) - angle(...this.#knob)) * 180) / Math.PI;
     const degrees = core().turn_to(by);
-    for (const part of [this.#outline, this.#stem, this.#handle]) {
-      set(part, { transform: `rotate(${degrees} ${cx} ${cy})` });
-    }
-    this.#say(view, finger, core().drag_words());
+    const turned = `rotate(${degrees} ${cx} ${cy})`;
+    for (const part of [this.#outline, this.#stem, this.#handle]) set(part, { transform: turned });
+    this.#loupe.follow(0, 0, "", turned);
+    this.#loupe.say(core().drag_words(), finger, view.wide);
     return degrees;
   }
 
   /** Back to rest after a drag or a turn. */
   rest(view: Window): void {
-    this.lens.hidden = true;
+    this.#loupe.end();
     set(this.#guides, { d: "" });
     for (const part of [this.#outline, this.#stem, this.#handle]) {
       part.removeAttribute("transform");

@@ -74,11 +74,12 @@ export function Picture(): JSX.Element {
       overlay.rest(view);
     };
     const abandon = listen(element, view, {
-      grab(x, y) {
+      grab(x, y, finger) {
         if (state.stage.value === "first" || state.readOnly.value) return false;
         const id = held(x, y);
         if (id === 0 || !session.core().grab(id)) return false;
         session.choose(id);
+        overlay.take(id, finger);
         return true;
       },
       drag(dx, dy, finger) {
@@ -93,7 +94,12 @@ export function Picture(): JSX.Element {
         overlay.rest(view);
       },
       tap,
-      handle: (x, y) => overlay.onHandle(view, x, y) && session.core().grab(state.chosen.value ?? 0),
+      handle(x, y, finger) {
+        const id = state.chosen.value ?? 0;
+        if (!overlay.onHandle(view, x, y) || !session.core().grab(id)) return false;
+        overlay.take(id, finger);
+        return true;
+      },
       turn(x, y, finger: Finger) {
         tell(overlay.turn(view, x, y, finger) * 2);
       },
@@ -165,6 +171,13 @@ function held(x: number, y: number): number {
   return found.find((id) => !session.core().is_linen(id)) ?? 0;
 }
 
+/** What is chosen has its panel in two places; from the others the page goes to the first. */
+function choose(id: number | undefined): void {
+  session.choose(id);
+  if (id === undefined || state.stage.value !== "work") return;
+  if (state.place.value !== "hands") state.place.value = "table";
+}
+
 let lastTap: { x: number; y: number } | undefined;
 
 /** A tap chooses the whole cluster; a second one goes inside to what lies on it. */
@@ -175,17 +188,17 @@ function tap(x: number, y: number): void {
   const again = lastTap !== undefined && Math.hypot(x - lastTap.x, y - lastTap.y) < 25;
   lastTap = { x, y };
   state.which.value = [];
-  if (found.length === 0) return session.choose(undefined);
+  if (found.length === 0) return choose(undefined);
   const roots = [...new Set(found.map((id) => core.root(id)))];
   const chosen = state.chosen.value;
   if (again && chosen !== undefined) {
     const place = found.indexOf(chosen);
     const inside = [...found.filter((id) => core.root(id) === core.root(chosen))];
     const next = place < 0 ? inside[0] : inside[(inside.indexOf(chosen) + 1) % inside.length];
-    return session.choose(next);
+    return choose(next);
   }
   state.which.value = roots.length > 1 ? roots : [];
-  session.choose(roots[0]);
+  choose(roots[0]);
 }
 
 /** Moves what is chosen, in mm. */

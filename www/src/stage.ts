@@ -23,15 +23,19 @@ export class Window {
     readonly enlarged: (is: boolean) => void,
   ) {}
 
+  /** Width of the picture, CSS pixels, as of the last fit. */
+  wide = 1;
+
   /** Table mm per CSS pixel. */
   get scale(): number {
-    return this.seen.width / Math.max(1, this.svg.clientWidth);
+    return this.seen.width / this.wide;
   }
 
   /** Shows all of `whole` and keeps it as what a double tap returns to. */
   fit(whole: Seen): void {
     this.#whole = whole;
     const across = Math.max(1, this.svg.clientWidth);
+    this.wide = across;
     const down = Math.max(1, this.svg.clientHeight);
     const scale = Math.max(whole.width / across, whole.height / down);
     const [width, height] = [across * scale, down * scale];
@@ -48,18 +52,9 @@ export class Window {
     this.fit(this.#whole);
   }
 
-  /** Where a point of the screen lies on the table. */
-  at(clientX: number, clientY: number): [number, number] {
-    const box = this.svg.getBoundingClientRect();
-    return [
-      this.seen.x + (clientX - box.left) * this.scale,
-      this.seen.y + (clientY - box.top) * this.scale,
-    ];
-  }
-
-  /** Where a place on the table lies within the picture, CSS pixels. */
-  within(x: number, y: number): [number, number] {
-    return [(x - this.seen.x) / this.scale, (y - this.seen.y) / this.scale];
+  /** Where a point of the picture, in CSS pixels from its corner, lies on the table. */
+  at(x: number, y: number): [number, number] {
+    return [this.seen.x + x * this.scale, this.seen.y + y * this.scale];
   }
 
   /** Moves the picture by pixels of the screen. */

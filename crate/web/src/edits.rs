@@ -23,7 +23,7 @@ struct Done {
 pub(crate) fn spoken(problems: &[Problem]) -> JsError {
     let line = |p: &Problem| format!("{}: found {}, allowed {}", p.path, p.found, p.allowed);
     let lines: Vec<String> = problems.iter().map(line).collect();
-    JsError::new(&lines.join("; "))
+    JsError::new(&lines.join("\n"))
 }
 
 impl Planner {

@@ -1,0 +1,237 @@
+// Every screen of the page as a person meets it: each place on a phone and at a
+// desk, light and dark, is worked without a fault of accessibility; what a
+// finger touches is large enough; nothing runs off the side; and what goes
+// wrong is said, with what was kept.
+
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+
+import { assertAccessible, assertClean, browser, desk, guarded, phone, serve } from "./support.mjs";
+
+/** Least side of what is touched, CSS px: WCAG 2.5.5 asks for 44. */
+const TOUCH = 44;
+
+let site;
+let chromium;
+before(async () => {
+  site = await serve();
+  chromium = await browser();
+});
+after(async () => {
+  await chromium?.close();
+  site?.stop();
+});
+
+async function started(context) {
+  const page = await context.newPage();
+  await page.goto(site.url);
+  await page.waitForSelector("html[data-core=ready]");
+  return page;
+}
+
+/** At work on the first table. */
+async function working(context) {
+  const page = await started(context);
+  await page.locator(".first .solid").click();
+  await page.getByRole("button", { name: "Table", exact: true }).click();
+  await page.getByRole("region", { name: "Findings" }).waitFor();
+  return page;
+}
+
+/** What can be touched and is smaller than a fingertip, or stands off the screen's side. */
+async function cramped(page) {
+  return page.evaluate((least) => {
+    const faults = [];
+    const wide = document.documentElement.clientWidth;
+    if (document.documentElement.scrollWidth > wide) faults.push("the page scrolls sideways");
+    for (const each of document.querySelectorAll("button, select, summary, input, textarea, a")) {
+      const box = each.getBoundingClientRect();
+      if (box.width === 0) continue;
+      const name = each.getAttribute("aria-label") ?? (each.textContent || each.className);
+      const label = each.closest("label")?.getBoundingClientRect();
+      const high = Math.max(box.height, label?.height ?? 0);
+      const across = Math.max(box.width, label?.width ?? 0);
+      if (high < least - 0.5 || across < least - 0.5) faults.push(`${name}: ${across} × ${high}`);
+      if (each.closest(".flick, .keeps") === null && (box.left < -1 || box.right > wide + 1)) {
+        faults.push(`${name}: off the side`);
+      }
+    }
+    return faults;
+  }, TOUCH);
+}
+
+async function sound(page, where) {
+  await assertAccessible(page);
+  assert.deepEqual(await cramped(page), [], where);
+}
+
+const unfold = (page) =>
+  page.locator("details").evaluateAll((all) => all.forEach((each) => (each.open = true)));
+
+const narrow = { ...phone, viewport: { width: 320, height: 640 } };
+for (const [name, options] of [
+  ["phone", phone],
+  ["phone in the dark", { ...phone, colorScheme: "dark" }],
+  ["narrow phone", narrow],
+  ["desk", desk],
+  ["desk in the dark", { ...desk, colorScheme: "dark" }],
+]) {
+  test(`every place on a ${name}`, async () => {
+    const { context, faults } = await guarded(chromium, site.url, { ...options, reducedMotion: "reduce" });
+    const page = await working(context);
+    for (const place of ["Table", "Hands", "Camera & light", "Crops", "Papers"]) {
+      await page.getByRole("button", { name: place, exact: true }).click();
+      await unfold(page);
+      await sound(page, place);
+    }
+    await page.getByRole("button", { name: "Make the link" }).click();
+    await sound(page, "the link");
+    await page.getByRole("button", { name: "Table", exact: true }).click();
+    for (const thing of ["mussel pot", "oat runner", "left hand"]) {
+      await page.getByRole("region", { name: "Things on the table" }).getByRole("button", { name: thing }).first().click();
+      await page.locator(".chosen-strip").waitFor();
+      await unfold(page);
+      await sound(page, thing);
+    }
+    const opens = page.locator(".find > button").first();
+    await opens.click();
+    await page.getByRole("region", { name: "How this is worked out" }).waitFor();
+    await sound(page, "the working of a finding");
+    assertClean(faults);
+    await context.close();
+  });
+
+  test(`the client's view on a ${name}`, async () => {
+    const { context, faults } = await guarded(chromium, site.url, { ...options, reducedMotion: "reduce" });
+    const page = await working(context);
+    await page.getByRole("button", { name: "Papers", exact: true }).click();
+    await page.getByRole("button", { name: "Make the link" }).click();
+    const link = await page.locator("input.link").inputValue();
+    const client = await context.newPage();
+    await client.goto(link);
+    await client.getByRole("button", { name: "Reply" }).waitFor();
+    await sound(client, "the client's view");
+    assert.match(await client.locator(".head").innerText(), /version \d · \d+ \w+/, "version and date");
+    const lines = await client.getByRole("list", { name: "What is in the picture" }).innerText();
+    assert.match(lines, /mussel pot: the hero/, "the hero is named");
+    assert.match(lines, /2A\s+Hands squeeze lemon over the mussel pot/, "hands by flag");
+    const crops = await client.locator(".flick figcaption").allInnerTexts();
+    assert.deepEqual(
+      crops,
+      ["whole picture", "double page", "4:5 post", "9:16 upright", "16:9 banner"],
+      "every crop to flick through",
+    );
+    const heights = await client.locator(".flick svg").evaluateAll((all) =>
+      all.map((each) => each.getBoundingClientRect().height / innerHeight),
+    );
+    assert.ok(heights.every((high) => high > 0.1 && high < 0.6), `crops are seen whole: ${heights}`);
+    await client.getByRole("button", { name: "Reply" }).click();
+    await client.getByRole("button", { name: "yes with changes" }).click();
+    await client.getByRole("textbox", { name: /Remarks/ }).fill("2: less oil");
+    const sent = await client.locator(".sent").inputValue();
+    assert.match(sent, /^Harbour supper, version \d · .+\nAnswer: yes with changes\n2: less oil$/);
+    await sound(client, "the reply");
+    await client.getByRole("button", { name: "Open a copy in the planner" }).click();
+    await client.getByRole("navigation").waitFor();
+    assertClean(faults);
+    await context.close();
+  });
+}
+
+test("a drag shows what it changes, clear of the finger, and settles", async () => {
+  const { context, faults } = await guarded(chromium, site.url, { ...phone, reducedMotion: "reduce" });
+  const page = await working(context);
+  const session = await context.newCDPSession(page);
+  const touch = (type, x, y) =>
+    session.send("Input.dispatchTouchEvent", { type, touchPoints: x === undefined ? [] : [{ x, y }] });
+  const pot = page.locator("[data-key^=item-]").filter({ has: page.locator("path") });
+  const box = await page.locator(".picture").boundingBox();
+  // The hero's tag stands on its rim; just inside it is the pot.
+  const tag = await page.locator("[data-key=tags] circle").first().boundingBox();
+  const [x, y] = [tag.x + tag.width, tag.y - 6];
+  assert.ok((await pot.count()) > 3, "things are drawn");
+  await touch("touchStart", x, y);
+  for (let step = 1; step <= 20; step += 1) await touch("touchMove", x - 3 * step, y + step);
+  await page.getByRole("region", { name: "What this move changes" }).waitFor();
+  await page.locator(".scores .up, .scores .down").first().waitFor();
+  const lens = await page.locator(".lens").boundingBox();
+  const finger = [x - 60, y + 20];
+  const hidden =
+    finger[0] > lens.x - 20 && finger[0] < lens.x + lens.width + 20 && finger[1] < lens.y + lens.height;
+  assert.ok(!hidden, "the figure stands clear of the finger");
+  assert.ok(lens.x >= box.x && lens.x + lens.width <= box.x + box.width, "and within the picture");
+  await touch("touchEnd");
+  await page.getByRole("region", { name: "Findings" }).waitFor();
+  await page.getByRole("button", { name: "Undo" }).tap();
+  assertClean(faults);
+  await context.close();
+});
+
+test("a device that keeps nothing says so, and the table is still laid", async () => {
+  const { context } = await guarded(chromium, site.url, phone);
+  await context.addInitScript(() => {
+    const refuse = () => {
+      throw new DOMException("denied", "SecurityError");
+    };
+    Object.defineProperty(globalThis, "indexedDB", { value: { open: refuse } });
+    Object.defineProperty(Storage.prototype, "getItem", { value: refuse });
+    Object.defineProperty(Storage.prototype, "setItem", { value: refuse });
+  });
+  const page = await started(context);
+  await page.getByRole("alert").getByText("refused to save").waitFor();
+  await page.getByRole("button", { name: "Understood" }).tap();
+  await page.locator(".first .solid").tap();
+  await page.locator(".was").waitFor();
+  await context.close();
+});
+
+test("a second tab only shows a layout that another is working on", async () => {
+  const { context, faults } = await guarded(chromium, site.url, phone);
+  const first = await working(context);
+  await first.getByText("saved on this phone").waitFor();
+  const second = await started(context);
+  await second.getByText("Another tab is working on this layout").waitFor();
+  await sound(second, "the second tab");
+  assertClean(faults);
+  await context.close();
+});
+
+test("a file with faults names each of them and changes nothing", async () => {
+  const { context, faults } = await guarded(chromium, site.url, phone);
+  const page = await working(context);
+  await page.getByRole("button", { name: "Papers", exact: true }).tap();
+  const text = JSON.stringify({ format: "overspread-layout", version: 1, id: "zz", table: { width: -4 } });
+  await page.locator("input[type=file]").setInputFiles({
+    name: "broken.json", mimeType: "application/json", buffer: Buffer.from(text),
+  });
+  const alert = page.getByRole("alert");
+  await alert.waitFor();
+  assert.ok((await alert.locator("li").count()) >= 2, await alert.innerText());
+  assert.equal(await page.locator(".head h1").innerText(), "Harbour supper", "the open layout stays");
+  await sound(page, "the list of faults");
+  assertClean(faults);
+  await context.close();
+});
+
+test("layouts kept here are renamed, deleted and put back", async () => {
+  const { context, faults } = await guarded(chromium, site.url, { ...phone, reducedMotion: "reduce" });
+  const page = await working(context);
+  await page.getByRole("button", { name: "Papers", exact: true }).tap();
+  await page.getByRole("button", { name: "Lay a new table" }).tap();
+  for (const dish of ["seared aubergine", "dark-crusted loaf", "rice"]) {
+    await page.getByRole("button", { name: dish, exact: true }).tap();
+  }
+  await page.getByRole("button", { name: "Lay the table" }).tap();
+  await page.getByRole("region", { name: "Findings" }).waitFor();
+  await page.getByRole("button", { name: "Papers", exact: true }).tap();
+  await page.getByRole("button", { name: "Rename “Harbour supper”" }).tap();
+  await page.locator(".shelf input").fill("Late supper");
+  await page.locator(".shelf input").press("Enter");
+  await page.getByRole("button", { name: "Delete “Late supper”" }).tap();
+  await page.getByText("“Late supper” is deleted.").waitFor();
+  await page.getByRole("button", { name: "Put it back" }).tap();
+  await page.locator(".kept", { hasText: "Late supper" }).tap();
+  await page.getByRole("heading", { name: "Late supper" }).waitFor();
+  assertClean(faults);
+  await context.close();
+});
