@@ -1,11 +1,14 @@
 // The page in the two other engines, Firefox and WebKitGTK, from a server and
 // as one file from a disk: it starts, and the first remedy does what it says.
+// What was done is written to tests/reports/engines.md.
 
 import assert from "node:assert/strict";
-import { spawn } from "node:child_process";
+import { execFileSync, spawn } from "node:child_process";
+import { mkdirSync, writeFileSync } from "node:fs";
 import { createServer } from "node:net";
+import { join } from "node:path";
 
-import { require, serve, singleFile } from "./support.mjs";
+import { require, root, serve, singleFile } from "./support.mjs";
 
 const { Builder, By, Capabilities, until } = require("selenium-webdriver");
 const firefox = require("selenium-webdriver/firefox");
@@ -77,22 +80,46 @@ function percent(text) {
 async function firstCure(driver, address) {
   await driver.get(address);
   await driver.wait(until.elementLocated(By.css("html[data-core=ready]")), PATIENCE);
-  const asks = By.css('[aria-label="What this table asks for"]');
-  const before = percent(await driver.wait(until.elementLocated(asks), PATIENCE).getText());
-  await driver.findElement(By.css('[aria-label="What this table asks for"] button')).click();
-  const changed = By.css('[aria-label="What changed"] .figure');
-  const after = percent(await driver.wait(until.elementLocated(changed), PATIENCE).getText());
+  const sentence = await driver.wait(until.elementLocated(By.css(".say .big")), PATIENCE);
+  const before = percent(await sentence.getText());
+  await driver.findElement(By.css(".say .solid")).click();
+  const figure = await driver.wait(until.elementLocated(By.css(".was .figure")), PATIENCE);
+  const after = percent(await figure.getText());
   assert.ok(after < before, `the remedy lowers ${before}% and left ${after}%`);
-  return `${before}% to ${after}%`;
+  return { before, after };
+}
+
+/** The report, from one row for each engine and place. */
+function report(rows) {
+  const commit = execFileSync("git", ["rev-parse", "--short", "HEAD"], { cwd: root }).toString().trim();
+  const line = ({ engine, version, place, before, after }) =>
+    `| ${engine} | ${version} | ${place} | ${before}% | ${after}% |`;
+  return `# The first cure in other engines
+
+Written by \`cargo xtask deep engines\` on ${new Date().toISOString().slice(0, 10)}, at ${commit}.
+
+Each engine opened the page, read the first sentence, pressed its one button and
+read the new figure; from a server, and as the single file from a disk.
+
+| engine | version | opened from | outline lost before | after |
+|---|---|---|---|---|
+${rows.map(line).join("\n")}
+`;
 }
 
 const site = await serve();
+const rows = [];
 try {
-  for (const [name, open] of [["Firefox", inFirefox], ["WebKit", inWebKit]]) {
+  for (const open of [inFirefox, inWebKit]) {
     const { driver, stop } = await open();
     try {
-      for (const address of [site.url, singleFile]) {
-        console.log(`${name}, ${new URL(address).protocol} ${await firstCure(driver, address)}`);
+      const capabilities = await driver.getCapabilities();
+      const engine = capabilities.getBrowserName();
+      const version = capabilities.getBrowserVersion();
+      for (const [place, address] of [["a server", site.url], ["a disk", singleFile]]) {
+        const figures = await firstCure(driver, address);
+        rows.push({ engine, version, place, ...figures });
+        console.log(JSON.stringify(rows.at(-1)));
       }
     } finally {
       await stop();
@@ -101,3 +128,6 @@ try {
 } finally {
   site.stop();
 }
+const reports = join(root, "tests/reports");
+mkdirSync(reports, { recursive: true });
+writeFileSync(join(reports, "engines.md"), report(rows));

@@ -15,12 +15,18 @@ fn written(layout: &Layout) -> String {
     link::link(&shared).fragment
 }
 
-/// What is wrong with a link, for the one who opened it.
+/// All that is wrong with a link, for the one who opened it. What concerns the
+/// link as a whole names no place.
 fn spoken(problems: &[Problem]) -> String {
-    let first = problems.first();
-    first.map_or_else(String::new, |p| {
-        format!("found {}; allowed: {}", p.found, p.allowed)
-    })
+    let line = |p: &Problem| {
+        let place = match p.path.as_str() {
+            "" | "link" => String::new(),
+            path => format!("{path}: "),
+        };
+        format!("{place}found {}, allowed {}", p.found, p.allowed)
+    };
+    let lines: Vec<String> = problems.iter().map(line).collect();
+    lines.join("; ")
 }
 
 #[wasm_bindgen]
@@ -57,6 +63,18 @@ mod tests {
         public.head.client.clear();
         let read = link::unlink(&written(&layout)).expect("reads");
         assert_eq!(read.layout, public, "all but the private words");
+    }
+
+    #[test]
+    fn all_problems_of_a_link_are_said() {
+        let mut layout = harbour_supper();
+        layout.items[0].on = Some(planner::layout::Id(59_999));
+        layout.items[1].on = Some(planner::layout::Id(59_998));
+        let problems = link::unlink(&written(&layout)).expect_err("two loose ends");
+        let said = spoken(&problems);
+        for place in ["items[0].on: ", "items[1].on: "] {
+            assert!(said.contains(place), "{place} in: {said}");
+        }
     }
 
     #[test]
