@@ -80,7 +80,7 @@ async function starts(chromium, url) {
 
 /** A place in the picture where something follows the finger, found by trying. */
 async function handle(page, touch) {
-  const box = await page.locator(".picture svg").boundingBox();
+  const box = await page.locator(".picture > svg").boundingBox();
   if (box === null) throw new Error("the page shows no picture");
   await page.evaluate(() => {
     globalThis.moves = 0;
