@@ -163,10 +163,16 @@ export interface Thing {
   locked: boolean;
 }
 
-/** What an act on the layout gives back. */
+/** What came of an act on the layout: only steps from `first` and below `end` are still held. */
 export interface Done {
   /** What was done, in words. */
   name: string;
-  /** The record for the journal. */
-  record: string;
+  first: number;
+  /** How many steps are done now. */
+  at: number;
+  end: number;
+  /** The edit just made. */
+  edit: string;
+  /** The step before `at`, where it is new or another than before. */
+  record: string | null;
 }

@@ -9,13 +9,16 @@ import type { Done, Id, Layout, Thing } from "./core";
 import * as readings from "./readings";
 import * as state from "./state";
 import * as store from "./store";
+import * as visits from "./visits";
 
-/** Edits after which the whole layout is kept anew. */
+/** Acts after which the whole layout is kept anew. */
 const SNAPSHOT_EVERY = 24;
 
 let planner: Planner;
 let compile: () => Planner;
-let edits = 0;
+/** Acts so far, those since the whole layout was kept, and the steps done in it. */
+let acts = 0;
+let since = 0;
 let snapshotAt = 0;
 let scale = 1;
 let drawing: SVGGElement | undefined;
@@ -86,9 +89,9 @@ function act(run: () => unknown): boolean {
   refresh();
   redraw();
   state.lastAct.value = done.name;
-  readings.edited(done.record);
+  readings.edited(done.edit);
   void readings.settled().then(() => speak(done.name));
-  keep(done.record);
+  keep(done);
   return true;
 }
 
@@ -110,10 +113,26 @@ function refused(error: unknown): void {
   const layout = state.layout.value;
   planner = compile();
   if (layout !== undefined) planner.open_json(JSON.stringify(layout));
+  // Its steps are numbered anew, so no snapshot kept before lies on their line.
+  snapshotAt = Infinity;
   readings.opened(planner.save_json());
   if (drawing !== undefined) drawInto(drawing, scale);
   refresh();
   state.fault.value = say.stoppedAct;
+  // What can be taken back comes from what was kept.
+  if (layout !== undefined && !state.readOnly.value) void settled().then(() => restoreSteps(layout.id));
+}
+
+/** Takes the steps of the open layout from what was kept of it. */
+async function restoreSteps(id: string): Promise<void> {
+  const found = await store.load(id);
+  if (found === undefined || planner.id !== id) return;
+  const now = planner.save_json();
+  openShelf(planner, found);
+  if (planner.save_json() === now) snapshotAt = found.kept.upto;
+  else planner.open_json(now);
+  refresh();
+  redraw();
 }
 
 export function message(error: unknown): string {
@@ -122,11 +141,11 @@ export function message(error: unknown): string {
 
 /** Brings the layout to a changed copy of itself, as one edit. */
 export const become = (name: string, to: Layout): boolean =>
-  act(() => planner.become_json(name, JSON.stringify(to)));
+  act(() => planner.become_json(name, JSON.stringify(to), visits.now()));
 export const moveBy = (id: Id, dx: number, dy: number): boolean =>
-  act(() => planner.move_by(id, dx, dy));
+  act(() => planner.move_by(id, dx, dy, performance.now()));
 export const turnBy = (id: Id, halfDegrees: number): boolean =>
-  act(() => planner.turn_by(id, halfDegrees));
+  act(() => planner.turn_by(id, halfDegrees, performance.now()));
 export const remove = (ids: Id[]): boolean => act(() => planner.remove(Uint16Array.from(ids)));
 /** Lays the same thing again beside itself. */
 export const repeat = (id: Id): boolean => act(() => planner.repeat(id));
@@ -159,17 +178,20 @@ export function choose(id: Id | undefined): void {
   state.chosen.value = id;
 }
 
-function keep(record: string): void {
-  edits += 1;
-  const number = edits;
-  const { id } = planner;
-  const whole = number - snapshotAt >= SNAPSHOT_EVERY ? planner.save_json() : undefined;
-  if (whole !== undefined) snapshotAt = number;
+function keep(done: Done): void {
+  acts += 1;
+  since += 1;
+  const [number, { id }] = [acts, planner];
+  // A snapshot must lie on the line of steps, where they can lead on from it.
+  const changed = done.record === null ? done.end : done.at - 1;
+  const astray = snapshotAt > changed || snapshotAt < done.first;
+  const whole = astray || since >= SNAPSHOT_EVERY ? snapshot(planner.save_json(), done.at) : undefined;
+  if (whole !== undefined) [since, snapshotAt] = [0, done.at];
   state.saved.value = say.saving;
   queue = queue
-    .then(() => (whole === undefined ? store.keepEdit(id, number, record) : snapshot(whole, number)))
+    .then(() => store.keepAct(id, done, whole))
     .then(() => {
-      if (number === edits) state.saved.value = savedWord();
+      if (number === acts) state.saved.value = savedWord();
     })
     .catch(notKept);
 }
@@ -177,9 +199,9 @@ function keep(record: string): void {
 const savedWord = (): string =>
   matchMedia("(pointer: coarse)").matches ? say.savedOnPhone : say.savedOnComputer;
 
-function snapshot(file: string, upto: number): Promise<void> {
+function snapshot(file: string, upto: number): store.Kept {
   const { id, title } = JSON.parse(file) as { id: string; title: string };
-  return store.keepWhole({ id, title, file, upto, changed: Date.now() });
+  return { id, title, file, upto, changed: Date.now() };
 }
 
 /** Waits until everything so far is kept. */
@@ -196,7 +218,7 @@ export async function openFile(text: string): Promise<void> {
 async function keepNow(): Promise<void> {
   const file = planner.save_json();
   queue = queue
-    .then(() => snapshot(file, 0))
+    .then(() => store.keepWhole(snapshot(file, 0)))
     .then(() => void (state.saved.value = savedWord()))
     .catch(notKept);
   await queue;
@@ -210,7 +232,7 @@ function notKept(error: unknown): void {
 }
 
 async function opened(upto: number): Promise<void> {
-  edits = upto;
+  since = 0;
   snapshotAt = upto;
   state.chosen.value = undefined;
   state.openFinding.value = undefined;
@@ -228,24 +250,21 @@ export function read(): void {
   readings.opened(planner.save_json());
 }
 
-/** Opens what was kept: the snapshot, then every later edit in its order. */
+/** Opens what was kept: the snapshot, then the steps from it to where the layout was left. */
 export async function openKept(id: string): Promise<boolean> {
   const found = await store.load(id);
   if (found === undefined) return false;
-  planner.open_json(found.kept.file);
-  let upto = found.kept.upto;
-  for (const { number, record } of found.records) {
-    try {
-      planner.replay(record);
-    } catch (error) {
-      state.fault.value = say.editLeftOut({ number: String(number), why: message(error) });
-      break;
-    }
-    upto = number;
-  }
-  await opened(upto);
+  const left = openShelf(planner, found);
+  await opened(found.kept.upto);
+  if (left !== "") state.fault.value = left;
   state.saved.value = savedWord();
   return true;
+}
+
+/** Opens a layout as kept; says what had to be left out. */
+function openShelf(into: Planner, { kept, at, steps }: store.Shelf): string {
+  const numbers = Uint32Array.from(steps, (step) => step.number);
+  return into.open_kept(kept.file, kept.upto, at, numbers, steps.map((step) => step.record));
 }
 
 /** Lists what is kept here; nothing where the device keeps nothing. */
@@ -253,14 +272,16 @@ export async function listKept(): Promise<void> {
   state.kept.value = await store.everything().catch(() => []);
 }
 
-/** Gives a kept layout that is not open another title. */
+/** Gives a kept layout that is not open another title, as a step of its own. */
 export async function renameKept(id: string, title: string): Promise<void> {
-  const [file, found] = [await wholeOf(id), await store.load(id)];
-  if (file === undefined || found === undefined) return;
+  const found = await store.load(id);
+  if (found === undefined) return;
   const other = compile();
   try {
-    other.open_json(JSON.stringify({ ...(JSON.parse(file) as object), title }));
-    await snapshot(other.save_json(), found.records.at(-1)?.number ?? found.kept.upto);
+    openShelf(other, found);
+    const to = { ...(JSON.parse(other.save_json()) as object), title };
+    const done = other.become_json(say.doneRenamed, JSON.stringify(to), 0) as Done | undefined;
+    if (done !== undefined) await store.keepAct(id, done, snapshot(other.save_json(), done.at));
   } catch (error) {
     state.fault.value = say.refusedAct({ why: message(error) });
   } finally {
@@ -314,14 +335,13 @@ export async function backup(): Promise<string> {
 
 const BACKUP = "overspread-layouts";
 
-/** A kept layout with every later edit in it. */
+/** A kept layout as it was left. */
 async function wholeOf(id: string): Promise<string | undefined> {
   const found = await store.load(id);
   if (found === undefined) return undefined;
   const other = compile();
   try {
-    other.open_json(found.kept.file);
-    for (const { record } of found.records) other.replay(record);
+    openShelf(other, found);
     return other.save_json();
   } finally {
     other.free();
@@ -348,7 +368,7 @@ export async function restore(files: string[]): Promise<number> {
     for (const file of files) {
       other.open_json(file);
       if (here.has(other.id)) continue;
-      await snapshot(other.save_json(), 0);
+      await store.keepWhole(snapshot(other.save_json(), 0));
       count += 1;
     }
   } finally {

@@ -1,37 +1,58 @@
-// Keeps layouts on this device: a snapshot and a journal of edits for each, one
-// transaction per edit, so that killing the page loses at most the action in hand.
+// Keeps layouts on this device: for each a snapshot, the steps that can be taken
+// back or made again, and how many of them are done; one transaction per act, so
+// that killing the page loses at most the action in hand.
 
 import * as say from "#words";
+import type { Done } from "./core";
 
 const NAME = "overspread";
 const SNAPSHOT = "snapshots";
 const JOURNAL = "journal";
+const PLACES = "places";
 
-/** A layout as kept: the whole file at `upto`, to be followed by later edits. */
+/** A layout as kept: the whole file as it was when `upto` steps were done. */
 export interface Kept {
   id: string;
   title: string;
   /** The layout file. */
   file: string;
-  /** Number of the last edit the file already holds. */
+  /** How many steps were done in this file. */
   upto: number;
   /** When it was last changed, ms. */
   changed: number;
 }
+/** One step, under its number from 0. */
 interface Entry {
   layout: string;
   number: number;
   record: string;
+}
+/** How many steps of a layout are done. */
+interface Place {
+  id: string;
+  at: number;
+}
+/** All that is kept of a layout. */
+export interface Shelf {
+  kept: Kept;
+  at: number;
+  steps: Entry[];
 }
 
 let opened: Promise<IDBDatabase> | undefined;
 
 function database(): Promise<IDBDatabase> {
   opened ??= new Promise((resolve, reject) => {
-    const request = indexedDB.open(NAME, 1);
+    const request = indexedDB.open(NAME, 2);
     request.onupgradeneeded = () => {
-      request.result.createObjectStore(SNAPSHOT, { keyPath: "id" });
-      request.result.createObjectStore(JOURNAL, { keyPath: ["layout", "number"] });
+      const store = (name: string, keyPath: string | string[]): void => {
+        if (!request.result.objectStoreNames.contains(name)) {
+          request.result.createObjectStore(name, { keyPath });
+        }
+      };
+      store(SNAPSHOT, "id");
+      store(JOURNAL, ["layout", "number"]);
+      store(PLACES, "id");
     };
     request.onsuccess = () => resolve(request.result);
     request.onerror = () => reject(request.error ?? new Error(say.noStorage));
@@ -46,42 +67,62 @@ function asked<T>(request: IDBRequest<T>): Promise<T> {
   });
 }
 
-async function within(
-  act: (snapshots: IDBObjectStore, journal: IDBObjectStore) => void,
-): Promise<void> {
-  const transaction = (await database()).transaction([SNAPSHOT, JOURNAL], "readwrite", {
+interface Stores {
+  snapshots: IDBObjectStore;
+  journal: IDBObjectStore;
+  places: IDBObjectStore;
+}
+
+async function within(act: (stores: Stores) => void): Promise<void> {
+  const transaction = (await database()).transaction([SNAPSHOT, JOURNAL, PLACES], "readwrite", {
     durability: "relaxed",
   });
-  act(transaction.objectStore(SNAPSHOT), transaction.objectStore(JOURNAL));
+  act({
+    snapshots: transaction.objectStore(SNAPSHOT),
+    journal: transaction.objectStore(JOURNAL),
+    places: transaction.objectStore(PLACES),
+  });
   return new Promise((resolve, reject) => {
     transaction.oncomplete = () => resolve();
     transaction.onabort = () => reject(transaction.error ?? new Error(say.noStorage));
   });
 }
 
-const journalOf = (id: string): IDBKeyRange => IDBKeyRange.bound([id, 0], [id, Infinity]);
+/** The steps of a layout from one number up to another, that one left out. */
+const steps = (id: string, from = 0, to = Infinity): IDBKeyRange =>
+  IDBKeyRange.bound([id, from], [id, to], false, true);
 
-/** Keeps the whole layout and drops the edits it holds. */
+/** Keeps a layout to which nothing has been done. */
 export function keepWhole(kept: Kept): Promise<void> {
-  return within((snapshots, journal) => {
+  return within(({ snapshots, journal, places }) => {
     snapshots.put(kept);
-    journal.delete(IDBKeyRange.bound([kept.id, 0], [kept.id, kept.upto]));
+    journal.delete(steps(kept.id));
+    places.put({ id: kept.id, at: kept.upto } satisfies Place);
   });
 }
 
-/** Keeps one edit. */
-export function keepEdit(layout: string, number: number, record: string): Promise<void> {
-  return within((_, journal) => journal.put({ layout, number, record } satisfies Entry));
+/** Keeps what came of one act, with the whole layout where one is given. */
+export function keepAct(id: string, done: Done, whole: Kept | undefined): Promise<void> {
+  return within(({ snapshots, journal, places }) => {
+    if (done.first > 0) journal.delete(steps(id, 0, done.first));
+    journal.delete(steps(id, done.end));
+    if (done.record !== null) {
+      journal.put({ layout: id, number: done.at - 1, record: done.record } satisfies Entry);
+    }
+    places.put({ id, at: done.at } satisfies Place);
+    if (whole !== undefined) snapshots.put(whole);
+  });
 }
 
-/** A layout and the records of the edits made since its snapshot, in order. */
-export async function load(id: string): Promise<{ kept: Kept; records: Entry[] } | undefined> {
-  const transaction = (await database()).transaction([SNAPSHOT, JOURNAL]);
+/** All that is kept of a layout, its steps in their order. */
+export async function load(id: string): Promise<Shelf | undefined> {
+  const transaction = (await database()).transaction([SNAPSHOT, JOURNAL, PLACES]);
   const kept = asked<Kept | undefined>(transaction.objectStore(SNAPSHOT).get(id));
-  const all = asked<Entry[]>(transaction.objectStore(JOURNAL).getAll(journalOf(id)));
-  const [found, records] = [await kept, await all];
+  const entries = asked<Entry[]>(transaction.objectStore(JOURNAL).getAll(steps(id)));
+  const place = asked<Place | undefined>(transaction.objectStore(PLACES).get(id));
+  const [found, all, at] = [await kept, await entries, await place];
   if (found === undefined) return undefined;
-  return { kept: found, records: records.filter((entry) => entry.number > found.upto) };
+  return { kept: found, at: at?.at ?? found.upto, steps: all };
 }
 
 /** Every layout kept here, last changed first. */
@@ -91,11 +132,12 @@ export async function everything(): Promise<Kept[]> {
   return all.sort((a, b) => b.changed - a.changed);
 }
 
-/** Removes a layout and its edits. */
+/** Removes a layout and its steps. */
 export function remove(id: string): Promise<void> {
-  return within((snapshots, journal) => {
+  return within(({ snapshots, journal, places }) => {
     snapshots.delete(id);
-    journal.delete(journalOf(id));
+    journal.delete(steps(id));
+    places.delete(id);
   });
 }
 
@@ -105,14 +147,16 @@ export async function askToStay(): Promise<boolean> {
 }
 
 let release: (() => void) | undefined;
+let written: string | undefined;
 
 /**
  * Becomes the one writer of a layout, giving up the one before. False when
  * another tab is writing it; then this tab may only read.
  */
 export function becomeWriter(id: string): Promise<boolean> {
+  if (written === id) return Promise.resolve(true);
   release?.();
-  release = undefined;
+  [release, written] = [undefined, undefined];
   const locks = navigator.locks as LockManager | undefined;
   if (locks === undefined) return Promise.resolve(true);
   return new Promise((resolve, reject) => {
@@ -120,6 +164,7 @@ export function becomeWriter(id: string): Promise<boolean> {
       .request(`${NAME}-${id}`, { ifAvailable: true }, (lock) => {
         resolve(lock !== null);
         if (lock === null) return undefined;
+        written = id;
         return new Promise<void>((done) => (release = done));
       })
       .catch(reject);

@@ -45,7 +45,7 @@ function take(asked: Ask): void {
       revision = asked.revision;
       return soon();
     case "edit":
-      planner.replay(asked.record);
+      planner.follow(asked.record);
       revision = asked.revision;
       return soon();
     case "view": {

@@ -7,17 +7,8 @@ use planner::readings::{Report, Study, report};
 /// One line a problem, as compilers print them.
 pub(crate) fn listed(source: &str, problems: &[Problem]) -> String {
     let mut out = String::new();
-    for p in problems {
-        let at = if p.path.is_empty() {
-            "the file"
-        } else {
-            &p.path
-        };
-        let _ = writeln!(
-            out,
-            "{source}: {at}: found {}; allowed: {}",
-            p.found, p.allowed
-        );
+    for problem in problems {
+        let _ = writeln!(out, "{source}: {problem}");
     }
     out
 }

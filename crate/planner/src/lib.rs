@@ -8,6 +8,7 @@
 
 pub mod catalogue;
 pub mod colour;
+pub mod commands;
 pub mod drawing;
 pub mod edit;
 pub mod figure;

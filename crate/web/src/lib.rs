@@ -1,30 +1,23 @@
 //! The wasm boundary of Overspread over [`planner`]: one class, numbers during
 //! a drag, small objects when something is opened, saved, selected or read.
-mod adding;
-mod arms;
+mod acts;
 mod dom;
 mod drag;
-mod edits;
-mod history;
-mod lay;
-mod link;
 mod marks;
 mod objects;
 mod pages;
 mod reader;
 mod sheet;
-mod snap;
-mod stacks;
 
+use planner::commands::Drag;
 use planner::drawing::View;
+use planner::edit::History;
 use planner::layout::{Id, Layout};
 use planner::readings::Report;
 use planner::scene::Scene;
 use planner::starters;
 use wasm_bindgen::prelude::*;
 
-use drag::Drag;
-use history::History;
 use sheet::Sheet;
 
 /// One open layout: its history, what it means in space and how it is drawn.
@@ -56,12 +49,6 @@ impl Planner {
         self.history.layout()
     }
 
-    /// Works on `layout` from here on, drawn where the last one was.
-    fn open(&mut self, layout: Layout) {
-        self.history = History::new(layout);
-        self.changed();
-    }
-
     /// The layout is another one: everything made of it is stale.
     pub(crate) fn changed(&mut self) {
         self.scene = Scene::of(self.history.layout(), None);
@@ -87,25 +74,17 @@ impl Planner {
         self.now().id.to_string()
     }
 
-    /// Opens the demonstration table.
-    pub fn open_starter(&mut self) {
-        self.open(starters::harbour_supper());
-    }
-
-    /// Opens a layout file.
-    ///
-    /// # Errors
-    /// Every problem of the file, in one message; the open layout stays.
-    pub fn open_json(&mut self, text: &str) -> Result<(), JsError> {
-        let layout = planner::layout::open(text).map_err(|problems| edits::spoken(&problems))?;
-        self.open(layout);
-        Ok(())
-    }
-
     /// The open layout as a file.
     #[must_use]
     pub fn save_json(&self) -> String {
         self.now().to_json()
+    }
+
+    /// What a link to this layout carries after its `#`, without what is
+    /// private.
+    #[must_use]
+    pub fn link(&self) -> String {
+        planner::link::link(&planner::link::public(self.now())).fragment
     }
 
     /// The things a finger takes at a place on the table (mm), topmost first.

@@ -8,7 +8,6 @@ use serde_wasm_bindgen::Serializer;
 use wasm_bindgen::prelude::*;
 
 use crate::Planner;
-use crate::lay;
 
 /// As plain objects and arrays, nothing as a `Map`.
 pub(crate) fn object(value: &impl Serialize) -> Result<JsValue, JsError> {
@@ -200,7 +199,7 @@ impl Planner {
     /// # Errors
     /// When the browser refuses to make it.
     pub fn dishes(&self) -> Result<JsValue, JsError> {
-        object(&lay::offers())
+        object(&planner::commands::offers())
     }
 
     /// Boards offered for a new table.

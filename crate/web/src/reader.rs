@@ -1,12 +1,12 @@
 //! What the worker asks of its own instance: findings of the layout as it is,
 //! and what a drag in hand would change of them.
+use planner::commands::{move_by, turn_by};
 use planner::layout::{Id, Layout};
 use planner::readings::{Finding, Mark, Report, Scores, State, Study, report};
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
 
 use crate::objects::object;
-use crate::stacks::turned;
 use crate::{Planner, marks};
 
 /// Findings whose marks are drawn when none is asked for.
@@ -126,11 +126,13 @@ impl Planner {
         let Some(before) = &self.report else {
             return Ok(JsValue::UNDEFINED);
         };
-        let mut after = if half_degrees == 0 {
-            self.shifted(Id(id), dx, dy)
+        let act = if half_degrees == 0 {
+            move_by(self.now(), Id(id), [dx, dy])?
         } else {
-            turned(self.now(), Id(id), half_degrees)
+            turn_by(self.now(), Id(id), half_degrees)?
         };
+        let mut after = self.now().clone();
+        act.edit.apply(&mut after)?;
         if no_hands {
             after.hands.clear();
         }

@@ -3,7 +3,7 @@
 use crate::tree::{Source, code, sources};
 
 /// The rooms, each of which may use those named before it.
-const ORDER: [&str; 21] = [
+const ORDER: [&str; 22] = [
     "layout",
     "words",
     "catalogue",
@@ -19,6 +19,7 @@ const ORDER: [&str; 21] = [
     "light",
     "rig",
     "scene",
+    "commands",
     "exposures",
     "readings",
     "propose",

@@ -10,11 +10,10 @@ use super::sketch::{Look, Rows, Sketch};
 use super::tone::{INK, PENCIL, Tone, deeper, lighter, luma};
 use crate::figure::dice::{Dice, INSIDE};
 use crate::figure::form::Frame;
-use crate::figure::merged;
 use crate::figure::outline::{polar, resampled};
 use crate::layout::{Action, Palm};
 use crate::scene::{Arm, Joint, digit, pose};
-use crate::shape::{Region, difference, intersection};
+use crate::shape::{Region, area, union};
 
 /// What an arm looks like.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -36,27 +35,25 @@ const OPAQUE: f64 = 0.93;
 /// How far the shaded side of a hand reaches in, mm.
 const SHADE: f64 = 9.0;
 
-/// The arm in table coordinates, as much of its cloth and skin as lies within
-/// the loop `within`.
+/// The arm in table coordinates.
 #[must_use]
-pub fn limb(arm: &Arm, look: &Limb, within: &[DVec2], pen: &Pen) -> Group {
+pub fn limb(arm: &Arm, look: &Limb, pen: &Pen) -> Group {
     let sketch = || Sketch::new(pen, Dice::new(look.seed, INSIDE), Frame::turned(0.0));
     let mut skin = sketch();
-    let within = Region::from_polygon(within).unwrap_or_default();
-    flesh(&mut skin, arm, look, &within);
+    flesh(&mut skin, arm, look);
     let whole = Group::new().add(skin.done().set("opacity", short(OPAQUE)));
     if arm.sleeve.is_empty() {
         return whole;
     }
     let mut cloth = sketch();
-    sleeve(&mut cloth, arm, look.sleeve, &within);
+    sleeve(&mut cloth, arm, look.sleeve);
     whole.add(cloth.done())
 }
 
 /// Bare skin: hand and forearm as one, every digit over the last.
-fn flesh(s: &mut Sketch<'_>, arm: &Arm, look: &Limb, within: &Region) {
+fn flesh(s: &mut Sketch<'_>, arm: &Arm, look: &Limb) {
     let skin = skin_outline(arm);
-    s.fills(&kept(&skin, within), look.skin, 0.0, 0.0);
+    s.fill(&skin, look.skin);
     let pose = pose(look.action);
     // Thumb and little finger lie lowest with the palm down.
     for n in [0, 4, 3, 2, 1] {
@@ -100,18 +97,19 @@ fn flesh(s: &mut Sketch<'_>, arm: &Arm, look: &Limb, within: &Region) {
     s.ink(&skin, 0.95);
 }
 
-/// What of a loop lies within a region.
-fn kept(edge: &[DVec2], within: &Region) -> Rows {
-    let cut = Region::from_polygon(edge).and_then(|own| intersection(&own, within));
-    cut.map_or_else(|_| Rows::new(), |cut| cut.rings().to_vec())
-}
-
 /// Hand and bare forearm in one loop, evenly spaced.
 fn skin_outline(arm: &Arm) -> Vec<DVec2> {
+    let joined = || {
+        let hand = Region::from_polygon(&arm.hand).ok()?;
+        let bare = Region::from_polygon(&arm.forearm).ok()?;
+        let whole = union(&[&hand, &bare]).ok()?;
+        let rings = whole.rings().iter();
+        rings.max_by(|a, b| area(a).total_cmp(&area(b))).cloned()
+    };
     let edge = if arm.forearm.is_empty() {
         arm.hand.clone()
     } else {
-        merged(&[arm.hand.clone(), arm.forearm.clone()])
+        joined().unwrap_or_else(|| arm.hand.clone())
     };
     let long: f64 = crate::shape::perimeter(&edge);
     resampled(&edge, (long / 5.0) as usize, true)
@@ -198,16 +196,21 @@ fn creases(arm: &Arm, digits: &[[Joint; 4]; 5]) -> Rows {
 }
 
 /// Cloth round the arm: a folded cuff, creases, an open end.
-fn sleeve(s: &mut Sketch<'_>, arm: &Arm, tone: Tone, within: &Region) {
+fn sleeve(s: &mut Sketch<'_>, arm: &Arm, tone: Tone) {
     let edge = &arm.sleeve;
     let n = (edge.len() - 2) / 2;
     let line = if luma(tone) < 0.42 { PENCIL } else { INK };
-    s.polygons(&kept(edge, within), tone, 0.0, 0.9);
-    let whole = Region::from_polygon(edge).unwrap_or_default();
-    let lit = whole.moved(-s.pen.fall * (SHADE * 1.6));
-    let turned = difference(&whole, &[&lit]).and_then(|r| intersection(&r, within));
-    let turned = turned.unwrap_or_default();
-    s.polygons(turned.rings(), deeper(deeper(tone)), 0.0, 0.45);
+    s.polygons(std::slice::from_ref(edge), tone, 0.0, 0.9);
+    let shade = ribbon::shade(&resampled(edge, 40, true), s.pen.fall, SHADE * 1.4);
+    s.put(
+        shade,
+        &Look {
+            fill: Some(deeper(tone)),
+            opacity: 0.6,
+            even_odd: true,
+            ..Look::default()
+        },
+    );
     // Both sides, and the end round the wrist: the shoulder stays open.
     let mut round: Vec<DVec2> = edge[..n].iter().rev().copied().collect();
     round.push(edge[2 * n + 1]);
@@ -274,7 +277,6 @@ mod tests {
             for palm in [Palm::Down, Palm::Up] {
                 layout.hands[0].action = action;
                 layout.hands[0].palm = palm;
-                let within = crate::shape::frame_outline(&layout.frame);
                 let arm = arm(&layout, &layout.hands[0]);
                 let look = Limb {
                     seed: 3,
@@ -283,7 +285,7 @@ mod tests {
                     action,
                     palm,
                 };
-                let text = limb(&arm, &look, &within, &pen).to_string();
+                let text = limb(&arm, &look, &pen).to_string();
                 assert!(!text.contains("NaN"), "{action:?} {palm:?}");
                 drawn.insert(text);
             }

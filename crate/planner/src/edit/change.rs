@@ -154,6 +154,11 @@ impl Edit {
         self.0.is_empty()
     }
 
+    /// The objects that change, come or go, each once.
+    pub fn keys(&self) -> impl Iterator<Item = Key> {
+        self.0.iter().map(|c| c.key)
+    }
+
     /// The ids of every object that changes, comes or goes.
     #[must_use]
     pub fn touched(&self) -> BTreeSet<Id> {

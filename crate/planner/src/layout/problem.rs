@@ -1,4 +1,6 @@
 //! What is wrong with a file or link, each problem at its place.
+use std::fmt;
+
 use serde::Serialize;
 
 /// The sort of problem found on entry.
@@ -46,5 +48,15 @@ impl Problem {
             found: short,
             allowed: allowed.into(),
         }
+    }
+}
+
+impl fmt::Display for Problem {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        // What concerns a file or a link as a whole names no place.
+        if !matches!(self.path.as_str(), "" | "link") {
+            write!(f, "{}: ", self.path)?;
+        }
+        write!(f, "found {}; allowed: {}", self.found, self.allowed)
     }
 }

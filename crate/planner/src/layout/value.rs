@@ -65,10 +65,10 @@ impl Point {
         DVec2::new(f64::from(self.x), f64::from(self.y))
     }
 
-    /// This place moved by `dx`, `dy` mm.
+    /// This place moved by `dx`, `dy` mm; never past what a number holds.
     #[must_use]
     pub const fn moved(self, dx: i32, dy: i32) -> Self {
-        Self::new(self.x + dx, self.y + dy)
+        Self::new(self.x.saturating_add(dx), self.y.saturating_add(dy))
     }
 }
 

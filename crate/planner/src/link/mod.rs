@@ -10,6 +10,7 @@ mod fields;
 mod kinds;
 mod names;
 mod phrases;
+mod public;
 mod qr;
 mod read;
 mod write;
@@ -18,6 +19,7 @@ mod write;
 mod tests;
 
 pub use envelope::{LINK_VERSION, MAX_LINK};
+pub use public::public;
 pub use qr::{MAX_QR_VERSION, QrModules, qr};
 pub use read::{Unlinked, unlink};
 pub use write::{Linked, Section, link, link_keeping};

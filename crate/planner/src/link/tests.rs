@@ -146,3 +146,41 @@ fn the_format_page_lists_every_field_as_it_is() {
     assert_eq!(words(1), names::PROPS, "catalogue ids");
     assert_eq!(words(3), phrases::WORDS, "common words");
 }
+
+#[test]
+fn a_public_link_carries_the_layout_without_what_is_private() {
+    let mut layout = harbour_supper();
+    let mut expected = layout.clone();
+    expected.intended.clear();
+    layout.head.note = "the client must not see this".into();
+    layout.head.client = "someone".into();
+    layout.intended.push(crate::layout::Accepted {
+        finding: "fit:ceiling".into(),
+        figure: 3,
+        extra: Default::default(),
+    });
+    let read = unlink(&link(&public(&layout)).fragment).expect("reads");
+    assert_eq!(read.layout, expected, "all but the private words");
+}
+
+#[test]
+fn a_damaged_link_is_refused_in_words() {
+    let whole = link(&harbour_supper()).fragment;
+    for cut in [0, 1, 2, whole.len() / 2, whole.len() - 1] {
+        let problems = unlink(&whole[..cut]).expect_err("cut");
+        let said = problems.first().map(ToString::to_string);
+        assert!(said.is_some_and(|said| !said.is_empty()), "cut at {cut}");
+    }
+}
+
+#[test]
+fn all_problems_of_a_link_are_said() {
+    let mut layout = harbour_supper();
+    layout.items[0].on = Some(crate::layout::Id(59_999));
+    layout.items[1].on = Some(crate::layout::Id(59_998));
+    let problems = unlink(&link(&layout).fragment).expect_err("two loose ends");
+    let said: Vec<String> = problems.iter().map(ToString::to_string).collect();
+    for (line, place) in said.iter().zip(["items[0].on: ", "items[1].on: "]) {
+        assert!(line.starts_with(place), "{place} in: {line}");
+    }
+}

@@ -18,7 +18,6 @@ mod tags;
 mod thing;
 mod view;
 
-pub use cloth::waiting;
 pub use cut::{Cut, cut, cut_file, view_box};
 pub use sheet::sheet;
 pub use view::{Keyed, Shown, View, translation};
@@ -27,7 +26,7 @@ use glam::DVec2;
 use svg::node::element::Group;
 
 use super::Pen;
-use crate::layout::{Hand, Layout, Linen};
+use crate::layout::{Hand, Layout};
 use crate::scene::in_paint_order;
 
 /// Weight of an ink line, px.
@@ -42,10 +41,7 @@ pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
         all.push(Keyed { key, group, at });
     };
     push("surface".into(), surface::surface(layout, &pen), None);
-    // What lies beside the table waits unfaded past the frame.
-    let waits = |linen: &&Linen| view.frame && cloth::is_aside(layout, linen);
-    let aside = || layout.linens.iter().filter(waits);
-    for linen in layout.linens.iter().filter(|l| !waits(l)) {
+    for linen in &layout.linens {
         let at = Some(linen.at.vec());
         push(named("linen", linen.id.0), cloth::cloth(linen, &pen), at);
     }
@@ -62,12 +58,7 @@ pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
         push(named("hand", hand.id.0), arm, None);
     }
     if view.frame {
-        let frame = frame::frame(layout, &shown, view, &pen);
-        push("frame".into(), frame, None);
-        for linen in aside() {
-            let group = cloth::aside(layout, linen, view, &pen);
-            push(named("linen", linen.id.0), group, Some(linen.at.vec()));
-        }
+        push("frame".into(), frame::frame(layout, view, &pen), None);
         push("marks".into(), marks::marks(&view.marks, &pen), None);
     }
     if view.crops {

@@ -49,10 +49,6 @@ pub(super) const LABELS: &[(&str, &str)] = &[
         "This device refused to save ({why}). The layout is still open here; keep a copy as a file under Papers.",
     ),
     (
-        "edit-left-out",
-        "Edit {number} could not be read again ({why}) and is left out with those after it.",
-    ),
-    (
         "link-not-read",
         "The link could not be read ({why}). Nothing here was changed; ask for it again, or for the file.",
     ),

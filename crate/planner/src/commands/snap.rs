@@ -1,23 +1,24 @@
 //! Where a dragged thing comes to rest: edges and middles in line with others,
 //! and gaps as wide as the gap beside.
+use crate::shape::Bounds;
 use glam::DVec2;
-use planner::shape::Bounds;
 
 /// A correction to a drag, and the lines that explain it.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub(crate) struct Snap {
+pub struct Snap {
     /// What to add to the drag, mm.
-    pub(crate) by: DVec2,
+    pub by: DVec2,
     /// The upright line things now share, if any, mm from the left.
-    pub(crate) upright: Option<f64>,
+    pub upright: Option<f64>,
     /// The level line things now share, if any, mm from the top.
-    pub(crate) level: Option<f64>,
+    pub level: Option<f64>,
 }
 
 /// Rests `moving` against `others` where a correction of at most `reach` mm
 /// does it. `centres` are boxes of which only the middle counts, such as the
 /// frame.
-pub(crate) fn snap(moving: Bounds, others: &[Bounds], centres: &[Bounds], reach: f64) -> Snap {
+#[must_use]
+pub fn snap(moving: Bounds, others: &[Bounds], centres: &[Bounds], reach: f64) -> Snap {
     let x = axis(moving, others, centres, reach, |v| v.x);
     let y = axis(moving, others, centres, reach, |v| v.y);
     Snap {

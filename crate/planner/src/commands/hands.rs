@@ -1,28 +1,31 @@
 //! Hands set to an action in one go: whose, from which edge, at what.
-use glam::DVec2;
-use planner::layout::{
+use crate::layout::{
     Action, Exposure, ExposureKind, Extra, Hand, Id, Layout, Palm, Person, Point, Side, Sleeve,
     Srgb,
 };
+use crate::words::say;
+use glam::DVec2;
 use serde::Deserialize;
+
+use super::{Act, Refused};
 
 /// What the hands are to do.
 #[derive(Deserialize)]
-pub(crate) struct Wish {
+pub struct Wish {
     /// The action.
-    action: Action,
+    pub action: Action,
     /// One hand or two of the same person.
-    hands: u8,
+    pub hands: u8,
     /// The item they do it at.
-    at: u16,
+    pub at: Id,
 }
 
 /// Everything added for one action.
 #[derive(Debug)]
-pub(crate) struct Set {
-    pub(crate) person: Option<Person>,
-    pub(crate) exposure: Exposure,
-    pub(crate) hands: Vec<Hand>,
+struct Set {
+    person: Option<Person>,
+    exposure: Exposure,
+    hands: Vec<Hand>,
 }
 
 /// Hands of a pair come in this far apart, mm: about a breadth of shoulders
@@ -31,10 +34,26 @@ const APART: f64 = 320.0;
 /// How far above the table fingertips work, mm (our choice).
 const ABOVE: i32 = 110;
 
+/// Sets one hand or a pair to an action, in an exposure of its own.
+///
+/// # Errors
+/// When the item they are to do it at is not there.
+pub fn add_hands(layout: &Layout, wish: &Wish) -> Result<Act, Refused> {
+    let mut after = layout.clone();
+    let set = set(layout, wish, layout.head.next_id);
+    let set = set.ok_or_else(|| Refused::Unknown(wish.at.0.to_string()))?;
+    let added = 1 + set.hands.len() + usize::from(set.person.is_some());
+    after.head.next_id = after.head.next_id.saturating_add(added as u16);
+    after.people.extend(set.person);
+    after.exposures.push(set.exposure);
+    after.hands.extend(set.hands);
+    Act::between(say("done-hands", &[]), layout, &after)
+}
+
 /// Hands for the wish, in an exposure of their own; ids run from `next`.
 /// Nothing when the item is not there.
-pub(crate) fn set(layout: &Layout, wish: &Wish, next: u16) -> Option<Set> {
-    let item = layout.items.iter().find(|i| i.id == Id(wish.at))?;
+fn set(layout: &Layout, wish: &Wish, next: u16) -> Option<Set> {
+    let item = layout.items.iter().find(|i| i.id == wish.at)?;
     let mut ids = (next..).map(Id);
     let mut id = || ids.next().unwrap_or_default();
     let person = layout.people.is_empty().then(|| Person {
@@ -127,7 +146,7 @@ fn nearest_edge(layout: &Layout, at: DVec2) -> (DVec2, DVec2) {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use planner::layout::{LayoutId, open};
+    use crate::layout::{LayoutId, open};
 
     fn table() -> Layout {
         let text = Layout::empty(LayoutId(1)).to_json();
@@ -146,7 +165,7 @@ mod tests {
         let wish = Wish {
             action: Action::Squeeze,
             hands: 2,
-            at: 5,
+            at: Id(5),
         };
         let set = set(&table(), &wish, 6).expect("set");
         let [left, right] = set.hands.as_slice() else {
@@ -174,7 +193,7 @@ mod tests {
         let wish = Wish {
             action: Action::Pour,
             hands: 1,
-            at: 99,
+            at: Id(99),
         };
         assert!(set(&table(), &wish, 6).is_none(), "no such item");
     }

@@ -1,14 +1,17 @@
 //! A table laid in one go: a board, a frame, place settings and shared dishes.
-use glam::DVec2;
-use planner::catalogue;
-use planner::layout::{
+use crate::catalogue;
+use crate::layout::{
     Group, Id, Item, Layout, LayoutId, Point, Ratio, Role, Size, Turn, references,
 };
+use crate::words::{Arg, say};
+use glam::DVec2;
 use serde::{Deserialize, Serialize};
+
+use super::{Refused, fresh_id, fresh_number};
 
 /// A dish that can be picked: what it is called and the things it is made of,
 /// the lowest first.
-pub(crate) struct Dish {
+struct Dish {
     key: &'static str,
     name: &'static str,
     /// Catalogue ids; each later one lies on the first.
@@ -52,13 +55,14 @@ const fn dish(key: &'static str, name: &'static str, props: &'static [&'static s
 
 /// One dish as the page offers it.
 #[derive(Serialize)]
-pub(crate) struct Offer {
+pub struct Offer {
     dish: &'static str,
     name: &'static str,
 }
 
 /// Every dish that can be picked.
-pub(crate) fn offers() -> Vec<Offer> {
+#[must_use]
+pub fn offers() -> Vec<Offer> {
     let offer = |d: &Dish| Offer {
         dish: d.key,
         name: d.name,
@@ -68,31 +72,21 @@ pub(crate) fn offers() -> Vec<Offer> {
 
 /// What the person wants laid.
 #[derive(Deserialize)]
-pub(crate) struct Wish {
+pub struct Wish {
     /// Identity of the new layout, 16 hex digits.
-    id: String,
-    /// Board, mm.
-    width: i32,
-    depth: i32,
+    pub id: String,
+    /// Width of the board, mm.
+    pub width: i32,
+    /// Depth of the board, mm.
+    pub depth: i32,
     /// Catalogue id of the surface.
-    board: String,
+    pub board: String,
     /// Frame, width to height.
-    ratio: [u16; 2],
+    pub ratio: [u16; 2],
     /// Place settings along the long edges.
-    people: usize,
+    pub people: usize,
     /// Dishes by key, the hero first.
-    dishes: Vec<String>,
-}
-
-/// Why a table was not laid.
-#[derive(Debug, thiserror::Error)]
-pub(crate) enum Refused {
-    /// An identity, a dish or a board nobody knows.
-    #[error("{0} is not known")]
-    Unknown(String),
-    /// The layout breaks a limit.
-    #[error("the table breaks a limit at {0}")]
-    Limit(String),
+    pub dishes: Vec<String>,
 }
 
 /// Air kept between things and to the frame's edge, mm.
@@ -101,15 +95,18 @@ const AIR: f64 = 22.0;
 const FRAME_SHARE: f64 = 0.86;
 
 /// Lays the table.
-pub(crate) fn lay(wish: &Wish) -> Result<Layout, Refused> {
+///
+/// # Errors
+/// When a dish, the board or the identity is not known, or a limit is broken.
+pub fn lay(wish: &Wish) -> Result<Layout, Refused> {
     let id = u64::from_str_radix(&wish.id, 16);
     let id = id.map_err(|_| Refused::Unknown(wish.id.clone()))?;
     let mut layout = Layout::empty(LayoutId(id));
     let board = catalogue::surface(&wish.board);
     let board = board.ok_or_else(|| Refused::Unknown(wish.board.clone()))?;
     layout.table.surface = catalogue::surface_from(board);
-    layout.table.width = wish.width.clamp(100, planner::layout::MAX_SIZE);
-    layout.table.depth = wish.depth.clamp(100, planner::layout::MAX_SIZE);
+    layout.table.width = wish.width.clamp(100, crate::layout::MAX_SIZE);
+    layout.table.depth = wish.depth.clamp(100, crate::layout::MAX_SIZE);
     let [width, depth] = [layout.table.width, layout.table.depth].map(f64::from);
     let [wide, high] = wish.ratio.map(|side| side.max(1));
     layout.frame.ratio = Ratio {
@@ -119,7 +116,7 @@ pub(crate) fn lay(wish: &Wish) -> Result<Layout, Refused> {
     let by_depth = depth * f64::from(wide) / f64::from(high);
     layout.frame.width = (FRAME_SHARE * width.min(by_depth)).round() as i32;
     layout.frame.at = layout.table.centre();
-    layout.head.title = "My table".into();
+    layout.head.title = say("title-laid", &[]);
 
     let mut taken = Vec::new();
     settings(&mut layout, wish.people.min(12), &mut taken)?;
@@ -137,22 +134,10 @@ pub(crate) fn lay(wish: &Wish) -> Result<Layout, Refused> {
 /// A round place on the table that is taken: centre and radius, mm.
 type Taken = (DVec2, f64);
 
-fn next_id(layout: &mut Layout) -> Id {
-    let id = Id(layout.head.next_id);
-    layout.head.next_id += 1;
-    id
-}
-
-fn next_number(layout: &mut Layout) -> u16 {
-    let number = layout.head.next_number;
-    layout.head.next_number += 1;
-    number
-}
-
 /// A thing of the catalogue at a place, with its own number.
 fn thing(layout: &mut Layout, prop: &str, at: DVec2) -> Result<Item, Refused> {
     let entry = catalogue::prop(prop).ok_or_else(|| Refused::Unknown(prop.into()))?;
-    let (id, number) = (next_id(layout), next_number(layout));
+    let (id, number) = (fresh_id(layout), fresh_number(layout));
     Ok(catalogue::item_from(entry, id, number, Point::nearest(at)))
 }
 
@@ -161,7 +146,7 @@ fn thing(layout: &mut Layout, prop: &str, at: DVec2) -> Result<Item, Refused> {
 fn settings(layout: &mut Layout, people: usize, taken: &mut Vec<Taken>) -> Result<(), Refused> {
     let near = people.div_ceil(2);
     let [width, depth] = [layout.table.width, layout.table.depth].map(f64::from);
-    let number = next_number(layout);
+    let number = fresh_number(layout);
     for person in 0..people {
         let (place, row, far) = if person < near {
             (person, near, false)
@@ -176,11 +161,13 @@ fn settings(layout: &mut Layout, people: usize, taken: &mut Vec<Taken>) -> Resul
         } else {
             Turn::ZERO
         };
-        let group = next_id(layout);
+        let group = fresh_id(layout);
+        let place = Arg::Text((person + 1).to_string());
+        let setting = say("group-setting", &[("place", place)]);
         layout.groups.push(Group {
             id: group,
-            name: format!("place setting {}", person + 1),
-            extra: planner::layout::Extra::new(),
+            name: setting,
+            extra: crate::layout::Extra::new(),
         });
         // A thumb's breadth of the edge stays free; the fork lies left of the
         // plate and the knife right, as the sitter sees them (common practice).
@@ -275,7 +262,7 @@ fn free_place(layout: &Layout, own: f64, place: usize, taken: &[Taken]) -> DVec2
 #[cfg(test)]
 mod tests {
     use super::*;
-    use planner::layout::open;
+    use crate::layout::open;
 
     fn wish(dishes: &[&str], people: usize) -> Wish {
         Wish {

@@ -1,0 +1,109 @@
+//! Things that come onto the table: from the catalogue and of one's own.
+use super::{Act, Refused, called, fresh_id, fresh_number};
+use crate::catalogue;
+use crate::layout::{
+    Extra, Face, Finish, Id, Item, Layout, Linen, LinenState, Part, Parts, Point, Role, Size, Srgb,
+    Turn, clean_text,
+};
+use crate::scene::Scene;
+
+/// How high an own dish is taken to be, mm, and how broad its rim, as a share
+/// of it (our choice).
+const OWN_HEIGHT: i32 = 40;
+const OWN_RIM: i32 = 14;
+
+/// Adds a thing of the catalogue at a place. Food put down where a dish is
+/// lies in the dish.
+///
+/// # Errors
+/// When the catalogue has no such thing.
+pub fn add(layout: &Layout, scene: &Scene, prop: &str, at: Point) -> Result<Act, Refused> {
+    let mut after = layout.clone();
+    let id = fresh_id(&mut after);
+    let name = if let Some(linen) = catalogue::linens().iter().find(|l| l.name == prop) {
+        after.linens.push(Linen {
+            id,
+            name: linen.name.into(),
+            kind: linen.kind,
+            state: LinenState::Flat,
+            at,
+            size: linen.size,
+            turn: Turn::ZERO,
+            colour: linen.colour,
+            locked: false,
+            extra: Extra::new(),
+        });
+        linen.name
+    } else {
+        let entry = catalogue::prop(prop).ok_or_else(|| Refused::Unknown(prop.into()))?;
+        let number = fresh_number(&mut after);
+        let mut item = catalogue::item_from(entry, id, number, at);
+        if entry.kind.is_food() {
+            item.on = dish_at(layout, scene, at);
+        }
+        after.items.push(item);
+        entry.name
+    };
+    Act::between(called("done-added", name), layout, &after)
+}
+
+/// The topmost thing at a place that food can lie in.
+fn dish_at(layout: &Layout, scene: &Scene, at: Point) -> Option<Id> {
+    let carries = |id: &Id| {
+        let item = layout.items.iter().find(|o| o.id == *id);
+        let entry = item.and_then(|item| catalogue::prop(&item.prop));
+        entry.is_some_and(|entry| entry.kind.carries_food())
+    };
+    scene.hit(at.vec()).into_iter().find(carries)
+}
+
+/// A round dish of one's own.
+pub struct Own<'a> {
+    /// What it is called.
+    pub name: &'a str,
+    /// How wide it is, mm.
+    pub across: i32,
+    /// The dish's colour.
+    pub dish: Srgb,
+    /// The colour of the food in it.
+    pub food: Srgb,
+    /// Where it stands.
+    pub at: Point,
+}
+
+/// Adds a round dish of one's own by size and colour, with its food.
+///
+/// # Errors
+/// None so far as nothing there changes.
+pub fn add_own(layout: &Layout, own: &Own<'_>) -> Result<Act, Refused> {
+    let mut after = layout.clone();
+    let (id, number) = (fresh_id(&mut after), fresh_number(&mut after));
+    let across = own.across.clamp(10, 2_000);
+    let name = clean_text(own.name);
+    after.items.push(Item {
+        id,
+        number,
+        name: name.clone(),
+        prop: "round-dish".into(),
+        at: own.at,
+        turn: Turn::ZERO,
+        size: Size::Disc {
+            diameter: across,
+            rim: across / OWN_RIM,
+        },
+        height: OWN_HEIGHT,
+        parts: Parts {
+            rim: Some(Part::plain(own.dish)),
+            well: Some(Part::plain(own.dish)),
+            food: Some(Part::plain(own.food)),
+        },
+        finish: Finish::Satin,
+        face: Face::Usual,
+        role: Role::Filler,
+        on: None,
+        group: None,
+        locked: false,
+        extra: Extra::new(),
+    });
+    Act::between(called("done-added", &name), layout, &after)
+}

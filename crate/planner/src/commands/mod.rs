@@ -1,0 +1,118 @@
+//! What a person does to a layout: every act takes the layout and gives the
+//! edit that leads on from it, or says why not.
+//!
+//! What is locked is never changed by any of them but one that unlocks it.
+mod add;
+mod again;
+mod away;
+mod drag;
+mod hands;
+mod lay;
+mod lock;
+mod place;
+mod snap;
+mod stack;
+#[cfg(test)]
+mod tests;
+
+pub use add::{Own, add, add_own};
+pub use again::repeat;
+pub use away::remove;
+pub use drag::Drag;
+pub use hands::{Wish as HandsWish, add_hands};
+pub use lay::{Offer, Wish as TableWish, lay, offers};
+pub use place::{move_by, turn_by};
+pub use snap::{Snap, snap};
+pub use stack::moving;
+
+use std::fmt;
+
+use crate::edit::Edit;
+use crate::layout::{Id, Layout};
+use crate::words::{Arg, say};
+
+/// One act on a layout.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Act {
+    /// What is done, in words.
+    pub name: String,
+    /// What changes.
+    pub edit: Edit,
+}
+
+/// Why an act is refused.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Refused {
+    /// The thing of this name is locked.
+    Locked(String),
+    /// Nobody knows this.
+    Unknown(String),
+    /// The layout would break a limit there.
+    Limit(String),
+}
+
+impl fmt::Display for Refused {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let (id, name, what) = match self {
+            Self::Locked(name) => ("refused-locked", "thing", name),
+            Self::Unknown(name) => ("refused-unknown", "thing", name),
+            Self::Limit(path) => ("refused-limit", "place", path),
+        };
+        f.write_str(&say(id, &[(name, Arg::Name(what.clone()))]))
+    }
+}
+
+impl std::error::Error for Refused {}
+
+impl Act {
+    /// The act called `name` that leads from one layout to another.
+    ///
+    /// # Errors
+    /// When something locked would change.
+    pub fn between(name: String, before: &Layout, after: &Layout) -> Result<Self, Refused> {
+        Self::of(name, before, Edit::between(before, after))
+    }
+
+    /// The act called `name` that makes an edit.
+    ///
+    /// # Errors
+    /// When something locked would change.
+    pub fn of(name: String, before: &Layout, edit: Edit) -> Result<Self, Refused> {
+        match lock::broken(&edit) {
+            None => Ok(Self { name, edit }),
+            Some(id) => Err(Refused::Locked(name_of(before, id))),
+        }
+    }
+}
+
+/// What an act on the thing of this name is called.
+fn called(id: &str, thing: &str) -> String {
+    say(id, &[("thing", Arg::Name(thing.into()))])
+}
+
+/// The name a thing goes by.
+#[must_use]
+pub fn name_of(layout: &Layout, id: Id) -> String {
+    let item = layout.items.iter().find(|o| o.id == id).map(|o| &o.name);
+    let linen = layout.linens.iter().find(|o| o.id == id).map(|o| &o.name);
+    let crop = layout.crops.iter().find(|o| o.id == id).map(|o| &o.name);
+    match item.or(linen).or(crop) {
+        None => say("name-hand", &[]),
+        Some(name) if name.is_empty() => say("name-thing", &[]),
+        Some(name) => name.clone(),
+    }
+}
+
+/// An id no object had before.
+fn fresh_id(layout: &mut Layout) -> Id {
+    let id = Id(layout.head.next_id);
+    layout.head.next_id = layout.head.next_id.saturating_add(1);
+    id
+}
+
+/// A printed number no item had before.
+fn fresh_number(layout: &mut Layout) -> u16 {
+    let number = layout.head.next_number;
+    layout.head.next_number = number.saturating_add(1);
+    number
+}

@@ -1,0 +1,285 @@
+//! Acts on the open layout. Each is one step that can be taken back, and gives
+//! its name and what there is to keep of it.
+use planner::commands::{self, Act, HandsWish, Own, TableWish};
+use planner::edit::{Done, Edit, History, Run};
+use planner::layout::{Id, Layout, LayoutId, Point, Problem, Srgb};
+use planner::words::{Arg, say};
+use serde::Deserialize;
+use wasm_bindgen::prelude::*;
+
+use crate::Planner;
+use crate::objects::object;
+
+/// All problems of a file or link in one message, a line each.
+pub(crate) fn spoken(problems: &[Problem]) -> JsError {
+    let lines: Vec<String> = problems.iter().map(Problem::to_string).collect();
+    JsError::new(&lines.join("\n"))
+}
+
+/// An own dish by size and colour.
+#[derive(Deserialize)]
+struct OwnWish {
+    name: String,
+    across: i32,
+    dish: String,
+    food: String,
+    at: [i32; 2],
+}
+
+impl Planner {
+    /// Makes an act; nothing comes of one that changes nothing.
+    fn make(&mut self, act: Act, run: Run) -> Result<JsValue, JsError> {
+        let done = self.history.make(&act.name, act.edit, run)?;
+        self.told(done)
+    }
+
+    fn told(&mut self, done: Option<Done>) -> Result<JsValue, JsError> {
+        let Some(done) = done else {
+            return Ok(JsValue::UNDEFINED);
+        };
+        self.changed();
+        object(&done)
+    }
+
+    /// Works on `layout` from here on, drawn where the last one was.
+    fn open(&mut self, layout: Layout) {
+        self.history = History::new(layout);
+        self.changed();
+    }
+}
+
+#[wasm_bindgen]
+impl Planner {
+    /// Opens the demonstration table.
+    pub fn open_starter(&mut self) {
+        self.open(planner::starters::harbour_supper());
+    }
+
+    /// Opens a layout file.
+    ///
+    /// # Errors
+    /// Every problem of the file, in one message; the open layout stays.
+    pub fn open_json(&mut self, text: &str) -> Result<(), JsError> {
+        let layout = planner::layout::open(text).map_err(|problems| spoken(&problems))?;
+        self.open(layout);
+        Ok(())
+    }
+
+    /// Opens what a link carries after its `#`.
+    ///
+    /// # Errors
+    /// When it holds no layout; the open one stays.
+    pub fn open_link(&mut self, payload: &str) -> Result<(), JsError> {
+        let read = planner::link::unlink(payload).map_err(|problems| spoken(&problems))?;
+        self.open(read.layout);
+        Ok(())
+    }
+
+    /// Opens what was kept: a file as it was after `upto` steps, the steps as
+    /// written under their numbers, and how many of them are done. Returns
+    /// what had to be left out, in words; nothing when all is there.
+    ///
+    /// # Errors
+    /// Every problem of the file, in one message; the open layout stays.
+    pub fn open_kept(
+        &mut self,
+        file: &str,
+        upto: u32,
+        at: u32,
+        numbers: &[u32],
+        records: Vec<String>,
+    ) -> Result<String, JsError> {
+        let layout = planner::layout::open(file).map_err(|problems| spoken(&problems))?;
+        let steps: Vec<(u32, String)> = numbers.iter().copied().zip(records).collect();
+        let (history, lost) = History::restored(layout, upto, at, &steps);
+        self.history = history;
+        self.changed();
+        Ok(lost.map_or_else(String::new, |lost| {
+            let number = Arg::Text((lost.number + 1).to_string());
+            say(
+                "step-lost",
+                &[("number", number), ("why", Arg::Text(lost.why))],
+            )
+        }))
+    }
+
+    /// Lays a new table and opens it.
+    ///
+    /// # Errors
+    /// When a dish or board is not known.
+    pub fn lay(&mut self, wish: JsValue) -> Result<(), JsError> {
+        let wish: TableWish = serde_wasm_bindgen::from_value(wish)?;
+        let layout = commands::lay(&wish)?;
+        self.open(layout);
+        Ok(())
+    }
+
+    /// Makes the open layout a copy of its own, with this identity.
+    ///
+    /// # Errors
+    /// When the identity is not 16 hex digits.
+    pub fn take_copy(&mut self, id: &str) -> Result<(), JsError> {
+        let mut layout = self.now().clone();
+        layout.based_on = Some(layout.id);
+        layout.id = LayoutId(u64::from_str_radix(id, 16)?);
+        self.open(layout);
+        Ok(())
+    }
+
+    /// Takes the last step back.
+    ///
+    /// # Errors
+    /// When it does not fit any more; it stays.
+    pub fn undo(&mut self) -> Result<JsValue, JsError> {
+        let done = self.history.undo()?;
+        self.told(done)
+    }
+
+    /// Makes the step last taken back again.
+    ///
+    /// # Errors
+    /// When it does not fit any more; it stays.
+    pub fn redo(&mut self) -> Result<JsValue, JsError> {
+        let done = self.history.redo()?;
+        self.told(done)
+    }
+
+    /// Whether something can be taken back.
+    #[must_use]
+    pub fn can_undo(&self) -> bool {
+        self.history.can_undo()
+    }
+
+    /// Whether something can be made again.
+    #[must_use]
+    pub fn can_redo(&self) -> bool {
+        self.history.can_redo()
+    }
+
+    /// Follows an edit made in another instance, keeping no step of it.
+    ///
+    /// # Errors
+    /// When it cannot be read or does not fit.
+    pub fn follow(&mut self, edit: &str) -> Result<(), JsError> {
+        let edit = Edit::open(edit).map_err(|problems| spoken(&problems))?;
+        let mut layout = self.now().clone();
+        edit.apply_checked(&mut layout)?;
+        self.open(layout);
+        Ok(())
+    }
+
+    /// Makes the edit a record holds, as one act called `name`: what a finding
+    /// proposes.
+    ///
+    /// # Errors
+    /// When it cannot be read or no longer fits.
+    pub fn make_record(&mut self, name: &str, record: &str) -> Result<JsValue, JsError> {
+        let edit = Edit::open(record).map_err(|problems| spoken(&problems))?;
+        let act = Act::of(name.into(), self.now(), edit)?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Brings the layout to the one in `text`, called `name`. Changes during
+    /// one visit to a field, which has a number of its own, are one step;
+    /// 0 for no field.
+    ///
+    /// # Errors
+    /// Every problem of the text, in one message; the layout stays.
+    pub fn become_json(&mut self, name: &str, text: &str, visit: u32) -> Result<JsValue, JsError> {
+        let after = planner::layout::open(text).map_err(|problems| spoken(&problems))?;
+        let act = Act::between(name.into(), self.now(), &after)?;
+        let run = if visit == 0 {
+            Run::Alone
+        } else {
+            Run::Field(visit)
+        };
+        self.make(act, run)
+    }
+
+    /// Nudges a thing, its group and what stands on them, mm, at a time, ms.
+    ///
+    /// # Errors
+    /// When it is locked or would leave the limits.
+    pub fn move_by(&mut self, id: u16, dx: i32, dy: i32, now: f64) -> Result<JsValue, JsError> {
+        let act = commands::move_by(self.now(), Id(id), [dx, dy])?;
+        self.make(act, Run::Nudge(now))
+    }
+
+    /// Nudges a thing round, half degrees clockwise, at a time, ms.
+    ///
+    /// # Errors
+    /// When it is locked or would leave the limits.
+    pub fn turn_by(&mut self, id: u16, half_degrees: i32, now: f64) -> Result<JsValue, JsError> {
+        let act = commands::turn_by(self.now(), Id(id), half_degrees)?;
+        self.make(act, Run::Nudge(now))
+    }
+
+    /// Ends a drag or a turn as one step.
+    ///
+    /// # Errors
+    /// When it would leave the limits.
+    pub fn drop(&mut self) -> Result<JsValue, JsError> {
+        let Some(drag) = self.drag.take() else {
+            return Ok(JsValue::UNDEFINED);
+        };
+        let act = drag.drop(self.now())?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Takes things away, with what lies on them in a dish.
+    ///
+    /// # Errors
+    /// When one is locked, or something else leads to one of them.
+    pub fn remove(&mut self, ids: &[u16]) -> Result<JsValue, JsError> {
+        let ids: Vec<Id> = ids.iter().copied().map(Id).collect();
+        let act = commands::remove(self.now(), &ids)?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Lays the same thing again beside itself, with what lies on it.
+    ///
+    /// # Errors
+    /// When it would leave the limits.
+    pub fn repeat(&mut self, id: u16) -> Result<JsValue, JsError> {
+        let act = commands::repeat(self.now(), Id(id))?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Adds a thing of the catalogue at a place, mm.
+    ///
+    /// # Errors
+    /// When nobody knows it, or the table is full.
+    pub fn add(&mut self, prop: &str, x: i32, y: i32) -> Result<JsValue, JsError> {
+        let act = commands::add(self.now(), &self.scene, prop, Point::new(x, y))?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Adds an own round dish by size and colour, with its food.
+    ///
+    /// # Errors
+    /// When a figure is out of range or the table is full.
+    pub fn add_own(&mut self, wish: JsValue) -> Result<JsValue, JsError> {
+        let wish: OwnWish = serde_wasm_bindgen::from_value(wish)?;
+        let colour =
+            |text: &str| Srgb::parse(text).ok_or_else(|| JsError::new(&say("refused-colour", &[])));
+        let own = Own {
+            name: &wish.name,
+            across: wish.across,
+            dish: colour(&wish.dish)?,
+            food: colour(&wish.food)?,
+            at: Point::new(wish.at[0], wish.at[1]),
+        };
+        let act = commands::add_own(self.now(), &own)?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Sets one hand or a pair to an action, in an exposure of its own.
+    ///
+    /// # Errors
+    /// When the item is not there or there are too many hands.
+    pub fn add_hands(&mut self, wish: JsValue) -> Result<JsValue, JsError> {
+        let wish: HandsWish = serde_wasm_bindgen::from_value(wish)?;
+        let act = commands::add_hands(self.now(), &wish)?;
+        self.make(act, Run::Alone)
+    }
+}
