@@ -110,12 +110,10 @@ ${rows.map(line).join("\n")}
 const site = await serve();
 const rows = [];
 try {
-  for (const open of [inFirefox, inWebKit]) {
+  for (const [engine, open] of [["Firefox", inFirefox], ["WebKitGTK", inWebKit]]) {
     const { driver, stop } = await open();
     try {
-      const capabilities = await driver.getCapabilities();
-      const engine = capabilities.getBrowserName();
-      const version = capabilities.getBrowserVersion();
+      const version = (await driver.getCapabilities()).getBrowserVersion();
       for (const [place, address] of [["a server", site.url], ["a disk", singleFile]]) {
         const figures = await firstCure(driver, address);
         rows.push({ engine, version, place, ...figures });
