@@ -46,10 +46,13 @@ async function pixels(context, png) {
     const brush = canvas.getContext("2d");
     brush.drawImage(picture, 0, 0);
     const { data, width, height } = brush.getImageData(0, 0, picture.width, picture.height);
-    return { data: [...data], width, height };
+    // A letter a pixel: a list of numbers takes long to hand over.
+    const letter = (_, n) => (data[4 * n] < 128 ? "#" : " ");
+    return { text: Array.from({ length: width * height }, letter).join(""), width, height };
   }, png.toString("base64"));
   await page.close();
-  return { ...found, data: Uint8ClampedArray.from(found.data) };
+  const shades = [...found.text].flatMap((letter) => (letter === "#" ? [0, 0, 0, 255] : [255, 255, 255, 255]));
+  return { ...found, data: Uint8ClampedArray.from(shades) };
 }
 
 test("another camera reads the link off the screen", async () => {
