@@ -15,7 +15,7 @@ import * as session from "./session";
 import { Window, type Seen } from "./stage";
 import * as state from "./state";
 
-/** What is seen at rest: the frame and a hand's breadth around it. */
+/** What is seen at rest: the frame, a hand's breadth around it, and what waits beside the table. */
 function whole(): Seen {
   const frame = state.layout.value?.frame;
   if (frame === undefined) return { x: 0, y: 0, width: 1000, height: 700 };
@@ -24,12 +24,16 @@ function whole(): Seen {
   const turned = frame.turn % 180 === 90;
   const [across, down] = turned ? [height, frame.width] : [frame.width, height];
   const [dx, dy] = [across * 0.055, across * 0.13];
-  return {
-    x: frame.at[0] - across / 2 - dx,
-    y: frame.at[1] - down / 2 - dy,
-    width: across + 2 * dx,
-    height: down + 1.7 * dy,
-  };
+  let [left, top] = [frame.at[0] - across / 2 - dx, frame.at[1] - down / 2 - dy];
+  let [right, bottom] = [left + across + 2 * dx, top + down + 1.7 * dy];
+  const [x0, y0, x1, y1] = session.core().waiting();
+  if (x0 !== undefined && y0 !== undefined && x1 !== undefined && y1 !== undefined) {
+    left = Math.min(left, x0 - dx * 0.4);
+    top = Math.min(top, y0 - dx * 0.4);
+    right = Math.max(right, x1 + dx * 0.4);
+    bottom = Math.max(bottom, y1 + dx * 0.4);
+  }
+  return { x: left, y: top, width: right - left, height: bottom - top };
 }
 
 /** Height of the picture on a phone, px: as the frame asks, leaving room for words. */
@@ -110,7 +114,8 @@ export function Picture(): JSX.Element {
     watch.observe(element.parentElement ?? element);
     let last = "";
     const stop = effect(() => {
-      const frame = JSON.stringify(state.layout.value?.frame) + state.stage.value;
+      const { frame: seen, linens } = state.layout.value ?? {};
+      const frame = JSON.stringify([seen, linens, state.stage.value]);
       void state.chosen.value;
       if (frame !== last) {
         last = frame;

@@ -4,12 +4,13 @@
 //! `cargo run -p planner --example hand_sheet > sheet.svg`
 
 use glam::{DVec2, dvec2};
-use planner::drawing::{Form, Limb, Pen, cloth, limb, rgb};
+use planner::drawing::{Form, Limb, Pen, cloth, held, limb, rgb};
 use planner::layout::{
     Action, Hand, Id, Layout, LinenKind, LinenState, Palm, Person, Point, Side, Sleeve,
     SleeveLength, open,
 };
 use planner::scene::arm;
+use planner::shape::frame_outline;
 use svg::Document;
 use svg::node::element::{Group, Rectangle, Text};
 
@@ -85,7 +86,10 @@ fn main() {
                 action,
                 palm,
             };
-            sheet = sheet.add(placed(limb(&arm, &look, &pen), at));
+            let within = frame_outline(&layout.frame);
+            sheet = sheet
+                .add(placed(held(&arm, action, look.seed, None, &pen), at))
+                .add(placed(limb(&arm, &look, &within, &pen), at));
             sheet = sheet.add(
                 Text::new(format!("{action:?} {side:?} {palm:?}"))
                     .set("x", at.x)

@@ -39,6 +39,14 @@ impl Planner {
         Ok(())
     }
 
+    /// Left, top, right and bottom of the linen that waits near the frame, mm;
+    /// empty when there is none.
+    #[must_use]
+    pub fn waiting(&self) -> Vec<f64> {
+        let corners = planner::drawing::waiting(self.now());
+        corners.map_or_else(Vec::new, |c| c.iter().flat_map(|p| p.to_array()).collect())
+    }
+
     /// Sets how the layout is drawn: mm to a pixel; hands of all exposures
     /// (-2), none (-1) or one counted from 0; whether crops show.
     pub fn view(&mut self, per_pixel: f64, exposure: i32, crops: bool) {

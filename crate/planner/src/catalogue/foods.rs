@@ -43,7 +43,7 @@ use Face::{Crust, Cut, Open, Usual};
 use Finish::{Gloss, Liquid, Matt};
 
 #[rustfmt::skip]
-static FOODS: [Entry; 22] = [
+static FOODS: [Entry; 24] = [
     finished(row("mussels", "mussels", Food, disc(236, 0), 40, &[tone(0x20_2b44, 47), tone(0xe5_7d28, 45), tone(0xb7_bfd0, 8)], Open, [120, 320]), Gloss),
     row("lemon-wedges", "lemon wedges", Food, disc(110, 0), 30, &[tone(0xe9_b21f, 30), tone(0xf6_cf45, 50), tone(0xfb_f2d2, 20)], Usual, [60, 200]),
     row("citrus-half", "halved citrus", Food, disc(72, 0), 35, &[tone(0xe9_b21f, 15), tone(0xf6_cf45, 65), tone(0xfb_f2d2, 20)], Cut, [50, 140]),
@@ -65,6 +65,8 @@ static FOODS: [Entry; 22] = [
     finished(row("nuts", "nuts", Scatter, disc(110, 0), 18, &[tone(0x6a_4526, 35), tone(0xa0_7442, 45), tone(0xd2_b184, 20)], Usual, [40, 300]), Matt),
     finished(row("soup", "soup", Food, disc(185, 0), 8, &[tone(0xa8_4f1c, 30), tone(0xd9_752a, 60), tone(0xf0_dfc0, 10)], Usual, [80, 280]), Liquid),
     row("roast-potatoes", "roast potatoes", Food, disc(200, 0), 50, &[tone(0x8a_5524, 25), tone(0xc0_8a3e, 45), tone(0xe4_c47c, 30)], Usual, [100, 320]),
+    row("roast-carrots", "roast carrots", Food, oval(200, 150, 0), 30, &[tone(0x8a_4416, 20), tone(0xd9_752a, 55), tone(0xf0_a04e, 25)], Usual, [60, 320]),
+    finished(row("herb-scatter", "picked herb leaves", Scatter, disc(150, 0), 4, &[tone(0x3f_6b2c, 60), tone(0x7e_a24a, 40)], Usual, [40, 400]), Matt),
     finished(row("salt", "salt flakes", Scatter, disc(50, 0), 6, &[tone(0xff_faf0, 100)], Usual, [20, 120]), Matt),
 ];
 

@@ -10,10 +10,11 @@ use super::sketch::{Look, Rows, Sketch};
 use super::tone::{INK, PENCIL, Tone, deeper, lighter, luma};
 use crate::figure::dice::{Dice, INSIDE};
 use crate::figure::form::Frame;
+use crate::figure::merged;
 use crate::figure::outline::{polar, resampled};
 use crate::layout::{Action, Palm};
 use crate::scene::{Arm, Joint, digit, pose};
-use crate::shape::{Region, area, union};
+use crate::shape::{Region, difference, intersection};
 
 /// What an arm looks like.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -35,25 +36,27 @@ const OPAQUE: f64 = 0.93;
 /// How far the shaded side of a hand reaches in, mm.
 const SHADE: f64 = 9.0;
 
-/// The arm in table coordinates.
+/// The arm in table coordinates, as much of its cloth and skin as lies within
+/// the loop `within`.
 #[must_use]
-pub fn limb(arm: &Arm, look: &Limb, pen: &Pen) -> Group {
+pub fn limb(arm: &Arm, look: &Limb, within: &[DVec2], pen: &Pen) -> Group {
     let sketch = || Sketch::new(pen, Dice::new(look.seed, INSIDE), Frame::turned(0.0));
     let mut skin = sketch();
-    flesh(&mut skin, arm, look);
+    let within = Region::from_polygon(within).unwrap_or_default();
+    flesh(&mut skin, arm, look, &within);
     let whole = Group::new().add(skin.done().set("opacity", short(OPAQUE)));
     if arm.sleeve.is_empty() {
         return whole;
     }
     let mut cloth = sketch();
-    sleeve(&mut cloth, arm, look.sleeve);
+    sleeve(&mut cloth, arm, look.sleeve, &within);
     whole.add(cloth.done())
 }
 
 /// Bare skin: hand and forearm as one, every digit over the last.
-fn flesh(s: &mut Sketch<'_>, arm: &Arm, look: &Limb) {
+fn flesh(s: &mut Sketch<'_>, arm: &Arm, look: &Limb, within: &Region) {
     let skin = skin_outline(arm);
-    s.fill(&skin, look.skin);
+    s.fills(&kept(&skin, within), look.skin, 0.0, 0.0);
     let pose = pose(look.action);
     // Thumb and little finger lie lowest with the palm down.
     for n in [0, 4, 3, 2, 1] {
@@ -97,19 +100,18 @@ fn flesh(s: &mut Sketch<'_>, arm: &Arm, look: &Limb) {
     s.ink(&skin, 0.95);
 }
 
+/// What of a loop lies within a region.
+fn kept(edge: &[DVec2], within: &Region) -> Rows {
+    let cut = Region::from_polygon(edge).and_then(|own| intersection(&own, within));
+    cut.map_or_else(|_| Rows::new(), |cut| cut.rings().to_vec())
+}
+
 /// Hand and bare forearm in one loop, evenly spaced.
 fn skin_outline(arm: &Arm) -> Vec<DVec2> {
-    let joined = || {
-        let hand = Region::from_polygon(&arm.hand).ok()?;
-        let bare = Region::from_polygon(&arm.forearm).ok()?;
-        let whole = union(&[&hand, &bare]).ok()?;
-        let rings = whole.rings().iter();
-        rings.max_by(|a, b| area(a).total_cmp(&area(b))).cloned()
-    };
     let edge = if arm.forearm.is_empty() {
         arm.hand.clone()
     } else {
-        joined().unwrap_or_else(|| arm.hand.clone())
+        merged(&[arm.hand.clone(), arm.forearm.clone()])
     };
     let long: f64 = crate::shape::perimeter(&edge);
     resampled(&edge, (long / 5.0) as usize, true)
@@ -196,21 +198,16 @@ fn creases(arm: &Arm, digits: &[[Joint; 4]; 5]) -> Rows {
 }
 
 /// Cloth round the arm: a folded cuff, creases, an open end.
-fn sleeve(s: &mut Sketch<'_>, arm: &Arm, tone: Tone) {
+fn sleeve(s: &mut Sketch<'_>, arm: &Arm, tone: Tone, within: &Region) {
     let edge = &arm.sleeve;
     let n = (edge.len() - 2) / 2;
     let line = if luma(tone) < 0.42 { PENCIL } else { INK };
-    s.polygons(std::slice::from_ref(edge), tone, 0.0, 0.9);
-    let shade = ribbon::shade(&resampled(edge, 40, true), s.pen.fall, SHADE * 1.4);
-    s.put(
-        shade,
-        &Look {
-            fill: Some(deeper(tone)),
-            opacity: 0.6,
-            even_odd: true,
-            ..Look::default()
-        },
-    );
+    s.polygons(&kept(edge, within), tone, 0.0, 0.9);
+    let whole = Region::from_polygon(edge).unwrap_or_default();
+    let lit = whole.moved(-s.pen.fall * (SHADE * 1.6));
+    let turned = difference(&whole, &[&lit]).and_then(|r| intersection(&r, within));
+    let turned = turned.unwrap_or_default();
+    s.polygons(turned.rings(), deeper(deeper(tone)), 0.0, 0.45);
     // Both sides, and the end round the wrist: the shoulder stays open.
     let mut round: Vec<DVec2> = edge[..n].iter().rev().copied().collect();
     round.push(edge[2 * n + 1]);
@@ -277,6 +274,7 @@ mod tests {
             for palm in [Palm::Down, Palm::Up] {
                 layout.hands[0].action = action;
                 layout.hands[0].palm = palm;
+                let within = crate::shape::frame_outline(&layout.frame);
                 let arm = arm(&layout, &layout.hands[0]);
                 let look = Limb {
                     seed: 3,
@@ -285,7 +283,7 @@ mod tests {
                     action,
                     palm,
                 };
-                let text = limb(&arm, &look, &pen).to_string();
+                let text = limb(&arm, &look, &within, &pen).to_string();
                 assert!(!text.contains("NaN"), "{action:?} {palm:?}");
                 drawn.insert(text);
             }

@@ -7,6 +7,7 @@
 mod cloth;
 mod food;
 mod hand;
+mod held;
 mod path;
 mod pen;
 mod picture;
@@ -17,15 +18,16 @@ mod sketch;
 mod surface;
 mod tone;
 
-pub use crate::figure::{Face, Food, Form, food_outline, food_pieces};
+pub use crate::figure::{Face, Food, Form, Prop, food_outline, food_pieces};
 pub use cloth::cloth;
 pub use food::food;
 pub use hand::{Limb, limb};
+pub use held::held;
 pub use pen::Pen;
 pub use picture::{
-    Cut, Keyed, Shown, View, cut, cut_file, groups, marked, sheet, translation, view_box,
+    Cut, Keyed, Shown, View, cut, cut_file, groups, marked, sheet, translation, view_box, waiting,
 };
-pub use prop::{Prop, Ware, prop};
-pub use shadow::{shadow, shadows};
+pub use prop::{Ware, prop};
+pub use shadow::{raised, shadow, shadows};
 pub use surface::surface;
 pub use tone::{INK, PENCIL, Tone, rgb};

@@ -6,7 +6,7 @@
 use glam::DVec2;
 
 /// Path data being written.
-#[derive(Default)]
+#[derive(Clone, Default)]
 pub(super) struct PathData {
     text: String,
     command: u8,

@@ -10,7 +10,7 @@ use super::tone::{SHADE, hex};
 use crate::figure::outline::{hull, middle, resampled};
 
 /// Steps of the wash for a thing 24 mm high or more, and for a lower one.
-const STEPS: [usize; 2] = [9, 5];
+const STEPS: [usize; 2] = [10, 5];
 /// Where the wash begins and how far past the computed tip it fades, as shares
 /// of the tip's displacement.
 const REACH: [f64; 2] = [0.12, 1.14];
@@ -50,8 +50,8 @@ pub fn shadows(outlines: &[Vec<DVec2>], offset: DVec2, height: f64, spread: f64)
     let steps = if height >= 24.0 { STEPS[0] } else { STEPS[1] };
     // The wider the blur in proportion to the throw, the thinner the wash.
     let softness = spread / (offset.length() + largest * 0.5).max(1.0);
-    let whole = 0.62 / (1.0 + 0.9 * softness);
-    let wash = (whole / steps as f64).clamp(0.02, 0.14);
+    let whole = 0.54 / (1.0 + 0.9 * softness);
+    let wash = (whole / steps as f64).clamp(0.018, 0.14);
     let mut node = group
         .set("fill", hex(SHADE))
         .set("fill-opacity", short(wash));
@@ -70,6 +70,30 @@ pub fn shadows(outlines: &[Vec<DVec2>], offset: DVec2, height: f64, spread: f64)
             );
             path.smooth(resampled(&hull(&both), points, true).into_iter());
         }
+        node = node.add(path_node(path, &Look::default()));
+    }
+    node
+}
+
+/// The shadow of a thing held above the table, as [`shadow`] but away from
+/// the thing itself: a few washes that widen round where its edge falls.
+pub fn raised(outline: &[DVec2], offset: DVec2, spread: f64) -> Group {
+    let base = hull(outline);
+    let mut node = Group::new();
+    if base.len() < 3 || !offset.is_finite() || !spread.is_finite() {
+        return node;
+    }
+    let at = middle(&base);
+    let radius = base.iter().map(|p| p.distance(at)).sum::<f64>() / base.len() as f64;
+    node = node
+        .set("fill", hex(SHADE))
+        .set("fill-opacity", short(0.07));
+    for i in 0..5 {
+        let u = f64::from(i) / 4.0;
+        let grow = (1.0 + spread * (1.1 * u - 0.5) / radius.max(1.0)).max(0.3);
+        let loop_ = base.iter().map(|&p| at + (p - at) * grow + offset);
+        let mut path = PathData::default();
+        path.smooth(resampled(&loop_.collect::<Vec<_>>(), 22, true).into_iter());
         node = node.add(path_node(path, &Look::default()));
     }
     node

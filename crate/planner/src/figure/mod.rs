@@ -8,6 +8,7 @@ pub(crate) mod edges;
 mod food;
 pub(crate) mod form;
 pub(crate) mod outline;
+pub(crate) mod prop;
 pub(crate) mod spot;
 mod thing;
 
@@ -17,4 +18,5 @@ pub(crate) use food::EDGE_POINTS;
 pub use food::{Food, food_outline, food_pieces};
 pub(crate) use food::{Plan, plan};
 pub use form::{Face, Form};
+pub use prop::{Prop, merged, prop_of, prop_outline};
 pub use thing::{food_of, form_of, thing_outline};

@@ -4,6 +4,8 @@ use glam::{DVec2, dvec2};
 
 use super::food::{Food, food_outline};
 use super::form::{Face, Form};
+use super::prop::{prop_of, prop_outline};
+use crate::catalogue::{self, Kind};
 use crate::layout::{self, Item, Size};
 use crate::shape::{CHORD_ERROR, outline};
 
@@ -52,14 +54,19 @@ pub fn form_of(item: &Item) -> Form {
     form
 }
 
-/// The outline of an item about its own centre: that of its food where it is
-/// drawn as one, else that of its size.
+/// The outline of an item about its own centre: that of its food or its prop
+/// where it is drawn as more than the outline of its size.
 #[must_use]
 pub fn thing_outline(item: &Item) -> Vec<DVec2> {
-    match food_of(&item.prop) {
-        Some(food) if !matches!(item.size, Size::Outline { .. }) => {
-            food_outline(food, &form_of(item))
-        }
-        _ => outline(&item.size, DVec2::ZERO, item.turn.degrees(), CHORD_ERROR),
+    let plain = || outline(&item.size, DVec2::ZERO, item.turn.degrees(), CHORD_ERROR);
+    if matches!(item.size, Size::Outline { .. }) {
+        return plain();
     }
+    let form = form_of(item);
+    if let Some(food) = food_of(&item.prop) {
+        return food_outline(food, &form);
+    }
+    let kind = catalogue::prop(&item.prop).map_or(Kind::Object, |entry| entry.kind);
+    let own = prop_of(&item.prop, kind).and_then(|prop| prop_outline(prop, &form));
+    own.unwrap_or_else(plain)
 }

@@ -3,7 +3,7 @@
 /// The ids, in the order of their numbers from 1. Links in the world refer to
 /// these places: append only.
 #[rustfmt::skip]
-pub(super) static PROPS: [&str; 71] = [
+pub(super) static PROPS: [&str; 73] = [
     "charcoal-planks", "oak", "light-oak", "walnut", "painted-board", "pale-marble", "slate",
     "linen-cloth", "steel", "terracotta", "plain-board",
     "dinner-plate", "charger", "small-plate", "bread-plate", "soup-bowl", "serving-bowl",
@@ -15,6 +15,7 @@ pub(super) static PROPS: [&str; 71] = [
     "mussels", "lemon-wedges", "citrus-half", "loaf", "torn-bread", "bread-slice", "olives",
     "aubergine", "herbs", "crumbs", "tomato-salad", "leaf-salad", "noodles", "egg-halves", "rice",
     "roast-fish", "berries", "cheese-wedge", "nuts", "soup", "roast-potatoes", "salt",
+    "roast-carrots", "herb-scatter",
 ];
 
 /// The number of an id, if it has one.

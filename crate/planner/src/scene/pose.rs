@@ -4,8 +4,9 @@ use std::sync::OnceLock;
 
 use glam::{DVec2, dvec2};
 
+use crate::figure::merged;
 use crate::layout::Action;
-use crate::shape::{Region, area, hull, union};
+use crate::shape::hull;
 
 /// A joint: mm from the wrist towards the fingertips, mm towards the thumb,
 /// and the breadth of the digit there in mm.
@@ -129,23 +130,15 @@ const fn place(action: Action) -> usize {
 #[must_use]
 pub fn hand_outline(action: Action) -> &'static [DVec2] {
     static OUTLINES: OnceLock<Vec<Vec<DVec2>>> = OnceLock::new();
-    let all = OUTLINES.get_or_init(|| POSES.iter().map(merged).collect());
+    let all = OUTLINES.get_or_init(|| POSES.iter().map(whole).collect());
     &all[place(action)]
 }
 
 /// The back of the hand and the digits in one loop.
-fn merged(pose: &Pose) -> Vec<DVec2> {
+fn whole(pose: &Pose) -> Vec<DVec2> {
     let mut parts = vec![back()];
     parts.extend(pose.digits.iter().map(digit));
-    let regions: Vec<Region> = parts
-        .iter()
-        .filter_map(|part| Region::from_polygon(part).ok())
-        .collect();
-    let refs: Vec<&Region> = regions.iter().collect();
-    let whole = union(&refs).unwrap_or_default();
-    let rings = whole.rings().iter();
-    let outer = rings.max_by(|a, b| area(a).total_cmp(&area(b)));
-    outer.cloned().unwrap_or_default()
+    merged(&parts)
 }
 
 /// The back of the hand with the root of the wrist.
@@ -204,11 +197,12 @@ pub fn digit(joints: &[Joint; 4]) -> Vec<DVec2> {
 mod tests {
     use super::*;
     use crate::scene::{HAND_BREADTH, HAND_LENGTH};
+    use crate::shape::area;
 
     #[test]
     fn every_pose_is_one_loop_no_larger_than_a_hand() {
         for pose in &POSES {
-            let outline = merged(pose);
+            let outline = whole(pose);
             let reach = outline.iter().map(|p| p.x).fold(f64::MIN, f64::max);
             assert!(reach <= HAND_LENGTH + 3.0, "{:?} reaches {reach}", pose.tip);
             let knuckles = outline.iter().filter(|p| p.x > 75.0 && p.y < 0.0);
@@ -227,7 +221,7 @@ mod tests {
     fn what_touches_the_target_lies_on_or_at_the_hand() {
         for pose in &POSES {
             let tip = dvec2(f64::from(pose.tip[0]), f64::from(pose.tip[1]));
-            let near = merged(pose)
+            let near = whole(pose)
                 .iter()
                 .map(|p| p.distance(tip))
                 .fold(f64::MAX, f64::min);

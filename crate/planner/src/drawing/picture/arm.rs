@@ -1,9 +1,11 @@
-//! An arm over the table: sleeve, forearm, hand.
+//! An arm over the table: its shadow, what it holds, hand and sleeve.
 use svg::node::element::Group;
 
-use crate::drawing::{INK, Limb, Pen, limb};
+use super::cast::thrown;
+use crate::drawing::{INK, Limb, Pen, held, limb, raised};
 use crate::layout::{Hand, Layout};
 use crate::scene::arm;
+use crate::shape::frame_outline;
 
 /// The arm that reaches in with one hand.
 pub(super) fn reaching(layout: &Layout, hand: &Hand, pen: &Pen) -> Group {
@@ -15,5 +17,12 @@ pub(super) fn reaching(layout: &Layout, hand: &Hand, pen: &Pen) -> Group {
         action: hand.action,
         palm: hand.palm,
     };
-    limb(&arm(layout, hand), &look, pen)
+    let arm = arm(layout, hand);
+    let vessel = layout.items.iter().find(|i| Some(i.id) == hand.holds);
+    let vessel = vessel.map(|item| f64::from(item.size.extent()[0]));
+    let (offset, spread) = thrown(layout, hand.height, pen.fall);
+    Group::new()
+        .add(raised(&arm.hand, offset, spread))
+        .add(held(&arm, hand.action, look.seed, vessel, pen))
+        .add(limb(&arm, &look, &frame_outline(&layout.frame), pen))
 }

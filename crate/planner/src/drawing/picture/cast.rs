@@ -24,7 +24,7 @@ pub(super) fn cast(layout: &Layout, item: &Item, pen: &Pen) -> Option<Group> {
 
 /// How far the top of a thing throws its shadow, and half the blur at its tip:
 /// similar triangles from the middle and the edges of the light.
-fn thrown(layout: &Layout, height: i32, fall: DVec2) -> (DVec2, f64) {
+pub(super) fn thrown(layout: &Layout, height: i32, fall: DVec2) -> (DVec2, f64) {
     let light = &layout.light;
     let h = f64::from(height);
     let above = (f64::from(light.height_above_table) - h).max(1.0);

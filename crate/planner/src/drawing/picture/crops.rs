@@ -1,64 +1,185 @@
 //! The crops over the picture, each named on a strip of tape.
 use glam::{DVec2, dvec2};
-use svg::node::element::Group;
+use svg::node::element::{Group, Path};
 
-use super::edge::{filled, lined, looped, row};
-use super::lettering::centred;
+use super::edge::{hatched, lined, looped, row};
+use super::lettering::{UNDER, cased, tape, tape_half};
 use crate::drawing::path::{PathData, short};
-use crate::drawing::tone::{Tone, hex, rgb};
-use crate::drawing::{INK, Pen};
+use crate::drawing::tone::{Tone, rgb};
+use crate::drawing::{PENCIL, Pen};
 use crate::figure::outline::bounds;
-use crate::layout::{Crop, Layout};
+use crate::layout::{CopySpace, Crop, Layout};
 use crate::scene::crop_outline;
+use crate::shape::frame_outline;
 use crate::words::say;
 
 /// Crops are drawn in grease pencil on the picture.
 const GREASE: Tone = rgb(0xff6f4d);
 const FOLD: Tone = rgb(0xcfe3ee);
-const TAPE: Tone = rgb(0xf0e2b6);
+/// Height of a name on tape, in weights of the pen.
+const NAME: f64 = 12.0;
+/// Dashes of each crop in turn, in weights of the pen, so that no two
+/// neighbours have the same line.
+const DASHES: [&[f64]; 4] = [
+    &[14.0, 7.0],
+    &[20.0, 5.0, 3.0, 5.0],
+    &[6.0, 5.0],
+    &[12.0, 4.0, 2.5, 4.0, 2.5, 4.0],
+];
+/// Where along an edge of its crop a tape may lie, from the left.
+const PLACES: [f64; 5] = [0.84, 0.5, 0.16, 0.67, 0.33];
 
 /// Every crop of the layout.
 pub(super) fn crops(layout: &Layout, pen: &Pen) -> Group {
+    let unit = pen.weight;
     let mut group = Group::new();
-    for crop in &layout.crops {
-        group = group.add(one(layout, crop, pen.weight));
+    let mut names: Vec<(String, Crops)> = Vec::new();
+    for (n, crop) in layout.crops.iter().enumerate() {
+        let corners = crop_outline(layout, crop);
+        let (low, high) = bounds(&corners);
+        group = trimmed(group, &corners, n, unit);
+        if let Some(copy) = &crop.copy {
+            group = space(group, layout, crop, copy, unit);
+        }
+        if crop.gutter > 0 {
+            let centre = (low + high) * 0.5;
+            group = fold(group, centre.x, low.y, high.y, unit);
+            let at = [dvec2(centre.x, low.y), dvec2(centre.x, high.y)];
+            names.push((say("drawing-gutter", &[]), at));
+        }
+        let name = if crop.name.is_empty() {
+            say("drawing-crop", &[])
+        } else {
+            crop.name.clone()
+        };
+        names.push((name, [low, high]));
+    }
+    let (low, high) = bounds(&frame_outline(&layout.frame));
+    let mut laid: Vec<(DVec2, DVec2)> = Vec::new();
+    for (text, edge) in names {
+        let half = tape_half(&text, NAME * unit);
+        let at = free(edge, half, (low, high), &laid);
+        group = group.add(tape(&text, at, NAME * unit, laid.len()));
+        laid.push((at, half));
     }
     group
 }
 
-fn one(layout: &Layout, crop: &Crop, unit: f64) -> Group {
-    let corners = crop_outline(layout, crop);
-    let (low, high) = bounds(&corners);
-    let dash = Some([14.0 * unit, 7.0 * unit]);
-    let mut group = Group::new().add(lined(looped(&corners), GREASE, unit * 1.2, dash));
-    let at = dvec2(high.x - unit * 40.0, high.y);
-    let plain = say("drawing-crop", &[]);
-    let text = if crop.name.is_empty() {
-        &plain
-    } else {
-        &crop.name
+/// The two ends of what a tape names: a crop's corners, or a fold's ends.
+type Crops = [DVec2; 2];
+
+/// A place for a tape over an edge of what it names, clear of those laid.
+fn free(
+    [from, to]: Crops,
+    half: DVec2,
+    (low, high): (DVec2, DVec2),
+    laid: &[(DVec2, DVec2)],
+) -> DVec2 {
+    let within = |x: f64| {
+        let most = high.x - half.x;
+        x.clamp((low.x + half.x).min(most), most)
     };
-    let half = dvec2(text.chars().count() as f64 * 3.2 + 9.0, 9.0) * unit;
-    let tape = [
-        at - half,
-        at + dvec2(half.x, -half.y),
-        at + half,
-        at + dvec2(-half.x, half.y),
-    ];
-    let name = centred(text, at + dvec2(0.0, unit * 4.0), unit * 12.0);
-    group = group
-        .add(filled(&tape, TAPE))
-        .add(name.set("fill", hex(INK)));
-    if crop.gutter > 0 {
-        group = group.add(fold((low + high) * 0.5, low.y, high.y, unit));
-    }
-    group
+    let clear = |at: &DVec2| {
+        laid.iter().all(|(other, size)| {
+            let gap = (*at - *other).abs() - (half + *size) * 1.06;
+            gap.max_element() > 0.0
+        })
+    };
+    let edges = [to.y, from.y];
+    let places = edges
+        .iter()
+        .flat_map(|&y| PLACES.map(|t| dvec2(within(from.x + (to.x - from.x) * t), y)));
+    let first = dvec2(within(from.x + (to.x - from.x) * PLACES[0]), to.y);
+    // Where all are taken, the next free row above the lower edge.
+    let rows = (1..12).map(|n| first - dvec2(0.0, half.y * 2.2 * f64::from(n)));
+    places.chain(rows).find(clear).unwrap_or(first)
 }
 
-/// The fold of a double page: long and short dashes.
-fn fold(centre: DVec2, from: f64, to: f64, unit: f64) -> svg::node::element::Path {
-    let mut data = PathData::default();
-    row(&mut data, &[dvec2(centre.x, from), dvec2(centre.x, to)]);
-    let dash = [12.0, 3.0, 1.5, 3.0].map(|n| short(n * unit)).join(" ");
-    lined(data, FOLD, unit, None).set("stroke-dasharray", dash)
+/// A line over a dark casing.
+fn over(group: Group, data: [PathData; 2], tone: Tone, width: f64, dash: &str) -> Group {
+    let [below, above] = data;
+    let dashed = |path: Path| {
+        if dash.is_empty() {
+            path
+        } else {
+            path.set("stroke-dasharray", dash)
+        }
+    };
+    let under = lined(below, UNDER, width * 2.5, None).set("stroke-opacity", short(0.6));
+    group
+        .add(dashed(under))
+        .add(dashed(lined(above, tone, width, None)))
+}
+
+fn dashes(pattern: &[f64], unit: f64) -> String {
+    let lengths: Vec<String> = pattern.iter().map(|n| short(n * unit)).collect();
+    lengths.join(" ")
+}
+
+/// The trim: dashes, and strong corners laid by hand.
+fn trimmed(group: Group, corners: &[DVec2], n: usize, unit: f64) -> Group {
+    let line = || looped(corners);
+    let dash = dashes(DASHES[n % DASHES.len()], unit);
+    let group = over(group, [line(), line()], GREASE, unit * 1.1, &dash);
+    let mut marks = PathData::default();
+    for (i, &corner) in corners.iter().enumerate() {
+        let towards = |other: usize| {
+            let side = corners[other % corners.len()] - corner;
+            side.normalize_or_zero() * (side.length() * 0.2).min(17.0 * unit)
+        };
+        let (next, last) = (towards(i + 1), towards(i + corners.len() - 1));
+        row(&mut marks, &[corner + next, corner, corner + last]);
+    }
+    group.add(lined(marks, GREASE, unit * 2.6, None))
+}
+
+/// The fold of a double page: long, dot, dot, and a caret outside each end.
+fn fold(group: Group, x: f64, from: f64, to: f64, unit: f64) -> Group {
+    let line = || {
+        let mut data = PathData::default();
+        row(&mut data, &[dvec2(x, from), dvec2(x, to)]);
+        data
+    };
+    let dash = dashes(&[12.0, 3.0, 1.0, 3.0, 1.0, 3.0], unit);
+    let group = over(group, [line(), line()], FOLD, unit, &dash);
+    let carets = || {
+        let mut data = PathData::default();
+        for (end, out) in [(from, -unit), (to, unit)] {
+            let tip = dvec2(x, end + out * 3.0);
+            let wing = dvec2(unit * 5.0, out * 6.0);
+            row(&mut data, &[tip + wing, tip, tip + wing * dvec2(-1.0, 1.0)]);
+        }
+        data
+    };
+    over(group, [carets(), carets()], FOLD, unit, "")
+}
+
+/// Copy space: a dotted box, hatched, with its words.
+fn space(group: Group, layout: &Layout, crop: &Crop, copy: &CopySpace, unit: f64) -> Group {
+    let corners = crop_outline(layout, crop);
+    let across = (corners[1] - corners[0]).normalize_or(DVec2::X);
+    let area = copy.area;
+    let place = |x: f64, y: f64| crop.at.vec() + across * x + across.perp() * y;
+    let (dx, dy) = (f64::from(area.dx), f64::from(area.dy));
+    let half = dvec2(f64::from(area.width), f64::from(area.depth)) * 0.5;
+    let box_: Vec<DVec2> = [(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)]
+        .iter()
+        .map(|&(x, y)| place(dx + half.x * x, dy + half.y * y))
+        .collect();
+    let mut lines = PathData::default();
+    hatched(&mut lines, &box_, unit * 8.0);
+    let hatch = lined(lines, PENCIL, unit * 0.5, None).set("stroke-opacity", short(0.4));
+    let dots = dashes(&[0.1, 3.0], unit);
+    let group = over(
+        group.add(hatch),
+        [looped(&box_), looped(&box_)],
+        PENCIL,
+        unit * 0.8,
+        &dots,
+    );
+    if copy.wording.is_empty() {
+        return group;
+    }
+    let at = place(dx, dy) + dvec2(0.0, unit * NAME * 0.34);
+    group.add(cased(&copy.wording, at, unit * NAME, PENCIL).set("font-style", "italic"))
 }

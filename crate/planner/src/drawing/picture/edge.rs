@@ -7,6 +7,7 @@ use crate::drawing::path::PathData;
 use crate::drawing::ribbon;
 use crate::drawing::sketch::{Look, path_node};
 use crate::drawing::tone::{INK, Tone};
+use crate::figure::outline::bounds;
 
 /// A loop with straight sides.
 pub(super) fn looped(points: &[DVec2]) -> PathData {
@@ -47,4 +48,30 @@ pub(super) fn lined(data: PathData, tone: Tone, width: f64, dash: Option<[f64; 2
         ..Look::default()
     };
     path_node(data, &look)
+}
+
+/// Adds slanting lines inside a loop, `step` mm apart.
+pub(super) fn hatched(data: &mut PathData, loop_: &[DVec2], step: f64) {
+    // Turned by an eighth, so that the lines lie level.
+    let half = core::f64::consts::FRAC_1_SQRT_2;
+    let turn = DVec2::splat(half);
+    let back = DVec2::new(half, -half);
+    let turned: Vec<DVec2> = loop_.iter().map(|p| turn.rotate(*p)).collect();
+    let (low, high) = bounds(&turned);
+    let rows = ((high.y - low.y) / step).floor().clamp(0.0, 400.0);
+    for n in 1..=rows as i32 {
+        let y = low.y + (high.y - low.y) * f64::from(n) / (rows + 1.0);
+        let mut cuts: Vec<f64> = Vec::new();
+        for (i, &a) in turned.iter().enumerate() {
+            let b = turned[(i + 1) % turned.len()];
+            if (a.y <= y) != (b.y <= y) {
+                cuts.push(a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y));
+            }
+        }
+        cuts.sort_by(f64::total_cmp);
+        for pair in cuts.chunks_exact(2) {
+            let ends = [DVec2::new(pair[0], y), DVec2::new(pair[1], y)];
+            row(data, &ends.map(|p| back.rotate(p)));
+        }
+    }
 }

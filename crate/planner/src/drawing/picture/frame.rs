@@ -1,34 +1,41 @@
-//! The frame: the veil outside it, its pencil line, ticks, top and light.
+//! The frame: the veil outside it, its pencil line, ticks, top and light, and
+//! the arms that reach in from outside.
 use glam::{DVec2, dvec2};
-use svg::node::element::{Group, Path};
+use svg::node::element::{Group, Path, Text};
 
 use super::edge::{lined, looped, row};
-use super::lettering::centred;
+use super::lettering::{centred, lettering};
 use super::view::View;
 use crate::drawing::path::{PathData, short};
 use crate::drawing::{PENCIL, Pen};
-use crate::layout::Layout;
-use crate::shape::frame_outline;
+use crate::layout::{Hand, Layout};
+use crate::scene::arm;
+use crate::shape::{contains, frame_outline};
 use crate::words::say;
 
 /// How far the world outside the frame fades towards the sheet.
 const FADE: f64 = 0.56;
 /// How far the veil reaches, mm: past the largest layout.
 const FAR: f64 = 30_000.0;
+/// Half the length of the sash of the window mark, in weights of the pen.
+const SASH: f64 = 12.0;
 
-/// The frame and what is written round it.
-pub(super) fn frame(layout: &Layout, view: &View, pen: &Pen) -> Group {
+/// The frame and what is drawn and written round it.
+pub(super) fn frame(layout: &Layout, hands: &[&Hand], view: &View, pen: &Pen) -> Group {
     let corners = frame_outline(&layout.frame);
     let unit = pen.weight;
     let up = (corners[0] - corners[3]).normalize_or_zero();
     let tip = (corners[0] + corners[1]) * 0.5 + up * unit * 19.0;
     let top = centred(&say("drawing-top", &[]), tip + up * unit * 6.0, unit * 11.0);
+    let (sash, label) = window(layout, &corners, unit);
     Group::new()
         .add(veil(&corners, view))
+        .add(on_paper(arms(layout, hands, &corners), view, unit * 0.75))
         .add(lined(looped(&corners), PENCIL, unit * 0.8, None))
         .add(on_paper(ticks(&corners, up, tip, unit), view, unit))
         .add(top.set("fill", view.ink).set("font-style", "italic"))
-        .add(on_paper(window(layout, unit), view, unit))
+        .add(on_paper(sash, view, unit))
+        .add(label.set("fill", view.ink).set("font-style", "italic"))
 }
 
 /// Everything but the frame, faded.
@@ -53,7 +60,35 @@ fn on_paper(data: PathData, view: &View, width: f64) -> Path {
         .set("d", data.finish())
         .set("fill", "none")
         .set("stroke", view.ink)
+        .set("stroke-linecap", "round")
         .set("stroke-width", short(width))
+}
+
+/// The two sides of each arm outside the frame: thin, the shoulder open.
+fn arms(layout: &Layout, hands: &[&Hand], corners: &[DVec2]) -> PathData {
+    let mut data = PathData::default();
+    for hand in hands {
+        let arm = arm(layout, hand);
+        let limb = if arm.sleeve.is_empty() {
+            &arm.forearm
+        } else {
+            &arm.sleeve
+        };
+        let half = (limb.len() - 2) / 2;
+        for side in [&limb[..half], &limb[half..2 * half]] {
+            for pair in side.windows(2) {
+                // In pieces, so that each lies on one side of the frame's edge.
+                for i in 0..10 {
+                    let at = |n: i32| pair[0].lerp(pair[1], f64::from(n) / 10.0);
+                    let (a, b) = (at(i), at(i + 1));
+                    if !contains(corners, (a + b) * 0.5) {
+                        row(&mut data, &[a, b]);
+                    }
+                }
+            }
+        }
+    }
+    data
 }
 
 /// Ticks past the corners and the arrow to the top of the picture.
@@ -72,22 +107,52 @@ fn ticks(corners: &[DVec2], up: DVec2, tip: DVec2, unit: f64) -> PathData {
     data
 }
 
-/// The side the light comes from, marked outside the frame.
-fn window(layout: &Layout, unit: f64) -> PathData {
+/// The side the light comes from: a sash and three rays above the picture, or
+/// below it where the light comes from there, with its name beside it.
+fn window(layout: &Layout, corners: &[DVec2], unit: f64) -> (PathData, Text) {
     let towards = layout.light.clock.direction();
-    let centre = layout.frame.at.vec();
-    let half = dvec2(f64::from(layout.frame.width), layout.frame.height()) * 0.5;
-    let reach = (half.x / towards.x.abs().max(1e-6)).min(half.y / towards.y.abs().max(1e-6));
-    let at = centre + towards * reach + towards * unit * 16.0;
-    let across = towards.perp() * unit * 22.0;
-    let mut data = PathData::default();
-    for back in [0.0, unit * 4.0] {
-        let pane = at + towards * back;
-        row(&mut data, &[pane - across, pane + across]);
-    }
-    for n in [-0.6, 0.0, 0.6] {
+    let low = corners.iter().fold(DVec2::INFINITY, |low, p| low.min(*p));
+    let high = corners
+        .iter()
+        .fold(-DVec2::INFINITY, |high, p| high.max(*p));
+    let (middle, half) = ((low + high) * 0.5, (high - low) * 0.5);
+    // On the ray from the middle, slid along so that it stays in the picture
+    // and clear of the arrow to the top.
+    let room = (half.x - unit * (SASH + 6.0)).max(0.0);
+    let least = (unit * 44.0).min(room);
+    let slid = towards.x * half.x * 1.2;
+    let aside = slid.abs().clamp(least, room) * if slid > 0.0 { 1.0 } else { -1.0 };
+    let below = towards.y > 0.3;
+    let away = unit * 16.0;
+    let at = dvec2(
+        middle.x + aside,
+        if below { high.y + away } else { low.y - away },
+    );
+    let across = towards.perp() * unit * SASH;
+    let deep = towards * unit * 3.6;
+    let at = at + towards * unit * 3.0;
+    let mut data = looped(&[
+        at - across,
+        at + across,
+        at + across + deep,
+        at - across + deep,
+    ]);
+    row(&mut data, &[at, at + deep]);
+    for n in [-0.62, 0.0, 0.62] {
         let from = at + across * n - towards * unit * 3.0;
-        row(&mut data, &[from, from - towards * unit * 9.0]);
+        let long = if n == 0.0 { 12.0 } else { 8.0 };
+        let end = from - towards * unit * long;
+        row(&mut data, &[from, end]);
+        if n == 0.0 {
+            let back = end + towards * unit * 3.4;
+            let wing = towards.perp() * unit * 2.4;
+            row(&mut data, &[back - wing, end, back + wing]);
+        }
     }
-    data
+    // The name stands on the side of the picture's middle.
+    let side = if aside > 0.0 { -1.0 } else { 1.0 };
+    let start = at + dvec2(side * unit * (SASH + 5.0), unit * 2.0);
+    let name = lettering(&say("drawing-window", &[]), start, unit * 11.0);
+    let anchor = if side < 0.0 { "end" } else { "start" };
+    (data, name.set("text-anchor", anchor))
 }

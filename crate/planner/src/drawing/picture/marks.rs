@@ -1,62 +1,76 @@
-//! Marks of findings: where on the drawing to look.
+//! Marks of findings: where on the drawing to look. Each is told by its line,
+//! not by its colour: a seam, dashes, bars, hatching, an arrow, long dashes, a
+//! dotted ring. All lie on a dark casing, so that they show on any ground and
+//! in print.
 use glam::DVec2;
 use svg::node::element::Group;
 
-use super::edge::{lined, looped, row};
-use crate::drawing::Pen;
-use crate::drawing::path::PathData;
+use super::edge::{hatched, lined, looped, row};
+use super::lettering::{UNDER, cased};
+use crate::drawing::path::{PathData, short};
 use crate::drawing::tone::{Tone, rgb};
-use crate::figure::outline::ellipse;
+use crate::drawing::{PENCIL, Pen};
+use crate::figure::outline::{ellipse, middle};
 use crate::readings::Mark;
 
 const STITCH: Tone = rgb(0xff8a57);
-/// What a mark is lined with below, so that it shows on any ground.
-const UNDER: Tone = rgb(0x1a1613);
+/// Height of the words of a mark, in weights of the pen.
+const WORDS: f64 = 11.0;
+/// Runs of a lost edge that begin this near to where the last one ended, mm,
+/// are one edge of which a share is lost: its dark line goes on between them.
+const BRIDGE: f64 = 75.0;
+/// From this length on, in weights of the pen, a run is sewn with cross-ticks;
+/// shorter ones would look like stray crosses and stay plain dashes.
+const SEWN: f64 = 30.0;
 
 /// All marks, each a light line over a dark one.
 pub(super) fn marks(marks: &[Mark], pen: &Pen) -> Group {
+    let unit = pen.weight;
     let mut group = Group::new();
+    let runs = marks.iter().filter_map(|mark| match mark {
+        Mark::LostEdge { line } => Some(line.as_slice()),
+        _ => None,
+    });
+    let runs: Vec<&[DVec2]> = runs.collect();
+    if !runs.is_empty() {
+        group = lost(group, &runs, unit);
+    }
     for mark in marks {
-        let under = lined(shape(mark, pen.weight), UNDER, pen.weight * 3.0, None);
-        group = group.add(under.set("stroke-opacity", 0.6)).add(lined(
-            shape(mark, pen.weight),
-            STITCH,
-            pen.weight,
-            None,
-        ));
+        if !matches!(mark, Mark::LostEdge { .. }) {
+            group = one(group, mark, unit);
+        }
     }
     group
 }
 
-fn shape(mark: &Mark, unit: f64) -> PathData {
-    let mut data = PathData::default();
-    match mark {
-        Mark::LostEdge { line } => stitched(&mut data, line, unit),
-        Mark::Gap { from, to, .. } => {
-            let bar = (*to - *from).normalize_or(DVec2::X).perp() * unit * 6.0;
-            row(&mut data, &[*from - bar, *from + bar]);
-            row(&mut data, &[*to - bar, *to + bar]);
-            row(&mut data, &[*from, *to]);
+/// All lost edges: one dark line along each, the lost runs light on it.
+fn lost(group: Group, runs: &[&[DVec2]], unit: f64) -> Group {
+    let (mut dark, mut light) = (PathData::default(), PathData::default());
+    let mut chain: Vec<DVec2> = Vec::new();
+    for run in runs {
+        let near = |end: &DVec2| run.first().is_some_and(|p| p.distance(*end) < BRIDGE);
+        if !chain.last().is_some_and(near) {
+            row(&mut dark, &chain);
+            chain.clear();
         }
-        Mark::Overrun { outline, .. } => data = looped(outline),
-        Mark::Arrow { from, to } => {
-            let back = (*from - *to).normalize_or(DVec2::X) * unit * 8.0;
-            let wing = back.perp() * 0.5;
-            row(&mut data, &[*from, *to]);
-            row(&mut data, &[*to + back + wing, *to, *to + back - wing]);
-        }
-        Mark::Triangle { corners } => data = looped(corners),
-        Mark::Ring { at, radius } => {
-            data.smooth(ellipse(*at, DVec2::splat(*radius), 24).into_iter());
-        }
+        chain.extend(*run);
+        sewn(&mut light, run, unit);
     }
-    data
+    row(&mut dark, &chain);
+    let under = lined(dark, UNDER, unit * 3.2, None).set("stroke-opacity", short(0.66));
+    group
+        .add(under)
+        .add(lined(light, STITCH, unit * 1.15, None))
 }
 
-/// A lost edge: a line along it with cross-ticks, as if it needed sewing.
-fn stitched(data: &mut PathData, run: &[DVec2], unit: f64) {
+/// A lost run: a line along it, with cross-ticks as if it needed sewing.
+fn sewn(data: &mut PathData, run: &[DVec2], unit: f64) {
     row(data, run);
-    let (step, half) = (7.6 * unit, 4.5 * unit);
+    let whole: f64 = run.windows(2).map(|p| p[0].distance(p[1])).sum();
+    if whole < SEWN * unit {
+        return;
+    }
+    let (step, half) = (7.6 * unit, 4.2 * unit);
     let mut left = step / 2.0;
     for pair in run.windows(2) {
         let along = pair[1] - pair[0];
@@ -68,5 +82,69 @@ fn stitched(data: &mut PathData, run: &[DVec2], unit: f64) {
             left += step;
         }
         left -= long;
+    }
+}
+
+fn one(group: Group, mark: &Mark, unit: f64) -> Group {
+    let (shape, dash, words) = drawn(mark, unit);
+    let tone = if matches!(mark, Mark::Overrun { .. }) {
+        STITCH
+    } else {
+        PENCIL
+    };
+    let width = if dash.is_some() { 1.4 } else { 1.0 };
+    let under = lined(shape.clone(), UNDER, unit * 3.0, None);
+    let group = group
+        .add(under.set("stroke-opacity", short(0.66)))
+        .add(lined(shape, tone, unit * width, dash));
+    match words {
+        Some((text, at)) if !text.is_empty() => group.add(cased(text, at, unit * WORDS, tone)),
+        _ => group,
+    }
+}
+
+/// A mark's lines, how they are dashed, its words and where they stand.
+type Drawn<'a> = (PathData, Option<[f64; 2]>, Option<(&'a str, DVec2)>);
+
+fn drawn(mark: &Mark, unit: f64) -> Drawn<'_> {
+    let mut data = PathData::default();
+    match mark {
+        Mark::LostEdge { line } => {
+            sewn(&mut data, line, unit);
+            (data, None, None)
+        }
+        Mark::Gap { from, to, label } => {
+            let across = (*to - *from).normalize_or(DVec2::X).perp() * unit;
+            for end in [*from, *to] {
+                row(&mut data, &[end - across * 7.0, end + across * 7.0]);
+            }
+            row(&mut data, &[*from, *to]);
+            // Above the bars, whichever way they stand.
+            let up = if across.y > 0.0 { -across } else { across };
+            let at = (*from + *to) * 0.5 + up * 11.0;
+            (data, None, Some((label, at)))
+        }
+        Mark::Overrun { outline, label } => {
+            data = looped(outline);
+            hatched(&mut data, outline, unit * 7.0);
+            let at = middle(outline) + DVec2::Y * (unit * WORDS * 0.34);
+            (data, None, Some((label, at)))
+        }
+        Mark::Arrow { from, to } => {
+            let back = (*from - *to).normalize_or(DVec2::X) * unit * 9.0;
+            let wing = back.perp() * 0.5;
+            row(&mut data, &[*from, *to]);
+            row(&mut data, &[*to + back + wing, *to, *to + back - wing]);
+            data.smooth(ellipse(*from, DVec2::splat(unit * 3.0), 10).into_iter());
+            (data, None, None)
+        }
+        Mark::Triangle { corners } => {
+            data = looped(corners);
+            (data, Some([12.0 * unit, 5.0 * unit]), None)
+        }
+        Mark::Ring { at, radius } => {
+            data.smooth(ellipse(*at, DVec2::splat(*radius), 28).into_iter());
+            (data, Some([0.1 * unit, 4.5 * unit]), None)
+        }
     }
 }

@@ -18,6 +18,7 @@ mod tags;
 mod thing;
 mod view;
 
+pub use cloth::waiting;
 pub use cut::{Cut, cut, cut_file, view_box};
 pub use sheet::sheet;
 pub use view::{Keyed, Shown, View, translation};
@@ -26,7 +27,7 @@ use glam::DVec2;
 use svg::node::element::Group;
 
 use super::Pen;
-use crate::layout::{Hand, Layout};
+use crate::layout::{Hand, Layout, Linen};
 use crate::scene::in_paint_order;
 
 /// Weight of an ink line, px.
@@ -41,7 +42,10 @@ pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
         all.push(Keyed { key, group, at });
     };
     push("surface".into(), surface::surface(layout, &pen), None);
-    for linen in &layout.linens {
+    // What lies beside the table waits unfaded past the frame.
+    let waits = |linen: &&Linen| view.frame && cloth::is_aside(layout, linen);
+    let aside = || layout.linens.iter().filter(waits);
+    for linen in layout.linens.iter().filter(|l| !waits(l)) {
         let at = Some(linen.at.vec());
         push(named("linen", linen.id.0), cloth::cloth(linen, &pen), at);
     }
@@ -58,7 +62,12 @@ pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
         push(named("hand", hand.id.0), arm, None);
     }
     if view.frame {
-        push("frame".into(), frame::frame(layout, view, &pen), None);
+        let frame = frame::frame(layout, &shown, view, &pen);
+        push("frame".into(), frame, None);
+        for linen in aside() {
+            let group = cloth::aside(layout, linen, view, &pen);
+            push(named("linen", linen.id.0), group, Some(linen.at.vec()));
+        }
         push("marks".into(), marks::marks(&view.marks, &pen), None);
     }
     if view.crops {

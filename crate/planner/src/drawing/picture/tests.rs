@@ -1,4 +1,3 @@
-use svg::node::Node;
 use svg::parser::Event;
 
 use super::*;
@@ -155,7 +154,7 @@ fn every_kind_of_mark_is_a_light_line_over_a_dark_one() {
     let line = vec![from, to];
     let label = String::new();
     let all = [
-        Mark::LostEdge { line: line.clone() },
+        Mark::LostEdge { line },
         Mark::Gap { from, to, label },
         Mark::Overrun {
             outline: vec![from, to, DVec2::ZERO],
@@ -178,9 +177,39 @@ fn every_kind_of_mark_is_a_light_line_over_a_dark_one() {
     };
     for mark in all {
         let group = super::marks::marks(std::slice::from_ref(&mark), &pen);
-        let lines = group.get_children().map_or(0, Vec::len);
+        let lines = group.to_string().matches("<path").count();
         assert_eq!(lines, 2, "dark under light: {mark:?}");
         let text = group.to_string();
         assert!(text.contains("d=\"M"), "with ink: {text}");
     }
+}
+
+#[test]
+fn an_edge_lost_in_part_is_one_dark_line_with_light_dashes_on_it() {
+    let run = |x: f64| Mark::LostEdge {
+        line: vec![DVec2::new(x, 0.0), DVec2::new(x + 30.0, 0.0)],
+    };
+    let pen = Pen {
+        weight: 4.0,
+        fall: DVec2::Y,
+        fine: false,
+    };
+    let drawn = |marks: &[Mark]| super::marks::marks(marks, &pen).to_string();
+    let lines = |text: &str, n: usize| {
+        let paths: Vec<&str> = text.split("<path").skip(1).collect();
+        assert_eq!(paths.len(), 2, "one dark, one light: {text}");
+        paths[n].matches('M').count()
+    };
+    let near = drawn(&[run(0.0), run(70.0), run(140.0)]);
+    assert_eq!(
+        (lines(&near, 0), lines(&near, 1)),
+        (1, 3),
+        "no crosses: {near}"
+    );
+    let far = drawn(&[run(0.0), run(400.0)]);
+    assert_eq!(lines(&far, 0), 2, "two edges: {far}");
+    let long = Mark::LostEdge {
+        line: vec![DVec2::ZERO, DVec2::new(600.0, 0.0)],
+    };
+    assert!(lines(&drawn(&[long]), 1) > 15, "sewn along");
 }

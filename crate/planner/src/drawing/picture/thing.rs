@@ -4,8 +4,8 @@ use svg::node::element::Group;
 
 use super::edge::{filled, inked};
 use crate::catalogue::{self, Kind};
-use crate::drawing::{Food, INK, Pen, Prop, Tone, Ware, food, prop};
-use crate::figure::{food_of, form_of};
+use crate::drawing::{Food, INK, Pen, Tone, Ware, food, prop};
+use crate::figure::{food_of, form_of, prop_of};
 use crate::layout::{Item, Part, Parts, Size};
 use crate::shape::{CHORD_ERROR, outline};
 
@@ -39,24 +39,6 @@ pub(super) fn thing(item: &Item, pen: &Pen) -> Group {
 fn morsel(kind: Food, item: &Item, parts: &Parts, pen: &Pen) -> Group {
     let given = tones(parts.food.as_ref());
     food(kind, &form_of(item), &given, pen)
-}
-
-/// Which drawn prop a catalogue id is; the rest are outlines of their size.
-fn prop_of(id: &str, kind: Kind) -> Option<Prop> {
-    Some(match (id, kind) {
-        ("enamel-pot" | "pale-lined-pot", _) => Prop::Pot,
-        ("mug" | "coffee-cup", _) => Prop::Cup,
-        ("oil-carafe" | "bottle", _) => Prop::Carafe,
-        ("fork", _) => Prop::Fork,
-        ("knife", _) => Prop::Knife,
-        ("spoon" | "serving-spoon", _) => Prop::Spoon,
-        ("chopsticks", _) => Prop::Chopsticks,
-        ("wooden-board", _) => Prop::Board,
-        (_, Kind::Candle) => Prop::Candle,
-        (_, Kind::Glass) => Prop::Glass,
-        (_, Kind::Vessel | Kind::Board) => Prop::Dish,
-        _ => return None,
-    })
 }
 
 fn vessel(item: &Item, parts: &Parts, pen: &Pen) -> Group {

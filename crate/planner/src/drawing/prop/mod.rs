@@ -4,42 +4,18 @@ use glam::{DVec2, dvec2};
 use svg::node::element::Group;
 
 use super::pen::Pen;
-use super::sketch::Sketch;
+use super::sketch::{Rows, Sketch};
 use super::tone::{GLINT, Tone, deeper, lighter, luma};
-use crate::figure::blob::{round, sheet};
+use crate::figure::blob::{round, ruled, sheet};
 use crate::figure::dice::{Dice, EDGE};
 use crate::figure::form::{Form, Frame};
+use crate::figure::prop::{Prop, designed, parts};
 
+mod cups;
 mod glass;
 mod steel;
 mod tall;
-
-/// What a thing is, as far as its drawing goes.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Prop {
-    /// A plate, bowl, platter or pan with a rim and a well.
-    Dish,
-    /// A dish with two handles at its sides.
-    Pot,
-    /// A cup with one handle.
-    Cup,
-    /// A glass with something in it.
-    Glass,
-    /// A bottle or carafe with its mouth in the middle.
-    Carafe,
-    /// A taper candle in its holder.
-    Candle,
-    /// A wooden board.
-    Board,
-    /// A fork.
-    Fork,
-    /// A knife.
-    Knife,
-    /// A spoon.
-    Spoon,
-    /// Two chopsticks.
-    Chopsticks,
-}
+mod wood;
 
 /// The colours and rim of a prop.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -58,21 +34,27 @@ pub struct Ware {
 /// translation only.
 #[must_use]
 pub fn prop(kind: Prop, form: &Form, ware: &Ware, pen: &Pen) -> Group {
-    let form = form.sound();
+    let form = designed(kind, form);
     let mut s = Sketch::new(pen, Dice::new(form.seed, EDGE), Frame::turned(form.turn));
     let half = form.half;
+    let shape = parts(kind, form.seed, half);
     match kind {
         Prop::Dish => dish(&mut s, half, ware, 1.4),
-        Prop::Pot => pot(&mut s, half, ware),
-        Prop::Cup => cup(&mut s, half, ware),
+        Prop::Pot => pot(&mut s, half, ware, &shape[1..]),
+        Prop::Pan => pan(&mut s, half, ware, &shape[1]),
+        Prop::Mug => cups::mug(&mut s, half, ware, &shape),
+        Prop::Cup => cups::cup(&mut s, half, ware),
+        Prop::Jug => cups::jug(&mut s, half, ware, &shape),
         Prop::Glass => glass::glass(&mut s, half, ware),
         Prop::Carafe => glass::carafe(&mut s, half, ware),
         Prop::Candle => tall::candle(&mut s, half, ware),
-        Prop::Board => board(&mut s, half, ware),
-        Prop::Fork => steel::fork(&mut s, half, ware),
-        Prop::Knife => steel::knife(&mut s, half, ware),
-        Prop::Spoon => steel::spoon(&mut s, half, ware),
-        Prop::Chopsticks => steel::chopsticks(&mut s, half, ware),
+        Prop::Mill => wood::mill(&mut s, half, ware),
+        Prop::Board => wood::board(&mut s, half, ware),
+        Prop::Slate => wood::slate(&mut s, half, ware, &shape[0]),
+        Prop::Fork => steel::fork(&mut s, half, ware, &shape[0]),
+        Prop::Knife => steel::knife(&mut s, half, ware, &shape),
+        Prop::Spoon => steel::spoon(&mut s, half, ware, &shape),
+        Prop::Chopsticks => steel::chopsticks(&mut s, half, ware, &shape),
     }
     s.done()
 }
@@ -80,15 +62,19 @@ pub fn prop(kind: Prop, form: &Form, ware: &Ware, pen: &Pen) -> Group {
 /// A thrown rim: round, or a rounded rectangle, 0.6% uneven.
 fn rim(s: &mut Sketch<'_>, half: DVec2, square: bool) -> Vec<DVec2> {
     if square {
-        sheet(
-            &mut s.dice,
-            half,
-            8,
-            half.min_element() * 0.012,
-            half.min_element() * 0.12,
-        )
+        let short = half.min_element();
+        sheet(&mut s.dice, half, 8, short * 0.008, short * 0.12)
     } else {
         round(&mut s.dice, DVec2::ZERO, half, 0.0, 0.006, 40, 2.0)
+    }
+}
+
+/// The tone of a rim where it looks at the window.
+fn lit(tone: Tone) -> Tone {
+    if luma(tone) > 0.7 {
+        [255, 255, 255]
+    } else {
+        lighter(lighter(tone))
     }
 }
 
@@ -108,77 +94,79 @@ fn dish(s: &mut Sketch<'_>, half: DVec2, ware: &Ware, ink: f64) {
         s.fill(&floor, well);
     }
     s.ink(&edge, ink);
-    if !ware.square {
-        let mid = half - width * 0.45;
-        let tone = if luma(ware.rim) > 0.7 {
-            [255, 255, 255]
-        } else {
-            lighter(lighter(ware.rim))
-        };
-        s.rim_light(DVec2::ZERO, mid, tone, 1.4);
+    if ware.square {
+        // The window runs along the two rims that look at it.
+        let at = (half - width * 0.45) * dvec2(s.lit.x.signum(), s.lit.y.signum());
+        let row = vec![
+            at * dvec2(1.0, -0.2),
+            at * dvec2(1.0, 0.9),
+            at * dvec2(0.9, 1.0),
+            at * dvec2(-0.5, 1.0),
+        ];
+        s.lines(&[row], lit(ware.rim), 1.2, 0.75);
+    } else {
+        s.rim_light(DVec2::ZERO, half - width * 0.45, lit(ware.rim), 1.4);
     }
 }
 
-fn pot(s: &mut Sketch<'_>, half: DVec2, ware: &Ware) {
-    let grip = dvec2(half.x * 0.17, half.y * 0.2);
-    let ears: Vec<Vec<DVec2>> = [-1.0, 1.0]
-        .into_iter()
-        .map(|side| {
-            let at = dvec2(side * half.x * 1.04, 0.0);
-            round(&mut s.dice, at, grip, 0.0, 0.02, 16, 2.6)
-        })
-        .collect();
-    s.fills(&ears, deeper(ware.rim), 0.9, 0.0);
-    dish(s, half, ware, 1.8);
-}
-
-fn cup(s: &mut Sketch<'_>, half: DVec2, ware: &Ware) {
-    let at = dvec2(half.x * 1.08, 0.0);
-    let ear = round(&mut s.dice, at, half * dvec2(0.34, 0.2), 0.0, 0.02, 14, 2.4);
-    s.fills(&[ear], ware.rim, 0.9, 0.0);
-    dish(s, half, ware, 1.2);
-}
-
-fn board(s: &mut Sketch<'_>, half: DVec2, ware: &Ware) {
-    let edge = round(&mut s.dice, DVec2::ZERO, half, 0.0, 0.006, 40, 5.0);
-    s.fill(&edge, ware.rim);
-    let count = s.some(9);
-    let rows: Vec<Vec<DVec2>> = (0..count)
-        .map(|i| {
-            let y = half.y * (1.8 * (i as f64 + 0.5) / count as f64 - 0.9);
-            crate::figure::blob::ruled(
+fn pot(s: &mut Sketch<'_>, half: DVec2, ware: &Ware, ears: &[Vec<DVec2>]) {
+    s.fills(ears, deeper(ware.rim), 0.0, 0.0);
+    s.ink_all(ears, 1.2);
+    let holes: Rows = ears
+        .iter()
+        .map(|ear| {
+            let side = ear[0].x.signum();
+            let at = dvec2(side * half.x * 1.1, 0.0);
+            round(
                 &mut s.dice,
-                dvec2(-half.x * 0.92, y),
-                dvec2(half.x * 0.92, y),
-                8,
-                half.y * 0.03,
+                at,
+                half * dvec2(0.06, 0.13),
+                0.0,
+                0.02,
+                12,
+                2.6,
             )
         })
         .collect();
-    let (dark, pale): (Vec<_>, Vec<_>) =
-        rows.into_iter().enumerate().partition(|(i, _)| i % 2 == 0);
-    let plain = |rows: Vec<(usize, Vec<DVec2>)>| rows.into_iter().map(|r| r.1).collect::<Vec<_>>();
-    s.lines(&plain(dark), deeper(ware.rim), 0.8, 0.7);
-    s.lines(&plain(pale), lighter(ware.rim), 0.8, 0.8);
+    s.fills(&holes, super::tone::SHADE, 0.0, 0.65);
+    dish(s, half, ware, 1.8);
+    // Enamel is thick: a second rim, and the glint of the far wall.
+    let width = ware.rim_width.max(2.0);
+    let lip = s.facing(DVec2::ZERO, half - width * 0.9, 2.7, 3.6);
+    s.lines(&[lip], lighter(lighter(ware.rim)), 0.9, 0.7);
+}
+
+fn pan(s: &mut Sketch<'_>, half: DVec2, ware: &Ware, grip: &[DVec2]) {
+    s.fill(grip, ware.rim);
+    s.ink(grip, 1.3);
+    let spine = vec![half * dvec2(1.06, -0.03), half * dvec2(1.66, -0.03)];
+    s.lines(&[spine], lighter(ware.rim), 1.2, 0.7);
     let hole = round(
         &mut s.dice,
-        dvec2(half.x * 0.86, 0.0),
-        DVec2::splat(half.y * 0.08),
+        half * dvec2(1.79, 0.0),
+        half * dvec2(0.05, 0.04),
         0.0,
         0.02,
         12,
         2.0,
     );
-    s.fills(&[hole], deeper(deeper(ware.rim)), 0.6, 0.0);
-    s.ink(&edge, 1.4);
-    let glint = crate::figure::blob::ruled(
+    s.fills(&[hole], super::tone::SHADE, 0.5, 0.0);
+    dish(s, half, ware, 1.6);
+    let ring = s.facing(DVec2::ZERO, half * 0.62, 2.6, 3.7);
+    s.lines(&[ring], lighter(ware.well.unwrap_or(ware.rim)), 0.8, 0.5);
+}
+
+/// The window along the upper edge of something flat.
+fn glint(s: &mut Sketch<'_>, half: DVec2) {
+    let up = if s.lit.y > 0.0 { 1.0 } else { -1.0 };
+    let row = ruled(
         &mut s.dice,
-        dvec2(-half.x * 0.9, -half.y * 0.93),
-        dvec2(half.x * 0.5, -half.y * 0.94),
+        dvec2(-half.x * 0.9, up * half.y * 0.93),
+        dvec2(half.x * 0.5, up * half.y * 0.94),
         8,
         1.0,
     );
-    s.lines(&[glint], GLINT, 0.8, 0.5);
+    s.lines(&[row], GLINT, 0.8, 0.5);
 }
 
 #[cfg(test)]
@@ -198,21 +186,13 @@ mod tests {
             rim_width: 12.0,
             square: false,
         };
-        let kinds = [
-            Prop::Dish,
-            Prop::Pot,
-            Prop::Cup,
-            Prop::Glass,
-            Prop::Carafe,
-            Prop::Candle,
-            Prop::Board,
-            Prop::Fork,
-            Prop::Knife,
-            Prop::Spoon,
-            Prop::Chopsticks,
-        ];
-        for kind in kinds {
-            for half in [dvec2(120.0, 80.0), dvec2(1.0, 1.0), dvec2(f64::NAN, 10.0)] {
+        for kind in Prop::ALL {
+            for half in [
+                dvec2(120.0, 80.0),
+                dvec2(12.0, 100.0),
+                dvec2(1.0, 1.0),
+                dvec2(f64::NAN, 10.0),
+            ] {
                 let form = Form::new(7, half, 0.4);
                 let text = prop(kind, &form, &ware, &pen).to_string();
                 assert!(text.contains("<path"), "{kind:?} draws something");

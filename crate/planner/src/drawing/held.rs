@@ -1,0 +1,95 @@
+//! What a hand works with: under the fingers, at true size.
+
+use glam::{DVec2, dvec2};
+use svg::node::element::Group;
+
+use super::food::food;
+use super::pen::Pen;
+use super::prop::{Ware, prop};
+use super::sketch::Sketch;
+use super::tone::{PENCIL, rgb};
+use crate::figure::dice::{Dice, INSIDE};
+use crate::figure::form::{Face, Form, Frame};
+use crate::figure::outline::{arc, bearing, hull};
+use crate::figure::{Food, Prop};
+use crate::layout::Action;
+use crate::scene::Arm;
+
+/// Half the extents of a torn piece of bread in a hand, mm (our choice).
+const BREAD: DVec2 = dvec2(44.0, 34.0);
+/// Half the breadth of half a lemon, mm (our choice).
+const LEMON: f64 = 30.0;
+/// Half the extents of a serving spoon, mm (our choice).
+const SPOON: DVec2 = dvec2(112.0, 25.0);
+
+/// The thing in a hand; `vessel` is the breadth of what it pours from.
+#[must_use]
+pub fn held(arm: &Arm, action: Action, seed: u32, vessel: Option<f64>, pen: &Pen) -> Group {
+    let group = Group::new();
+    let along = bearing(arm.fingers);
+    let morsel = |kind, half, face, turn| {
+        let mut form = Form::new(seed, half, turn);
+        form.face = face;
+        food(kind, &form, &[], pen)
+    };
+    let at = |drawn: Group, p: DVec2| drawn.set("transform", super::translation(p));
+    match action {
+        Action::Tear => {
+            let bread = morsel(Food::Loaf, BREAD, Face::Torn, along + 0.9);
+            group.add(at(bread, arm.tip))
+        }
+        Action::Squeeze => {
+            let lemon = morsel(Food::Citrus, DVec2::splat(LEMON), Face::Cut, along);
+            group.add(at(lemon, arm.tip))
+        }
+        Action::Spoon => {
+            let ware = Ware {
+                rim: rgb(0xc9_c7be),
+                well: None,
+                rim_width: 0.0,
+                square: false,
+            };
+            let form = Form::new(seed, SPOON, along);
+            let spoon = prop(Prop::Spoon, &form, &ware, pen);
+            group.add(at(spoon, arm.tip + arm.fingers * (SPOON.x * 0.55)))
+        }
+        Action::Sprinkle => {
+            let mut s = Sketch::new(pen, Dice::new(seed, INSIDE), Frame::turned(0.0));
+            let grains: Vec<DVec2> = (0..s.some(40))
+                .map(|_| arm.tip + s.dice.cloud() * 34.0)
+                .collect();
+            s.dots(&grains, rgb(0xff_faf0), 1.0, 0.95);
+            group.add(s.done())
+        }
+        Action::Pour => group.add(poured(arm, vessel.unwrap_or(80.0), pen)),
+        Action::Hold | Action::Reach | Action::Rest => group,
+    }
+}
+
+/// A vessel tipped: its outline dashed, as of a thing moved, and the drops.
+fn poured(arm: &Arm, wide: f64, pen: &Pen) -> Group {
+    let mut s = Sketch::new(pen, Dice::new(0, INSIDE), Frame::turned(0.0));
+    let r = wide * 0.5;
+    let ring = |x: f64, r: f64| {
+        let at = arm.tip + arm.fingers * x;
+        arc(at, DVec2::splat(r), 0.0, core::f64::consts::TAU, 20)
+    };
+    let shape = |from: Vec<DVec2>, to: Vec<DVec2>| {
+        let mut loop_ = hull(&[from, to].concat());
+        loop_.extend(loop_.first().copied());
+        loop_
+    };
+    let body = shape(ring(-r * 1.1, r), ring(r * 0.5, r * 0.88));
+    let neck = shape(ring(r * 1.1, r * 0.44), ring(r * 2.5, r * 0.34));
+    s.wash(&body, rgb(0xe9_d9a0), 0.22);
+    let rows = [body, neck];
+    s.lines(&rows, rgb(0x1a_1613), 2.6, 0.45);
+    s.dashes(&rows, PENCIL, 1.0, 0.95, Some([3.2, 2.2]));
+    let mouth = arm.tip + arm.fingers * (r * 2.9);
+    let drops: Vec<DVec2> = [(0.0, 0.0), (9.0, 5.0), (15.0, -3.0)]
+        .iter()
+        .map(|&(x, y)| mouth + arm.fingers * x + arm.thumb * y)
+        .collect();
+    s.dots(&drops, rgb(0xe8_b93a), 3.0, 0.0);
+    s.done()
+}
