@@ -51,7 +51,21 @@ test("from the first sentence to a link that opens elsewhere", async () => {
 
   await touch(page.getByRole("button", { name: "Hands", exact: true }));
   await touch(page.getByRole("button", { name: "squeeze lemon" }));
-  assert.equal(await page.locator("[data-key^=hand-]").count(), 2, "one pair of hands is drawn");
+  assert.equal(await page.locator(".picture [data-key^=hand-]").count(), 2, "one pair of hands is drawn");
+
+  const drawnHands = () => page.locator(".picture [data-key^=hand-]").count();
+  const steps = page.getByRole("group", { name: "Exposure shown" });
+  for (const [step, count] of [["no hands", 0], ["1", 2], ["all together", 2]]) {
+    await touch(steps.getByRole("button", { name: step, exact: true }));
+    assert.equal(await drawnHands(), count, `hands drawn at "${step}"`);
+  }
+
+  await touch(page.getByRole("button", { name: "Crops", exact: true }));
+  for (const crop of ["4:5 post", "9:16 upright"]) {
+    await touch(page.getByRole("group", { name: "Add a crop" }).getByRole("button", { name: crop }));
+  }
+  assert.equal(await page.locator(".keeps figure").count(), 2, "what each crop keeps is drawn");
+  await assertAccessible(page);
 
   await touch(page.getByRole("button", { name: "Papers" }));
   const download = page.waitForEvent("download");
@@ -67,6 +81,9 @@ test("from the first sentence to a link that opens elsewhere", async () => {
   await client.goto(link);
   await client.getByRole("button", { name: "Reply" }).waitFor();
   assert.equal(await client.getByRole("navigation").count(), 0, "no editing controls");
+  assert.equal(await client.locator(".flick figure").count(), 3, "the picture and its two crops");
+  await client.getByRole("button", { name: "Reply" }).tap();
+  assert.match(await client.locator(".sent").inputValue(), /^My table, version 1 · .+\nAnswer: yes$/);
   await assertAccessible(client);
   assertClean(other.faults);
   await other.context.close();
@@ -76,7 +93,7 @@ test("from the first sentence to a link that opens elsewhere", async () => {
   await page.reload();
   await page.waitForSelector("html[data-core=ready]");
   await page.getByRole("heading", { name: "My table" }).waitFor();
-  assert.equal(await page.locator("[data-key^=hand-]").count(), 2, "the hands are still there");
+  assert.equal(await page.locator(".picture [data-key^=hand-]").count(), 2, "the hands are still there");
   assertClean(faults);
   await context.close();
 });

@@ -235,3 +235,38 @@ test("layouts kept here are renamed, deleted and put back", async () => {
   assertClean(faults);
   await context.close();
 });
+
+/** Has the core fall the next time something is moved, as a fault in it would. */
+function falling() {
+  const real = WebAssembly.instantiate;
+  WebAssembly.instantiate = async (module, imports) => {
+    const instance = await real(module, imports);
+    const fall = (...given) => {
+      if (!globalThis.fall) return instance.exports.planner_move_by(...given);
+      globalThis.fall = false;
+      throw new WebAssembly.RuntimeError("unreachable");
+    };
+    return { instance: { exports: { ...instance.exports, planner_move_by: fall } }, module };
+  };
+}
+
+test("after a fall of the core the layout is as it was and goes on", async () => {
+  const { context, faults } = await guarded(chromium, site.url, { ...phone, reducedMotion: "reduce" });
+  await context.addInitScript(falling);
+  const page = await working(context);
+  const list = page.getByRole("region", { name: "Things on the table" });
+  await list.getByRole("button", { name: "mussel pot" }).first().tap();
+  const picture = page.locator(".picture");
+  const drawn = () => page.locator("[data-key^=item-]").count();
+  const before = await drawn();
+  await page.evaluate(() => (globalThis.fall = true));
+  await picture.press("ArrowRight");
+  await page.getByRole("alert").getByText("stopped the planner").waitFor();
+  assert.equal(await drawn(), before, "everything is drawn again");
+  await page.getByRole("button", { name: "Understood" }).tap();
+  await picture.press("ArrowRight");
+  await page.getByText("mussel pot moved").first().waitFor();
+  await page.getByRole("button", { name: "Undo" }).tap();
+  assertClean(faults);
+  await context.close();
+});

@@ -1,21 +1,27 @@
 // What the page loads after itself, when all of it is carried within: the core
-// deflated and in base64, the worker as text. See `assets-site.ts`.
+// and the worker deflated and in base64. See `assets-site.ts`.
 
 import packedCore from "../generated/core.deflate";
-import workerText from "../generated/worker.txt";
+import packedWorker from "../generated/worker.deflate";
 import { workerAddress } from "./trusted-address";
 
-/** Unpacks and compiles the core. Hand the module to `init` and to the worker. */
+let worker = new Blob();
+
+function unpacked(packed: string): Promise<ArrayBuffer> {
+  const bytes = Uint8Array.from(atob(packed), (letter) => letter.charCodeAt(0));
+  const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
+  return new Response(stream).arrayBuffer();
+}
+
+/** Unpacks the worker and the core, and compiles it. Hand the module to `init` and to the worker. */
 export async function coreModule(): Promise<WebAssembly.Module> {
-  const packed = Uint8Array.from(atob(packedCore), (letter) => letter.charCodeAt(0));
-  const unpacked = new Blob([packed]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
-  return WebAssembly.compile(await new Response(unpacked).arrayBuffer());
+  worker = new Blob([await unpacked(packedWorker)], { type: "text/javascript" });
+  return WebAssembly.compile(await unpacked(packedCore));
 }
 
 /** Starts the worker; it waits for the core's module as its first message. */
 export function startWorker(): Worker {
-  const address = URL.createObjectURL(new Blob([workerText], { type: "text/javascript" }));
-  return new Worker(workerAddress(address));
+  return new Worker(workerAddress(URL.createObjectURL(worker)));
 }
 
 /** Address of the service worker, or null where there can be none. */

@@ -4,7 +4,7 @@
 import { render } from "preact";
 
 import { coreModule, startWorker } from "#assets";
-import init, { Planner } from "#core";
+import init, { __wbg_reset_state as afresh, Planner } from "#core";
 import * as say from "#words";
 
 import { App } from "./app";
@@ -17,7 +17,7 @@ import * as store from "./store";
 async function start(): Promise<void> {
   const module = await coreModule();
   await init({ module_or_path: module });
-  session.begin(() => new Planner());
+  session.begin(() => new Planner(), afresh);
   readings.begin({
     start: startWorker,
     module,

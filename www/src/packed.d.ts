@@ -5,8 +5,3 @@ declare module "*.deflate" {
   const base64: string;
   export default base64;
 }
-
-declare module "*.txt" {
-  const text: string;
-  export default text;
-}

@@ -16,6 +16,7 @@ const SNAPSHOT_EVERY = 24;
 
 let planner: Planner;
 let compile: () => Planner;
+let afresh: () => void;
 /** Acts so far, those since the whole layout was kept, and the steps done in it. */
 let acts = 0;
 let since = 0;
@@ -27,9 +28,10 @@ let queue: Promise<void> = Promise.resolve();
 /** The core in use. After a trap it is another instance with the same layout. */
 export const core = (): Planner => planner;
 
-/** Starts with a core; `another` makes a fresh one after a trap. */
-export function begin(another: () => Planner): void {
+/** Starts with a core. `another` makes one more; `reset` puts a fresh instance under all made after a trap. */
+export function begin(another: () => Planner, reset: () => void): void {
   compile = another;
+  afresh = reset;
   planner = another();
 }
 
@@ -111,6 +113,7 @@ function refused(error: unknown): void {
     return;
   }
   const layout = state.layout.value;
+  afresh();
   planner = compile();
   if (layout !== undefined) planner.open_json(JSON.stringify(layout));
   // Its steps are numbered anew, so no snapshot kept before lies on their line.

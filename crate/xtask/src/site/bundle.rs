@@ -32,7 +32,10 @@ pub(super) fn single_main(core: &[u8]) -> Result<Vec<u8>> {
         place::generated().join("core.deflate"),
         digest::deflated(core)?,
     )?;
-    fs::write(place::generated().join("worker.txt"), worker()?)?;
+    fs::write(
+        place::generated().join("worker.deflate"),
+        digest::deflated(&worker()?)?,
+    )?;
     bundle(
         "src/main",
         &[

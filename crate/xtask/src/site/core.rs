@@ -8,6 +8,12 @@ use anyhow::{Context, Result};
 use super::digest;
 use crate::{place, run, tools};
 
+/// How the module is bound. The page finds the module itself (a file, or packed
+/// into the page), so the binding needs no path of its own; after a trap the
+/// page starts a fresh instance of the module it has.
+const FLAGS: &str = "--target web --out-name core --omit-default-module-path \
+                 --experimental-reset-state-function --remove-name-section --remove-producers-section";
+
 /// Compiles, binds and shrinks the core; leaves `core.js` and `core.d.ts` for
 /// the page to import and returns the module.
 pub(super) fn build() -> Result<Vec<u8>> {
@@ -25,7 +31,7 @@ pub(super) fn build() -> Result<Vec<u8>> {
     // Binding and shrinking take longer than the rest together: leave them out
     // when the compiled module is the one they last saw.
     let stamp = place::generated().join("core.stamp");
-    let digest = digest::short(&fs::read(&compiled)?);
+    let digest = digest::short(&[fs::read(&compiled)?, FLAGS.into()].concat());
     let seen = fs::read_to_string(&stamp).is_ok_and(|last| last == digest);
     if !seen || !optimised().exists() {
         bind(&compiled)?;
@@ -45,11 +51,7 @@ fn bind(compiled: &std::path::Path) -> Result<()> {
     fs::create_dir_all(&out)?;
     let mut arguments = vec!["wasm-bindgen".into(), compiled.as_os_str().to_owned()];
     arguments.extend(["--out-dir".into(), out.into_os_string()]);
-    // The page finds the module itself (a file, or packed into the page), so
-    // the binding needs no path of its own.
-    let flags = "--target web --out-name core --omit-default-module-path \
-                 --remove-name-section --remove-producers-section";
-    arguments.extend(flags.split_whitespace().map(Into::into));
+    arguments.extend(FLAGS.split_whitespace().map(Into::into));
     wasm_bindgen_cli::wasm_bindgen::run_cli_with_args(arguments).context("wasm-bindgen failed")
 }
 
