@@ -58,7 +58,7 @@ fn main() {
         let shade = if loose {
             Group::new()
         } else {
-            shadows(&pieces, pen.fall * 12.0, 30.0, 6.0)
+            shadows(&pieces, pen.fall * 12.0, 30.0, 6.0, None)
         };
         let nodes = drawn.get_children().len();
         let name = Text::new(format!("{kind:?} {nodes}"))

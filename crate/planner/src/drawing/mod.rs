@@ -28,6 +28,6 @@ pub use picture::{
     Cut, Keyed, Shown, View, cut, cut_file, groups, marked, sheet, translation, view_box, waiting,
 };
 pub use prop::{Ware, prop};
-pub use shadow::{raised, shadow, shadows};
+pub use shadow::{Ground, raised, shadows};
 pub use surface::surface;
 pub use tone::{INK, PENCIL, Tone, rgb};

@@ -8,6 +8,7 @@ use super::path::{PathData, short};
 use super::sketch::{Look, path_node};
 use super::tone::{SHADE, hex};
 use crate::figure::outline::{hull, middle, resampled};
+use crate::shape::{Region, intersection};
 
 /// Steps of the wash for a thing 24 mm high or more, and for a lower one.
 const STEPS: [usize; 2] = [10, 5];
@@ -15,20 +16,37 @@ const STEPS: [usize; 2] = [10, 5];
 /// of the tip's displacement.
 const REACH: [f64; 2] = [0.12, 1.14];
 
-/// The shadow a thing throws on what it stands on.
+/// The table a shadow falls on, about the centre of what throws it: nothing
+/// falls past its edge, for the floor lies far below.
+pub type Ground<'a> = Option<(&'a Region, DVec2)>;
+
+/// Adds a loop, cut to the ground.
+fn laid(path: &mut PathData, loop_: Vec<DVec2>, ground: Ground<'_>) {
+    let Some((table, at)) = ground else {
+        return path.smooth(loop_.into_iter());
+    };
+    let moved: Vec<DVec2> = loop_.iter().map(|p| *p + at).collect();
+    let cut = Region::from_polygon(&moved).and_then(|own| intersection(&own, table));
+    for ring in cut.unwrap_or_default().rings() {
+        path.polygon(ring.iter().map(|p| *p - at));
+    }
+}
+
+/// The shadow of a thing, or of pieces that lie about together, in as many
+/// nodes as one of them takes.
 ///
-/// `outline` is its silhouette; `offset` the displacement of its top edge's
+/// `outlines` are their silhouettes; `offset` the displacement of its top edge's
 /// shadow in mm (for a source whose centre stands `Ds` away level and `Hs` up,
 /// an edge at height `h` throws it `Ds·h/(Hs − h)`); `height` is `h`;
 /// `spread` the half width of the blur at the tip, mm. The soft edge is made
 /// by nested hulls that reach further and spread wider, each a thin wash.
-pub fn shadow(outline: &[DVec2], offset: DVec2, height: f64, spread: f64) -> Group {
-    shadows(&[outline.to_vec()], offset, height, spread)
-}
-
-/// The shadows of many pieces that lie about together, as [`shadow`], in as
-/// many nodes as one of them takes.
-pub fn shadows(outlines: &[Vec<DVec2>], offset: DVec2, height: f64, spread: f64) -> Group {
+pub fn shadows(
+    outlines: &[Vec<DVec2>],
+    offset: DVec2,
+    height: f64,
+    spread: f64,
+    ground: Ground<'_>,
+) -> Group {
     let group = Group::new();
     let bases: Vec<(Vec<DVec2>, DVec2, f64)> = outlines
         .iter()
@@ -68,16 +86,16 @@ pub fn shadows(outlines: &[Vec<DVec2>], offset: DVec2, height: f64, spread: f64)
                 base.iter()
                     .map(|&p| *at + (p - *at) * grow + offset * reach),
             );
-            path.smooth(resampled(&hull(&both), points, true).into_iter());
+            laid(&mut path, resampled(&hull(&both), points, true), ground);
         }
         node = node.add(path_node(path, &Look::default()));
     }
     node
 }
 
-/// The shadow of a thing held above the table, as [`shadow`] but away from
+/// The shadow of a thing held above the table, as [`shadows`] but away from
 /// the thing itself: a few washes that widen round where its edge falls.
-pub fn raised(outline: &[DVec2], offset: DVec2, spread: f64) -> Group {
+pub fn raised(outline: &[DVec2], offset: DVec2, spread: f64, ground: Ground<'_>) -> Group {
     let base = hull(outline);
     let mut node = Group::new();
     if base.len() < 3 || !offset.is_finite() || !spread.is_finite() {
@@ -92,8 +110,9 @@ pub fn raised(outline: &[DVec2], offset: DVec2, spread: f64) -> Group {
         let u = f64::from(i) / 4.0;
         let grow = (1.0 + spread * (1.1 * u - 0.5) / radius.max(1.0)).max(0.3);
         let loop_ = base.iter().map(|&p| at + (p - at) * grow + offset);
+        let loop_: Vec<DVec2> = loop_.collect();
         let mut path = PathData::default();
-        path.smooth(resampled(&loop_.collect::<Vec<_>>(), 22, true).into_iter());
+        laid(&mut path, resampled(&loop_, 22, true), ground);
         node = node.add(path_node(path, &Look::default()));
     }
     node
@@ -106,6 +125,10 @@ mod tests {
 
     use super::*;
     use crate::figure::outline::ellipse;
+
+    fn shadow(outline: &[DVec2], offset: DVec2, height: f64, spread: f64) -> Group {
+        shadows(&[outline.to_vec()], offset, height, spread, None)
+    }
 
     #[test]
     fn low_things_take_fewer_steps() {

@@ -9,7 +9,7 @@ use super::pen::Pen;
 use super::sketch::{Rows, Sketch};
 use super::tone::{PENCIL, Tone, deeper, lighter, luma, mixed, rgb};
 use crate::catalogue::Grain;
-use crate::figure::blob::{pebble, round, ruled};
+use crate::figure::blob::{pebble, round, ruled, sunflower};
 use crate::figure::dice::{Dice, INSIDE};
 use crate::figure::form::Frame;
 use crate::figure::outline::{arc, bounds};
@@ -178,13 +178,13 @@ impl Top<'_> {
         self.s.lines(&pale, lighter(self.tone), 1.6, 0.4);
         let count = (self.size.y / PLANK).round().max(1.0);
         let mut worn = Rows::new();
-        for _ in 0..self.s.some(14) {
+        for _ in 0..self.s.some(26) {
             let joint = (self.s.dice.unit() * count).floor();
             let y = self.low.y + self.size.y * joint / count + 5.0;
             let (from, to) = self.span(y);
             if to - from > 200.0 {
                 let at = dvec2(self.s.dice.between(from + 60.0, to - 60.0), y);
-                let half = dvec2(self.s.dice.between(8.0, 34.0), 2.6);
+                let half = dvec2(self.s.dice.between(10.0, 46.0), 3.4);
                 worn.push(pebble(&mut self.s.dice, at, half, 0.0));
             }
         }
@@ -203,16 +203,14 @@ impl Top<'_> {
     fn veined(&mut self) {
         let grey = mixed(self.tone, rgb(0x6f_767c), 0.5);
         let mut clouds = Rows::new();
-        for _ in 0..self.s.some(7) {
-            let at = self.somewhere(0.74);
+        for at in self.places(7, 0.6) {
             let half = self.size.min_element() * dvec2(0.22, 0.08) * self.s.dice.between(0.6, 1.2);
             let turn = -0.5 + self.s.dice.about(0.25);
             clouds.push(round(&mut self.s.dice, at, half, turn, 0.12, 18, 2.0));
         }
         self.s.fills(&clouds, grey, 0.0, 0.16);
         let (mut veins, mut hairs) = (Rows::new(), Rows::new());
-        for _ in 0..self.s.some(9) {
-            let at = self.somewhere(0.7);
+        for at in self.places(10, 0.8) {
             let reach = self.size.min_element() * self.s.dice.between(0.14, 0.3);
             let (sin, cos) = libm::sincos(-0.62 + self.s.dice.about(0.35));
             let along = dvec2(cos, sin) * reach;
@@ -228,17 +226,19 @@ impl Top<'_> {
         self.s.lines(&hairs, grey, 0.6, 0.7);
     }
 
-    /// A place within `share` of the way from the middle to the edge.
-    fn somewhere(&mut self, share: f64) -> DVec2 {
+    /// `count` places spread over the top, none past `share` of the way to its
+    /// edge.
+    fn places(&mut self, count: usize, share: f64) -> Vec<DVec2> {
         let mid = self.low + self.size / 2.0;
-        mid + self.s.dice.disc() * (self.size / 2.0) * share
+        let count = self.s.some(count);
+        let spread = sunflower(&mut self.s.dice, self.size / 2.0 * share, count, 0.5);
+        spread.iter().map(|p| mid + *p).collect()
     }
 
     /// Slate: riven steps with a lit lip, and a trace of chalk.
     fn riven(&mut self) {
         let (mut steps, mut lips) = (Rows::new(), Rows::new());
-        for _ in 0..self.s.some(16) {
-            let at = self.somewhere(0.82);
+        for at in self.places(18, 0.88) {
             let reach = self.size.min_element() * self.s.dice.between(0.06, 0.17);
             let turn = self.s.dice.about(0.5);
             let half = dvec2(reach, reach * 0.36);
@@ -255,7 +255,7 @@ impl Top<'_> {
         }
         self.s.lines(&steps, deeper(deeper(self.tone)), 0.9, 0.7);
         self.s.lines(&lips, lighter(self.tone), 0.7, 0.7);
-        let dust: Vec<DVec2> = (0..self.s.some(60)).map(|_| self.somewhere(0.9)).collect();
+        let dust = self.places(60, 0.95);
         self.s.dots(&dust, PENCIL, 0.7, 0.3);
     }
 
@@ -265,7 +265,8 @@ impl Top<'_> {
         let across = |rows: &[Vec<DVec2>]| -> Rows {
             rows.iter()
                 .step_by(2)
-                .map(|r| vec![r[0], r[0] + dvec2(0.8, 24.0)])
+                .map(|r| r[0] + dvec2(37.0, 11.0))
+                .map(|at| vec![at, at + dvec2(0.8, 24.0)])
                 .filter(|r| r[1].y < self.low.y + self.size.y - 4.0)
                 .collect()
         };
@@ -317,8 +318,7 @@ impl Top<'_> {
                 .polygons(&band, lighter(lighter(self.tone)), 0.0, opacity);
         }
         let mut rings = Rows::new();
-        for _ in 0..2 {
-            let at = self.somewhere(0.7);
+        for at in self.places(2, 0.7) {
             let half = DVec2::splat(self.s.dice.between(34.0, 52.0));
             let from = self.s.dice.angle();
             rings.push(arc(at, half, from, from + TAU * 0.8, 16));
@@ -356,7 +356,7 @@ impl Top<'_> {
         {
             self.s.polygons(pile, tone, 0.35, 0.0);
         }
-        let specks: Vec<DVec2> = (0..self.s.some(90)).map(|_| self.somewhere(0.95)).collect();
+        let specks = self.places(90, 0.97);
         self.s.dots(&specks, deeper(deeper(self.tone)), 0.8, 0.4);
     }
 }

@@ -1,11 +1,13 @@
 //! Where the light throws the shadow of a thing.
-use glam::DVec2;
+use glam::{DVec2, dvec2};
 use svg::node::element::Group;
 
 use crate::catalogue::{self, Kind};
 use crate::drawing::{Pen, food_pieces, shadows};
+use crate::figure::outline::bounds;
 use crate::figure::{food_of, form_of, thing_outline};
 use crate::layout::{Item, Layout};
+use crate::shape::{CHORD_ERROR, Region, contains, table_outline};
 
 /// The shadow of an item that stands on the table, about its own centre;
 /// nothing for what lies in a dish, is flat or strewn.
@@ -19,7 +21,26 @@ pub(super) fn cast(layout: &Layout, item: &Item, pen: &Pen) -> Option<Group> {
         Some(food) => food_pieces(food, &form_of(item)),
         None => vec![thing_outline(item)],
     };
-    Some(shadows(&pieces, offset, f64::from(item.height), spread))
+    let table = table_outline(&layout.table, CHORD_ERROR);
+    let at = item.at.vec();
+    // Most shadows stay on the table and need no cutting.
+    let (low, high) = bounds(&pieces.concat());
+    let reach = DVec2::splat(spread * 1.2);
+    let (from, to) = (
+        low.min(low + offset * 1.2) - reach + at,
+        high.max(high + offset * 1.2) + reach + at,
+    );
+    let corners = [from, dvec2(to.x, from.y), to, dvec2(from.x, to.y)];
+    let whole = corners.iter().all(|corner| contains(&table, *corner));
+    let region = Region::from_polygon(&table).unwrap_or_default();
+    let ground = (!whole).then_some((&region, at));
+    Some(shadows(
+        &pieces,
+        offset,
+        f64::from(item.height),
+        spread,
+        ground,
+    ))
 }
 
 /// How far the top of a thing throws its shadow, and half the blur at its tip:

@@ -29,58 +29,78 @@ const DASHES: [&[f64]; 4] = [
 /// Where along an edge of its crop a tape may lie, from the left.
 const PLACES: [f64; 5] = [0.84, 0.5, 0.16, 0.67, 0.33];
 
-/// Every crop of the layout.
-pub(super) fn crops(layout: &Layout, pen: &Pen) -> Group {
+/// A middle and half extents.
+type Box = (DVec2, DVec2);
+
+/// Every crop of the layout; no name covers what is `taken`.
+pub(super) fn crops(layout: &Layout, taken: Vec<Box>, pen: &Pen) -> Group {
     let unit = pen.weight;
     let mut group = Group::new();
-    let mut names: Vec<(String, Crops)> = Vec::new();
     for (n, crop) in layout.crops.iter().enumerate() {
         let corners = crop_outline(layout, crop);
-        let (low, high) = bounds(&corners);
         group = trimmed(group, &corners, n, unit);
         if let Some(copy) = &crop.copy {
             group = space(group, layout, crop, copy, unit);
         }
         if crop.gutter > 0 {
-            let centre = (low + high) * 0.5;
-            group = fold(group, centre.x, low.y, high.y, unit);
-            let at = [dvec2(centre.x, low.y), dvec2(centre.x, high.y)];
-            names.push((say("drawing-gutter", &[]), at));
+            let (low, high) = bounds(&corners);
+            group = fold(group, (low.x + high.x) * 0.5, low.y, high.y, unit);
+        }
+    }
+    let named = tapes(layout, taken, unit);
+    let named = named.iter().filter(|(name, ..)| !name.is_empty());
+    for (n, (name, at, _)) in named.enumerate() {
+        group = group.add(tape(name, *at, NAME * unit, n));
+    }
+    group
+}
+
+/// What is written on each tape, its middle and half extents, after what was
+/// `taken`, which has no words.
+pub(super) fn tapes(layout: &Layout, taken: Vec<Box>, unit: f64) -> Vec<(String, DVec2, DVec2)> {
+    let mut laid: Vec<(String, DVec2, DVec2)> = taken
+        .into_iter()
+        .map(|(at, half)| (String::new(), at, half))
+        .collect();
+    let frame = bounds(&frame_outline(&layout.frame));
+    let mut lay = |text: String, edge: Ends| {
+        let half = tape_half(&text, NAME * unit);
+        let at = free(edge, half, frame, &laid);
+        laid.push((text, at, half));
+    };
+    for crop in &layout.crops {
+        let (low, high) = bounds(&crop_outline(layout, crop));
+        if crop.gutter > 0 {
+            let middle = (low.x + high.x) * 0.5;
+            let ends = [dvec2(middle, low.y), dvec2(middle, high.y)];
+            lay(say("drawing-gutter", &[]), ends);
         }
         let name = if crop.name.is_empty() {
             say("drawing-crop", &[])
         } else {
             crop.name.clone()
         };
-        names.push((name, [low, high]));
+        lay(name, [low, high]);
     }
-    let (low, high) = bounds(&frame_outline(&layout.frame));
-    let mut laid: Vec<(DVec2, DVec2)> = Vec::new();
-    for (text, edge) in names {
-        let half = tape_half(&text, NAME * unit);
-        let at = free(edge, half, (low, high), &laid);
-        group = group.add(tape(&text, at, NAME * unit, laid.len()));
-        laid.push((at, half));
-    }
-    group
+    laid
 }
 
 /// The two ends of what a tape names: a crop's corners, or a fold's ends.
-type Crops = [DVec2; 2];
+type Ends = [DVec2; 2];
 
 /// A place for a tape over an edge of what it names, clear of those laid.
 fn free(
-    [from, to]: Crops,
+    [from, to]: Ends,
     half: DVec2,
     (low, high): (DVec2, DVec2),
-    laid: &[(DVec2, DVec2)],
+    laid: &[(String, DVec2, DVec2)],
 ) -> DVec2 {
     let within = |x: f64| {
         let most = high.x - half.x;
         x.clamp((low.x + half.x).min(most), most)
     };
     let clear = |at: &DVec2| {
-        laid.iter().all(|(other, size)| {
+        laid.iter().all(|(_, other, size)| {
             let gap = (*at - *other).abs() - (half + *size) * 1.06;
             gap.max_element() > 0.0
         })

@@ -71,7 +71,12 @@ pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
         push("marks".into(), marks::marks(&view.marks, &pen), None);
     }
     if view.crops {
-        push("crops".into(), crops::crops(layout, &pen), None);
+        let taken = if view.tags {
+            tags::taken(layout, &shown, view.per_pixel)
+        } else {
+            Vec::new()
+        };
+        push("crops".into(), crops::crops(layout, taken, &pen), None);
     }
     if view.tags {
         let tags = tags::tags(layout, &shown, view.per_pixel);

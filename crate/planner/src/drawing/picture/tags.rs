@@ -7,24 +7,48 @@ use super::lettering::centred;
 use crate::drawing::INK;
 use crate::drawing::path::{short, tenth};
 use crate::drawing::tone::{Tone, hex, rgb};
-use crate::layout::{Hand, Layout, Role};
+use crate::layout::{Hand, Item, Layout, Role};
 use crate::scene;
 
 const PAPER: Tone = rgb(0xfdf9ee);
+/// Half the extents of a disc's box and of a flag's, pixels.
+const DISC: DVec2 = dvec2(11.0, 11.0);
+const FLAG: DVec2 = dvec2(16.0, 9.0);
 /// How far up the forearm a flag hangs, mm from the wrist.
 const FLAG_BACK: f64 = 34.0;
+
+/// Where the disc of a dish lies: low and to the left, past the rim, off the
+/// face of the food and off the seam of a lost edge.
+fn disc_at(item: &Item, px: f64) -> DVec2 {
+    let [w, d] = item.size.extent().map(|mm| f64::from(mm) * 0.5);
+    let aside = dvec2(-0.65, 0.76);
+    item.at.vec() + aside * dvec2(w, d) + aside * (9.0 * px)
+}
+
+/// Where the flag of a hand hangs.
+fn flag_at(layout: &Layout, hand: &Hand) -> DVec2 {
+    let arm = scene::arm(layout, hand);
+    arm.wrist - arm.along * FLAG_BACK
+}
+
+/// The dishes that wear a disc.
+fn dishes(layout: &Layout) -> impl Iterator<Item = &Item> {
+    let tagged = |i: &&Item| matches!(i.role, Role::Hero | Role::Support);
+    layout.items.iter().filter(tagged)
+}
+
+/// Middles and half extents of all tags, which nothing else written may cover.
+pub(super) fn taken(layout: &Layout, hands: &[&Hand], px: f64) -> Vec<(DVec2, DVec2)> {
+    let discs = dishes(layout).map(|item| (disc_at(item, px), DISC * px));
+    let flags = hands.iter().map(|hand| (flag_at(layout, hand), FLAG * px));
+    discs.chain(flags).collect()
+}
 
 /// The tags of the dishes and of `hands`, `px` mm to a pixel.
 pub(super) fn tags(layout: &Layout, hands: &[&Hand], px: f64) -> Group {
     let mut group = Group::new();
-    let dishes = layout
-        .items
-        .iter()
-        .filter(|i| matches!(i.role, Role::Hero | Role::Support));
-    for item in dishes {
-        let [w, d] = item.size.extent().map(|mm| f64::from(mm) * 0.5);
-        // Low and to the left, on the rim, off the face of the food.
-        let at = item.at.vec() + dvec2(-0.62 * w, 0.72 * d);
+    for item in dishes(layout) {
+        let at = disc_at(item, px);
         let disc = Circle::new()
             .set("cx", tenth(at.x))
             .set("cy", tenth(at.y))
@@ -38,8 +62,7 @@ pub(super) fn tags(layout: &Layout, hands: &[&Hand], px: f64) -> Group {
             .add(written(&item.number.to_string(), at, 13.0, px));
     }
     for hand in hands {
-        let arm = scene::arm(layout, hand);
-        let at = arm.wrist - arm.along * FLAG_BACK;
+        let at = flag_at(layout, hand);
         let half = dvec2(13.0, 9.0) * px;
         let flag = [
             at - half,

@@ -213,3 +213,32 @@ fn an_edge_lost_in_part_is_one_dark_line_with_light_dashes_on_it() {
     };
     assert!(lines(&drawn(&[long]), 1) > 15, "sewn along");
 }
+
+#[test]
+fn no_name_of_a_crop_covers_another_or_a_tag() {
+    let mut layout = laid();
+    for (n, width) in [(40, 620), (41, 560), (42, 900)] {
+        let mut crop = layout.crops[0].clone();
+        (crop.id, crop.width) = (Id(n), width);
+        layout.crops.push(crop);
+    }
+    for per_pixel in [1.5, 2.5, 4.0] {
+        let view = View {
+            per_pixel,
+            ..View::default()
+        };
+        let pen = pen(&layout, &view);
+        let hands: Vec<&Hand> = layout.hands.iter().collect();
+        let tags = tags::taken(&layout, &hands, per_pixel);
+        let mut laid = crops::tapes(&layout, tags, pen.weight);
+        while let Some((_, at, half)) = laid.pop() {
+            for (name, other, size) in &laid {
+                let gap = (at - *other).abs() - (half + *size);
+                assert!(
+                    gap.max_element() > 0.0,
+                    "{name:?} is covered at {per_pixel}"
+                );
+            }
+        }
+    }
+}

@@ -64,11 +64,12 @@ pub(super) fn glass(s: &mut Sketch<'_>, half: DVec2, ware: &Ware) {
 
 /// A carafe or bottle standing upright: shoulder, oil below, neck and mouth.
 pub(super) fn carafe(s: &mut Sketch<'_>, half: DVec2, ware: &Ware) {
-    caustic(s, half, lighter(ware.rim));
+    let inside = ware.well.unwrap_or(ware.rim);
+    caustic(s, half, lighter(inside));
     let edge = round(&mut s.dice, DVec2::ZERO, half, 0.0, 0.006, 34, 2.0);
-    s.wash(&edge, mixed(ware.rim, WHITE, 0.7), 0.75);
+    s.wash(&edge, mixed(inside, WHITE, 0.7), 0.75);
     let oil = round(&mut s.dice, DVec2::ZERO, half * 0.88, 0.0, 0.012, 30, 2.0);
-    s.wash(&oil, ware.rim, 0.95);
+    s.wash(&oil, inside, 0.95);
     let bright = round(
         &mut s.dice,
         -s.lit * half * 0.2,
@@ -78,7 +79,7 @@ pub(super) fn carafe(s: &mut Sketch<'_>, half: DVec2, ware: &Ware) {
         22,
         2.0,
     );
-    s.wash(&bright, lighter(ware.rim), 0.9);
+    s.wash(&bright, lighter(inside), 0.9);
     let spot = round(
         &mut s.dice,
         -s.lit * half * 0.36,
@@ -88,14 +89,14 @@ pub(super) fn carafe(s: &mut Sketch<'_>, half: DVec2, ware: &Ware) {
         16,
         2.0,
     );
-    s.wash(&spot, lighter(lighter(ware.rim)), 0.8);
+    s.wash(&spot, lighter(lighter(inside)), 0.8);
     let shoulder = arc(DVec2::ZERO, half * 0.62, 0.0, core::f64::consts::TAU, 20);
-    s.lines(&[shoulder], deeper(ware.rim), 0.6, 0.6);
+    s.lines(&[shoulder], deeper(inside), 0.6, 0.6);
     s.ink(&edge, 1.05);
     let neck = ellipse(DVec2::ZERO, half * 0.36, 20);
-    s.fills(&[neck], mixed(ware.rim, WHITE, 0.75), 0.9, 0.0);
+    s.fills(&[neck], mixed(inside, WHITE, 0.75), 0.9, 0.0);
     let mouth = ellipse(DVec2::ZERO, half * 0.21, 16);
-    s.fill(&mouth, deeper(deeper(ware.rim)));
+    s.fill(&mouth, deeper(deeper(inside)));
     s.rim_light(DVec2::ZERO, half * 0.9, WHITE, 1.5);
     s.rim_light(DVec2::ZERO, half * 0.31, WHITE, 1.0);
 }
