@@ -46,6 +46,76 @@ fn brown_on_brown_merges_and_a_pale_runner_cures_it() {
 }
 
 #[test]
+fn wine_beetroot_and_dark_crust_on_charcoal_are_said_to_sink() {
+    for dark in ["#4a1424", "#5a1730", "#5a3218"] {
+        let mut layout = roast_on("#423e39", "#423e39");
+        layout.items[0].parts.food = Some(planner::layout::Part::plain(colour(dark)));
+        layout.head.look = planner::layout::Look::LowKey;
+        let findings = report(&Study::new(&layout), false).findings;
+        let said = findings.iter().find(|f| f.reading == "separation");
+        let lost = said.map_or(0.0, |f| f.figure);
+        assert!(
+            lost > 90.0,
+            "{dark} on charcoal loses its outline, got {lost}"
+        );
+    }
+}
+
+#[test]
+fn a_loaf_crust_up_is_turned_before_anything_is_laid() {
+    let mut layout = roast_on("#423e39", "#d2c4b4");
+    layout.items[0].face = planner::layout::Face::Crust;
+    layout.items[0].parts.food = Some(planner::layout::Part::plain(colour("#5a3218")));
+    let findings = report(&Study::new(&layout), true).findings;
+    let said = findings.iter().find(|f| f.reading == "separation");
+    let cure = said.and_then(|f| f.remedy.as_ref()).expect("a cure");
+    assert!(
+        cure.act.starts_with("Turn"),
+        "the better face first: {}",
+        cure.act
+    );
+}
+
+#[test]
+fn dark_on_dark_without_a_runner_gets_paper_before_another_board() {
+    let mut layout = roast_on("#684d3b", "#684d3b");
+    layout.linens.clear();
+    let findings = report(&Study::new(&layout), true).findings;
+    let said = findings.iter().find(|f| f.reading == "separation");
+    let cure = said.and_then(|f| f.remedy.as_ref()).expect("a cure");
+    assert!(cure.act.contains("paper"), "slipped under: {}", cure.act);
+    assert!(cure.after < 10.0, "and it cures: {}", cure.after);
+}
+
+#[test]
+fn three_hands_on_one_side_are_never_called_a_fault() {
+    let mut layout = roast_on("#ebe8e2", "#ebe8e2");
+    let mut file: serde_json::Value = serde_json::from_str(&layout.to_json()).expect("JSON");
+    file["next_id"] = 30.into();
+    file["people"] = serde_json::json!([{ "id": 10 }, { "id": 11 }, { "id": 12 }]);
+    file["exposures"] = serde_json::json!([{ "id": 13, "kind": "hands" }]);
+    let hand = |id: i32, person: i32, y: i32| {
+        serde_json::json!({ "id": id, "person": person, "exposure": 13,
+            "entry": [75, y], "target": [360, y] })
+    };
+    file["hands"] = serde_json::json!([hand(14, 10, 200), hand(15, 11, 450), hand(16, 12, 700)]);
+    layout = open(&file.to_string()).unwrap_or_else(|p| panic!("the layout is sound: {p:?}"));
+    let findings = report(&Study::new(&layout), true).findings;
+    for f in findings.iter().filter(|f| f.is_pressing()) {
+        let of_hands = f
+            .about
+            .iter()
+            .filter(|id| (14..=16).contains(&id.0))
+            .count();
+        assert!(
+            of_hands < 3,
+            "all three together are no fault: {}",
+            f.sentence
+        );
+    }
+}
+
+#[test]
 fn a_roast_on_white_linen_is_not_flagged() {
     let layout = roast_on("#ebe8e2", "#ebe8e2");
     let findings = report(&Study::new(&layout), false).findings;

@@ -142,6 +142,8 @@ export interface Finding {
   remedy?: Remedy | null;
   working: string[];
   grade: string;
+  /** A matter of taste is silent until asked. */
+  taste: boolean;
 }
 export interface Scores {
   balance: number | null;

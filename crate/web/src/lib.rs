@@ -13,7 +13,7 @@ use planner::commands::Drag;
 use planner::drawing::View;
 use planner::edit::History;
 use planner::layout::{Id, Layout};
-use planner::readings::Report;
+use planner::readings::{Kept, Report};
 use planner::scene::Scene;
 use planner::starters;
 use wasm_bindgen::prelude::*;
@@ -27,6 +27,8 @@ pub struct Planner {
     scene: Scene,
     /// What was last read, in the worker's instance.
     report: Option<Report>,
+    /// What was made for it, to go on from after the next edit.
+    kept: Option<Kept>,
     drag: Option<Drag>,
     sheet: Option<Sheet>,
     view: View,
@@ -39,6 +41,7 @@ impl Planner {
             history: History::new(layout),
             scene,
             report: None,
+            kept: None,
             drag: None,
             sheet: None,
             view: pages::on_page(),

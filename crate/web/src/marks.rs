@@ -17,6 +17,8 @@ pub(crate) fn numbers(marks: &[Mark]) -> Vec<f64> {
             Mark::Arrow { from, to } => (3.0, &[*from, *to]),
             Mark::Triangle { corners } => (4.0, corners),
             Mark::Ring { at, radius } => (5.0, &[*at, DVec2::new(*radius, 0.0)]),
+            Mark::Label { at, .. } => (6.0, &[*at]),
+            Mark::Group { outline } => (7.0, outline),
         };
         row.extend([kind, points.len() as f64]);
         row.extend(points.iter().flat_map(|p| p.to_array()));
@@ -28,7 +30,10 @@ pub(crate) fn numbers(marks: &[Mark]) -> Vec<f64> {
 pub(crate) fn words(marks: &[Mark]) -> String {
     let mut text = String::new();
     for mark in marks {
-        if let Mark::Gap { label, .. } | Mark::Overrun { label, .. } = mark {
+        if let Mark::Gap { label, .. }
+        | Mark::Overrun { label, .. }
+        | Mark::Label { text: label, .. } = mark
+        {
             text.push_str(label);
             text.push(END);
         }
@@ -64,6 +69,8 @@ pub(crate) fn read(mut row: &[f64], words: &str) -> Vec<Mark> {
                 at,
                 radius: radius.x,
             },
+            (6, &[at]) => Mark::Label { at, text: label() },
+            (7, _) => Mark::Group { outline: points },
             _ => break,
         });
     }
@@ -96,6 +103,13 @@ mod tests {
             Mark::Ring {
                 at: b,
                 radius: 70.0,
+            },
+            Mark::Label {
+                at: c,
+                text: "loaf".into(),
+            },
+            Mark::Group {
+                outline: vec![c, a, b],
             },
             Mark::Gap {
                 from: b,

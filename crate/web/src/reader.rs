@@ -2,17 +2,14 @@
 //! and what a drag in hand would change of them.
 use planner::commands::{move_by, turn_by};
 use planner::layout::{Id, Layout};
-use planner::readings::{Finding, Mark, Report, Scores, State, Study, report};
+use planner::readings::{
+    Finding, Kept, Live as Figures, Mark, Report, Scores, Study, live, report, shifts,
+};
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
 
 use crate::objects::object;
 use crate::{Planner, marks};
-
-/// Findings whose marks are drawn when none is asked for.
-const PRESSING: usize = 3;
-/// A figure that moved by less says the same.
-const SAME_FIGURE: f64 = 1.0;
 
 /// One thing a drag makes better or worse.
 #[derive(Serialize)]
@@ -36,34 +33,20 @@ fn bare(layout: &Layout) -> Layout {
     table
 }
 
-/// What `after` says otherwise than `before`, the dearest first.
-fn changes<'a>(before: &'a Report, after: &'a Report) -> Vec<Change<'a>> {
-    let pressing = |f: &Finding| matches!(f.state, State::WontWork | State::LookAgain);
-    let mut all = Vec::new();
-    for now in after.findings.iter().filter(|f| !f.taste) {
-        let then = before.findings.iter().find(|f| f.key == now.key);
-        let better = match then {
-            Some(then) if then.state != now.state => now.state > then.state,
-            Some(then) if pressing(now) && (now.figure - then.figure).abs() >= SAME_FIGURE => {
-                now.figure < then.figure
-            }
-            None if pressing(now) => false,
-            _ => continue,
-        };
-        all.push(Change {
-            key: &now.key,
-            sentence: &now.sentence,
-            better,
-        });
-    }
-    all
-}
-
 /// Marks of the finding of this key, or of the pressing ones for none.
 fn marks_of(report: &Report, key: &str) -> Vec<Mark> {
-    let asked = |f: &&Finding| key.is_empty() || f.key == key;
-    let shown = report.findings.iter().filter(asked).take(PRESSING);
-    shown.flat_map(|f| f.marks.iter().cloned()).collect()
+    let marks = |f: &Finding| f.marks.clone();
+    if key.is_empty() {
+        report.pressing().flat_map(marks).collect()
+    } else {
+        let asked = report.findings.iter().filter(|f| f.key == key);
+        asked.flat_map(marks).collect()
+    }
+}
+
+/// What lies between the layout as it is read and what was made of the last.
+fn studied<'a>(layout: &'a Layout, kept: Option<&'a Kept>) -> Study<'a> {
+    kept.map_or_else(|| Study::new(layout), |kept| Study::after(layout, kept))
 }
 
 #[wasm_bindgen]
@@ -73,11 +56,11 @@ impl Planner {
     /// # Errors
     /// When the browser refuses to make the object.
     pub fn read(&mut self, no_hands: bool) -> Result<JsValue, JsError> {
-        let read = if no_hands {
-            report(&Study::new(&bare(self.now())), true)
-        } else {
-            report(&Study::new(self.now()), true)
-        };
+        let table = no_hands.then(|| bare(self.now()));
+        let layout = table.as_ref().unwrap_or_else(|| self.now());
+        let study = studied(layout, self.kept.as_ref());
+        let read = report(&study, true);
+        self.kept = Some(study.keep());
         object(self.report.insert(read))
     }
 
@@ -136,11 +119,28 @@ impl Planner {
         if no_hands {
             after.hands.clear();
         }
-        let now = report(&Study::new(&after), false);
-        let changes = changes(before, &now);
-        let changed = |f: &&Finding| changes.iter().any(|change| change.key == f.key);
-        let shown = now.findings.iter().filter(changed);
+        let study = studied(&after, self.kept.as_ref());
+        let now = live(&study);
+        let moved = shifts(&Figures::of(before), &now).findings;
+        let changed = |key: &str| moved.iter().any(|shift| shift.key == key);
+        let shown = now.findings.iter().filter(|f| changed(&f.key));
         self.view.marks = shown.flat_map(|f| f.marks.iter().cloned()).collect();
+        // Words are made for what changes alone; what is over keeps its last.
+        let told = if moved.is_empty() {
+            Vec::new()
+        } else {
+            report(&study, false).findings
+        };
+        let said = |key: &str| {
+            let found = told.iter().chain(&before.findings).find(|f| f.key == key);
+            found.map_or("", |f| f.sentence.as_str())
+        };
+        let changes = moved.iter().map(|shift| Change {
+            key: &shift.key,
+            sentence: said(&shift.key),
+            better: shift.better,
+        });
+        let changes = changes.collect();
         object(&Live {
             scores: now.scores,
             changes,

@@ -98,7 +98,7 @@ export function Findings(): JSX.Element {
     );
   }
   const all = state.report.value?.findings ?? [];
-  const pressing = all.filter(({ state: is }) => is === "wont-work" || is === "look-again");
+  const pressing = all.filter(({ state: is, taste }) => !taste && (is === "wont-work" || is === "look-again"));
   const asked = all.find(({ key }) => key === state.openFinding.value);
   const shown = pressing.slice(0, MOST);
   if (asked !== undefined && !shown.includes(asked)) shown.push(asked);

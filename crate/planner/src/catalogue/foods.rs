@@ -75,3 +75,37 @@ static FOODS: [Entry; 24] = [
 pub fn foods() -> &'static [Entry] {
     &FOODS
 }
+
+/// The face a stylist would turn up when this food, lying like this, sinks
+/// into what it lies on, and the tones seen then; `None` when the better face
+/// is up already or it has but one.
+#[must_use]
+pub fn better_face(prop: &str, face: Face) -> Option<(Face, &'static [Tone])> {
+    // A loaf is cut open: its crumb is that of a slice.
+    let shown = if prop == "loaf" { "bread-slice" } else { prop };
+    let entry = FOODS.iter().find(|e| e.id == shown)?;
+    // A food that says nothing of its faces is taken to have but one.
+    let worse = matches!((face, entry.face), (Crust, Cut) | (Face::Closed, Open));
+    worse.then_some((entry.face, entry.food))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_better_face_is_offered_once() {
+        let (face, tones) = better_face("loaf", Crust).expect("a loaf is cut");
+        assert_eq!(face, Cut, "cut side up");
+        assert!(tones.iter().any(|t| t.share >= 50), "mostly crumb");
+        assert_eq!(better_face("loaf", Cut), None, "it is up already");
+        assert_eq!(better_face("loaf", Usual), None, "nothing is known of it");
+        assert_eq!(
+            better_face("mussels", Face::Closed).map(|f| f.0),
+            Some(Open),
+            "opened"
+        );
+        assert_eq!(better_face("olives", Usual), None, "one face");
+        assert_eq!(better_face("no-such", Usual), None, "unknown");
+    }
+}

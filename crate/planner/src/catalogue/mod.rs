@@ -14,7 +14,7 @@ mod surfaces;
 
 pub use cloth::{LinenEntry, linen, linens};
 pub use entry::{Entry, Evidence, Kind, SOURCES, source};
-pub use foods::foods;
+pub use foods::{better_face, foods};
 pub use make::{item_from, parts_of, surface_from};
 pub use props::props;
 pub use search::{prop, search};

@@ -10,7 +10,7 @@ use super::limits::MAX_ACCEPTED;
 use super::linen::Linen;
 use super::people::{Exposure, Hand, Person};
 use super::problem::Problem;
-use super::read::{Fields, Log};
+use super::read::{Fields, Log, told};
 use super::strict;
 use super::table::{Floor, Frame, Table};
 
@@ -20,11 +20,11 @@ pub(crate) type Read<T> = Result<T, Vec<Problem>>;
 /// JSON text as a value, doubled keys and depth refused.
 pub(crate) fn parse_json(text: &str) -> Read<Value> {
     let mut problems = Vec::new();
-    let value = strict::parse(text, &mut problems).map_err(|p| vec![p])?;
+    let value = strict::parse(text, &mut |p| problems.push(p)).map_err(|p| vec![p])?;
     if problems.is_empty() {
         Ok(value)
     } else {
-        Err(problems)
+        Err(told(problems, 0))
     }
 }
 
@@ -34,7 +34,7 @@ fn alone<T>(value: Value, read: impl FnOnce(&mut Fields<'_>) -> T) -> Read<T> {
     if log.problems.is_empty() {
         Ok(got)
     } else {
-        Err(log.problems)
+        Err(log.told())
     }
 }
 

@@ -9,12 +9,12 @@ use super::head::{Accepted, Group, Head};
 use super::item::Item;
 use super::limits::{
     MAX_ACCEPTED, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_ITEMS, MAX_LINENS,
-    MAX_PEOPLE, MAX_PROBLEMS,
+    MAX_PEOPLE,
 };
 use super::linen::Linen;
 use super::people::{Exposure, Hand, Person};
 use super::problem::{Problem, ProblemKind};
-use super::read::{Fields, Log};
+use super::read::{Fields, Log, told};
 use super::strict;
 use super::table::{Floor, Frame, Table};
 use super::value::{Extra, LayoutId};
@@ -93,7 +93,7 @@ fn write_version<S: Serializer>(_: &(), s: S) -> Result<S::Ok, S::Error> {
 /// All problems found, each with its path; never a panic.
 pub fn open(text: &str) -> Result<Layout, Vec<Problem>> {
     let mut log = Log::default();
-    let value = strict::parse(text, &mut log.problems).map_err(|p| vec![p])?;
+    let value = strict::parse(text, &mut |p| log.push(p)).map_err(|p| vec![p])?;
     sound(value, log)
 }
 
@@ -107,10 +107,9 @@ pub(crate) fn read_tree(value: Value) -> Result<Layout, Vec<Problem>> {
 
 fn sound(value: Value, mut log: Log) -> Result<Layout, Vec<Problem>> {
     let layout = read_layout(&mut Fields::new(&mut log, String::new(), value));
-    let mut problems = log.problems;
+    let mut problems = log.told();
     if problems.is_empty() {
-        problems = references(&layout);
-        problems.truncate(MAX_PROBLEMS);
+        problems = told(references(&layout), 0);
     }
     if problems.is_empty() {
         Ok(layout)
@@ -214,6 +213,7 @@ impl Layout {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::layout::MAX_PROBLEMS;
 
     #[test]
     fn an_empty_board_survives_saving_and_opening() {
@@ -248,6 +248,29 @@ mod tests {
             ],
             "{problems:?}"
         );
+    }
+
+    #[test]
+    fn problems_beyond_the_limit_are_counted_in_the_last() {
+        let bad = |count: usize| {
+            let items = vec![r#"{"id":"x"}"#; count].join(",");
+            let text = Layout::empty(LayoutId(7)).to_json();
+            let text = text.replacen("\"items\": []", &format!("\"items\": [{items}]"), 1);
+            open(&text).expect_err("every item is bad")
+        };
+        // Each of these items has three problems: id, place and size.
+        let few = bad(33);
+        assert_eq!(few.len(), 99, "all are told");
+        assert!(few.iter().all(|p| p.path.starts_with("items[")), "{few:?}");
+        let many = bad(40);
+        assert_eq!(many.len(), MAX_PROBLEMS, "no more than the limit");
+        assert_eq!(many[99].found, "21 more problems", "120 less 99 told");
+        let doubled = vec![r#"{"id":1,"at":[0,0],"size":{"shape":"disc","diameter":9}}"#; 150];
+        let text = Layout::empty(LayoutId(7)).to_json();
+        let items = format!("\"items\": [{}]", doubled.join(","));
+        let many = open(&text.replacen("\"items\": []", &items, 1)).expect_err("doubled ids");
+        // 149 doubled ids, and the next id is taken.
+        assert_eq!(many[99].found, "51 more problems", "150 less 99 told");
     }
 
     #[test]

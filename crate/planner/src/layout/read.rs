@@ -12,6 +12,8 @@ use super::value::{Extra, Id, Point, Ratio, Srgb, Turn};
 #[derive(Default)]
 pub(super) struct Log {
     pub(super) problems: Vec<Problem>,
+    /// Problems beyond the limit, counted and not kept.
+    beyond: usize,
     extra_bytes: usize,
 }
 
@@ -19,8 +21,33 @@ impl Log {
     pub(super) fn push(&mut self, problem: Problem) {
         if self.problems.len() < MAX_PROBLEMS {
             self.problems.push(problem);
+        } else {
+            self.beyond += 1;
         }
     }
+
+    fn count(&self) -> usize {
+        self.problems.len() + self.beyond
+    }
+
+    /// All problems, or as many as are told with the rest counted in the last.
+    pub(super) fn told(self) -> Vec<Problem> {
+        told(self.problems, self.beyond)
+    }
+}
+
+/// Problems within the limit; what is over it, and `beyond` besides, is
+/// counted in the last.
+pub(super) fn told(mut problems: Vec<Problem>, beyond: usize) -> Vec<Problem> {
+    let over = problems.len().saturating_sub(MAX_PROBLEMS);
+    problems.truncate(MAX_PROBLEMS);
+    if let Some(last) = problems.last_mut().filter(|_| over + beyond > 0) {
+        // The last one told makes room for the count, so it is counted too.
+        let found = format!("{} more problems", over + beyond + 1);
+        let allowed = format!("at most {MAX_PROBLEMS} problems told at once");
+        *last = Problem::new(ProblemKind::Limit, "", &found, &allowed);
+    }
+    problems
 }
 
 /// The fields of one object not yet read. Reading takes a field out; what is
@@ -29,6 +56,8 @@ pub(super) struct Fields<'a> {
     log: &'a mut Log,
     path: String,
     map: Map<String, Value>,
+    /// Fields something was said about, here or further in.
+    faulted: Vec<String>,
 }
 
 impl<'a> Fields<'a> {
@@ -45,7 +74,12 @@ impl<'a> Fields<'a> {
                 Map::new()
             }
         };
-        Self { log, path, map }
+        Self {
+            log,
+            path,
+            map,
+            faulted: Vec::new(),
+        }
     }
 
     fn at(&self, key: &str) -> String {
@@ -63,13 +97,13 @@ impl<'a> Fields<'a> {
     pub(super) fn bad(&mut self, kind: ProblemKind, key: &str, found: &str, allowed: &str) {
         let at = self.at(key);
         self.log.push(Problem::new(kind, &at, found, allowed));
+        self.faulted.push(key.into());
     }
 
     /// Says so where a field that must be there is not.
     pub(super) fn required<T>(&mut self, key: &str, got: Option<T>, otherwise: T) -> T {
         got.unwrap_or_else(|| {
-            let at = self.at(key);
-            if !self.log.problems.iter().any(|p| p.path.starts_with(&at)) {
+            if !self.faulted.iter().any(|f| f == key) {
                 self.bad(ProblemKind::Value, key, "nothing", "this field");
             }
             otherwise
@@ -261,7 +295,12 @@ impl<'a> Fields<'a> {
     ) -> Option<T> {
         let value = self.take(key)?;
         let path = self.at(key);
-        Some(read(&mut Fields::new(self.log, path, value)))
+        let before = self.log.count();
+        let got = read(&mut Fields::new(self.log, path, value));
+        if self.log.count() > before {
+            self.faulted.push(key.into());
+        }
+        Some(got)
     }
 
     pub(super) fn list<T>(

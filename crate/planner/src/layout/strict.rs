@@ -11,7 +11,7 @@ use super::problem::{Problem, ProblemKind};
 ///
 /// # Errors
 /// One syntax or limit problem when the text is no JSON at all.
-pub(super) fn parse(text: &str, problems: &mut Vec<Problem>) -> Result<Value, Problem> {
+pub(super) fn parse(text: &str, push: &mut dyn FnMut(Problem)) -> Result<Value, Problem> {
     if text.len() > MAX_FILE_BYTES {
         let found = format!("{} bytes", text.len());
         let allowed = format!("at most {MAX_FILE_BYTES} bytes");
@@ -27,7 +27,7 @@ pub(super) fn parse(text: &str, problems: &mut Vec<Problem>) -> Result<Value, Pr
     .and_then(|v| json.end().map(|()| v))
     .map_err(|e| Problem::new(ProblemKind::Syntax, "", &e.to_string(), "JSON text"))?;
     for path in doubled {
-        problems.push(Problem::new(
+        push(Problem::new(
             ProblemKind::Value,
             &path,
             "a doubled key",

@@ -2,6 +2,7 @@
 use glam::DVec2;
 use serde::{Serialize, Serializer};
 
+use super::rules::Rule;
 use crate::edit::Edit;
 use crate::layout::Id;
 
@@ -85,6 +86,22 @@ pub enum Mark {
         /// Its radius.
         radius: f64,
     },
+    /// A name or a few words at a place, centred on it and drawn small beside
+    /// the mark it belongs to: a corner of a triangle, the joint a crop cuts.
+    Label {
+        /// Its place.
+        #[serde(serialize_with = "point")]
+        at: DVec2,
+        /// What is written.
+        text: String,
+    },
+    /// Things that read as one group: a soft line round them all, neither
+    /// hatched nor ticked, for nothing is wrong with it.
+    Group {
+        /// The line round them, convex.
+        #[serde(serialize_with = "points")]
+        outline: Vec<DVec2>,
+    },
 }
 
 fn point<S: Serializer>(p: &DVec2, s: S) -> Result<S::Ok, S::Error> {
@@ -136,4 +153,49 @@ pub struct Finding {
     pub marks: Vec<Mark>,
     /// What would help.
     pub remedy: Option<Remedy>,
+    /// The thresholds it was judged by.
+    #[serde(skip)]
+    pub rule: &'static Rule,
+}
+
+impl Finding {
+    /// A finding by a rule, with nothing drawn and no remedy yet.
+    pub(super) fn by(
+        rule: &'static Rule,
+        key: String,
+        (state, rank): (State, u8),
+        figure: f64,
+        about: Vec<Id>,
+    ) -> Self {
+        Self {
+            key,
+            reading: rule.reading,
+            state,
+            rank,
+            figure,
+            about,
+            sentence: String::new(),
+            working: Vec::new(),
+            grade: rule.grade,
+            taste: rule.taste,
+            marks: Vec::new(),
+            remedy: None,
+            rule,
+        }
+    }
+
+    /// Whether it asks for another look and is no matter of taste.
+    #[must_use]
+    pub fn is_pressing(&self) -> bool {
+        !self.taste && matches!(self.state, State::WontWork | State::LookAgain)
+    }
+
+    /// How much it costs, larger being worse, in the unit of its figure.
+    pub(super) fn cost(&self) -> f64 {
+        if self.rule.falls {
+            -self.figure
+        } else {
+            self.figure
+        }
+    }
 }

@@ -1,43 +1,155 @@
-//! Hero: is the picture's main dish the heaviest thing in it?
-use super::finding::{Finding, Grade, Mark, State};
-use super::mass::on_table;
+//! Hero: is the picture's main dish the heaviest thing in it, and is it seen?
+//!
+//! Visual weight is visible area times contrast, ranked; what hides it is the
+//! share of its outline's area under arms and under things that do not lie on
+//! it, all exposures together.
+use glam::DVec2;
+
+use super::crops::{Standing, standing};
+use super::finding::{Finding, Mark, State};
+use super::rules::{HERO_HIDDEN, HERO_RANK};
 use super::study::Study;
 use super::triangle::ranked;
-use crate::layout::Role;
-use crate::scene::root;
-use crate::words::{Arg, say};
+use crate::layout::{Id, Item, Role};
+use crate::scene::{PartKind, root};
+use crate::shape::{Region, difference};
+use crate::words::{Arg, length, listed, percent, say};
 
-/// An observation when the hero is not the heaviest dish; waits for a hero.
-pub(super) fn read(study: &Study<'_>) -> Option<Finding> {
+/// Dishes told in the ranking.
+const TOLD: usize = 5;
+
+/// The findings about the hero; none without one, as a picture may have none.
+pub(super) fn read(study: &Study<'_>) -> Vec<Finding> {
+    let items = &study.layout().items;
+    let Some(hero) = items.iter().find(|i| i.role == Role::Hero) else {
+        return Vec::new();
+    };
+    let mut out: Vec<Finding> = rank(study, hero).into_iter().collect();
+    for by_hands in [true, false] {
+        out.extend(hidden(study, hero, by_hands));
+    }
+    out
+}
+
+/// Its place in visual weight, once there are dishes to compare.
+fn rank(study: &Study<'_>, hero: &Item) -> Option<Finding> {
+    if !study.has_three_dishes() {
+        return None;
+    }
     let ranked = ranked(study);
     // Food that is the hero weighs with the dish it lies on.
-    let hero = study.layout().items.iter().find(|i| i.role == Role::Hero)?;
     let stack = root(study.layout(), hero.id);
     let place = ranked.iter().position(|r| r.0 == stack)?;
     let (id, _, at) = ranked[place];
-    let item = study.item(id)?;
-    let [w, d] = item.size.extent();
-    (place > 0).then(|| Finding {
-        key: format!("hero:{}", id.0),
-        reading: "hero",
-        state: State::LookAgain,
-        rank: 2,
-        figure: (place + 1) as f64,
-        about: vec![id],
-        sentence: say(
-            "hero-rank",
-            &[
-                ("thing", Arg::Name(hero.name.clone())),
-                ("rank", Arg::Text((place + 1).to_string())),
-            ],
-        ),
-        working: vec![say("working-hero", &[])],
-        grade: Grade::TradePractice,
-        taste: true,
-        marks: vec![Mark::Ring {
-            at: on_table(study, at),
-            radius: f64::from(w.max(d)) * 0.55,
-        }],
-        remedy: None,
-    })
+    let [w, d] = study.item(id)?.size.extent();
+    let figure = (place + 1) as f64;
+    let state = if figure >= HERO_RANK.edges[0] {
+        (State::LookAgain, 2)
+    } else {
+        (State::Holds, 3)
+    };
+    let mut f = Finding::by(
+        &HERO_RANK,
+        format!("hero:{}", id.0),
+        state,
+        figure,
+        vec![id],
+    );
+    f.marks = vec![Mark::Ring {
+        at: study.picture().on_table(at),
+        radius: f64::from(w.max(d)) * 0.55,
+    }];
+    f.sentence = study.tell(|| {
+        let args = [
+            ("thing", Arg::Name(hero.name.clone())),
+            ("rank", Arg::Text((place + 1).to_string())),
+            ("first", Arg::Name(study.name(ranked[0].0))),
+        ];
+        say(if place > 0 { "hero-rank" } else { "hero-first" }, &args)
+    });
+    f.working = study.tell(|| {
+        let names: Vec<String> = ranked.iter().take(TOLD).map(|r| study.name(r.0)).collect();
+        let args = [("things", Arg::Text(listed(&names)))];
+        let mut lines = vec![say("working-hero", &args)];
+        lines.extend(study.layout().crops.iter().filter_map(|crop| {
+            let units = study.layout().head.units;
+            let (id, over) = match standing(study.layout(), crop, stack)? {
+                Standing::Whole => ("working-hero-whole", 0.0),
+                Standing::Cut(past) => ("working-hero-cut", past),
+                Standing::Gutter(over) => ("working-hero-gutter", over),
+                Standing::Out(_) => ("working-hero-out", 0.0),
+            };
+            let args = [
+                ("crop", Arg::Name(crop.name.clone())),
+                ("over", Arg::Text(length(over, units))),
+            ];
+            Some(say(id, &args))
+        }));
+        lines
+    });
+    Some(f)
+}
+
+/// How much of the hero lies under hands, or under other things.
+fn hidden(study: &Study<'_>, hero: &Item, by_hands: bool) -> Option<Finding> {
+    let scene = study.scene();
+    let stack = root(study.layout(), hero.id);
+    let n = scene.pieces.iter().position(|p| p.owner == stack)?;
+    let whole = &scene.pieces[n].region;
+    let over = scene.near(n).iter().copied().filter(|m| {
+        let piece = &scene.pieces[*m];
+        let limb = matches!(piece.part, PartKind::Hand | PartKind::Sleeve);
+        *m > n && limb == by_hands && root(study.layout(), piece.owner) != stack
+    });
+    let over: Vec<usize> = over.collect();
+    let regions: Vec<&Region> = over.iter().map(|m| &scene.pieces[*m].region).collect();
+    let left = difference(whole, &regions)
+        .ok()
+        .filter(|_| !regions.is_empty())?;
+    let share = 1.0 - left.area() / whole.area().max(f64::MIN_POSITIVE);
+    if share < HERO_HIDDEN.edges[0] {
+        return None;
+    }
+    let state = if share >= HERO_HIDDEN.edges[1] {
+        (State::LookAgain, 2)
+    } else {
+        (State::Holds, 3)
+    };
+    let sort = if by_hands { "hands" } else { "things" };
+    let mut about: Vec<Id> = vec![hero.id];
+    for m in over {
+        let owner = scene.pieces[m].owner;
+        if !about.contains(&owner) {
+            about.push(owner);
+        }
+    }
+    let mut names: Vec<String> = study.tell(|| about[1..].iter().map(|o| study.name(*o)).collect());
+    let key = format!("hero:{}:{sort}", hero.id.0);
+    let mut f = Finding::by(&HERO_HIDDEN, key, state, share * 100.0, about);
+    let radius = whole
+        .bounds()
+        .map_or(0.0, |b| b.size().max_element() * 0.55);
+    f.marks = vec![Mark::Ring {
+        at: whole.centroid().unwrap_or(DVec2::ZERO),
+        radius,
+    }];
+    f.sentence = study.tell(|| {
+        names.sort();
+        names.dedup();
+        let args = [
+            ("thing", Arg::Name(hero.name.clone())),
+            ("share", Arg::Text(percent(share))),
+            ("things", Arg::Text(listed(&names))),
+        ];
+        say(
+            if by_hands {
+                "hero-hands"
+            } else {
+                "hero-things"
+            },
+            &args,
+        )
+    });
+    f.working = study.tell(|| vec![say("working-hero-hidden", &[])]);
+    Some(f)
 }

@@ -4,21 +4,20 @@
 //! on it, of area × clamp(outline-weighted HyAB to what lies just outside ÷
 //! 100, 0.10, 1). Surface and linens weigh nothing, save a linen that differs
 //! strongly from the table and leaves the frame.
-use glam::DVec2;
-
 use super::study::Study;
 use crate::colour::{STRONG_FROM, mixed_separation};
 use crate::layout::Id;
 use crate::measures::{PointMass, Weighed, centroid};
 use crate::scene::{PartKind, root};
 
-/// One dish and what it weighs, in picture coordinates: mm right and down from
-/// the frame's top-left corner.
+/// One dish and what it weighs, in picture coordinates.
 pub(super) struct Dish {
     /// The stack's root item, or a linen that weighs.
     pub(super) id: Id,
     /// Its visible parts.
     pub(super) parts: Vec<Weighed>,
+    /// The pieces they are seen of.
+    pub(super) pieces: Vec<usize>,
 }
 
 impl Dish {
@@ -33,29 +32,10 @@ impl Dish {
     }
 }
 
-/// Size of the picture, mm on the table.
-pub(super) fn picture_size(study: &Study<'_>) -> DVec2 {
-    let frame = &study.layout().frame;
-    DVec2::new(f64::from(frame.width), frame.height())
-}
-
-/// A place on the table in picture coordinates.
-pub(super) fn in_picture(study: &Study<'_>, p: DVec2) -> DVec2 {
-    let frame = &study.layout().frame;
-    let (sin, cos) = libm::sincos(-frame.turn.radians());
-    DVec2::new(cos, sin).rotate(p - frame.at.vec()) + picture_size(study) * 0.5
-}
-
-/// A place in the picture on the table.
-pub(super) fn on_table(study: &Study<'_>, p: DVec2) -> DVec2 {
-    let frame = &study.layout().frame;
-    let (sin, cos) = libm::sincos(frame.turn.radians());
-    DVec2::new(cos, sin).rotate(p - picture_size(study) * 0.5) + frame.at.vec()
-}
-
 /// All dishes that weigh something, in id order.
 pub(super) fn dishes(study: &Study<'_>) -> Vec<Dish> {
     let scene = study.scene();
+    let picture = study.picture();
     let mut out: Vec<Dish> = Vec::new();
     for walk in study.walks() {
         let piece = &scene.pieces[walk.piece];
@@ -64,20 +44,24 @@ pub(super) fn dishes(study: &Study<'_>) -> Vec<Dish> {
             PartKind::Linen if weighs(study, walk.piece) => piece.owner,
             _ => continue,
         };
-        let seen = &scene.seen[walk.piece];
+        let seen = scene.seen(walk.piece);
         let Some(at) = seen.centroid() else { continue };
         let part = Weighed {
-            at: in_picture(study, at),
+            at: picture.of_table(at),
             area: seen.area(),
             delta_l: walk.delta_l,
             delta_c: walk.delta_c,
             emphasis: 1.0,
         };
         match out.iter_mut().find(|d| d.id == id) {
-            Some(dish) => dish.parts.push(part),
+            Some(dish) => {
+                dish.parts.push(part);
+                dish.pieces.push(walk.piece);
+            }
             None => out.push(Dish {
                 id,
                 parts: vec![part],
+                pieces: vec![walk.piece],
             }),
         }
     }

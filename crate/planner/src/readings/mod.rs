@@ -8,17 +8,27 @@ mod crops;
 mod finding;
 mod fit;
 mod hero;
+mod live;
 mod mass;
 mod remedies;
 mod report;
+mod rules;
+#[cfg(test)]
+mod samples;
 mod separation;
 mod separation_findings;
+mod separation_remedies;
+mod spacing;
 mod study;
+#[cfg(test)]
+mod tests;
 mod triangle;
 mod walked;
 
 pub use finding::{Finding, Grade, Mark, Remedy, State};
-pub use report::{Report, Scores, report};
+pub use live::{Figure, Live, Shift, Shifts, live, shifts};
+pub use report::{Report, Scores, Waiting, report, scores};
+pub use rules::{RULES, Rule, Unit};
 pub use separation::separation_score_of;
-pub use study::Study;
+pub use study::{Kept, Study};
 pub use walked::{LOST_FROM, PartWalk};

@@ -4,12 +4,13 @@ use serde::Serialize;
 use super::finding::{Finding, State};
 use super::separation::separation_score_of;
 use super::study::Study;
-use super::{balance, crops, fit, hero, separation_findings, triangle};
+use super::{balance, crops, fit, hero, separation_findings, spacing, triangle};
 use crate::layout::Role;
 use crate::scene::effective_role;
+use crate::words::say;
 
-/// A figure may drift this far before an accepted finding speaks again.
-const SAME_FIGURE: f64 = 2.0;
+/// Sentences at a time; the rest are notes.
+const AT_A_TIME: usize = 3;
 
 /// The three quiet scores, each 0 to 100; absent when it cannot be said.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
@@ -22,6 +23,15 @@ pub struct Scores {
     pub separation: Option<f64>,
 }
 
+/// A reading that cannot be made yet, and why.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Waiting {
+    /// Which reading.
+    pub reading: &'static str,
+    /// What it waits for.
+    pub reason: String,
+}
+
 /// What there is to say about a layout.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Report {
@@ -29,22 +39,53 @@ pub struct Report {
     pub findings: Vec<Finding>,
     /// The scores, once there are a frame and three dishes.
     pub scores: Option<Scores>,
+    /// Readings that do not apply, with the reason.
+    pub waiting: Vec<Waiting>,
+}
+
+impl Report {
+    /// What is said unasked: at most three, never a matter of taste.
+    pub fn pressing(&self) -> impl Iterator<Item = &Finding> {
+        let presses = |f: &&Finding| f.is_pressing();
+        self.findings.iter().filter(presses).take(AT_A_TIME)
+    }
 }
 
 /// Reads a layout. `settled` adds remedies with the figures they lead to;
 /// without it only states, figures and marks are worked out.
 #[must_use]
 pub fn report(study: &Study<'_>, settled: bool) -> Report {
+    Report {
+        findings: findings(study, settled),
+        scores: scores(study),
+        waiting: waiting(study),
+    }
+}
+
+/// The three scores of the picture or crop under study; `None` before there
+/// are three dishes.
+#[must_use]
+pub fn scores(study: &Study<'_>) -> Option<Scores> {
+    study.has_three_dishes().then(|| Scores {
+        balance: balance::score(study),
+        triangle: triangle::score(study),
+        separation: separation_score_of(study),
+    })
+}
+
+/// All findings in their order.
+pub(super) fn findings(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     let mut findings = separation_findings::read(study, settled);
-    findings.extend(fit::read(study));
+    findings.extend(fit::read(study, settled));
     findings.extend(crops::read(study, settled));
+    findings.extend(spacing::read(study, settled));
     findings.extend(balance::read(study));
     findings.extend(triangle::read(study));
     findings.extend(hero::read(study));
     for finding in &mut findings {
         let key = &finding.key;
         let accepted = study.layout().intended.iter().any(|a| {
-            a.finding == *key && (f64::from(a.figure) - finding.figure).abs() <= SAME_FIGURE
+            a.finding == *key && (f64::from(a.figure) - finding.figure).abs() <= finding.rule.same
         });
         if accepted && finding.state == State::LookAgain {
             finding.state = State::Intended;
@@ -59,12 +100,29 @@ pub fn report(study: &Study<'_>, settled: bool) -> Report {
             .then(b.figure.total_cmp(&a.figure))
             .then(a.key.cmp(&b.key))
     });
-    let scores = study.has_three_dishes().then(|| Scores {
-        balance: balance::score(study),
-        triangle: triangle::score(study),
-        separation: separation_score_of(study),
-    });
-    Report { findings, scores }
+    findings
+}
+
+fn waiting(study: &Study<'_>) -> Vec<Waiting> {
+    let mut out = Vec::new();
+    let mut wait = |reading, reason: &str| {
+        out.push(Waiting {
+            reading,
+            reason: say(reason, &[]),
+        });
+    };
+    if !study.has_three_dishes() {
+        for reading in ["balance", "triangle"] {
+            wait(reading, "waits-dishes");
+        }
+    }
+    if study.layout().items.iter().all(|i| i.role != Role::Hero) {
+        wait("hero", "waits-hero");
+    }
+    if study.layout().crops.is_empty() {
+        wait("crops", "waits-crops");
+    }
+    out
 }
 
 fn is_hero(study: &Study<'_>, finding: &Finding) -> bool {

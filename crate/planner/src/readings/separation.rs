@@ -39,14 +39,14 @@ pub fn separation_score_of(study: &Study<'_>) -> Option<f64> {
     overall_separation(&scores)
 }
 
-/// Lost share of one owner's parts of one kind, by outline length; 0 when none
-/// of it is seen.
-pub(super) fn lost_share(study: &Study<'_>, owners: &[Id], part: PartKind) -> f64 {
+/// Lost share of these owners' parts, by outline length; 0 when none of it is
+/// seen.
+pub(super) fn lost_share(study: &Study<'_>, parts: &[(Id, PartKind)]) -> f64 {
     let mut lost = 0.0;
     let mut length = 0.0;
     for walk in study.walks() {
         let piece = &study.scene().pieces[walk.piece];
-        if piece.part == part && owners.contains(&piece.owner) {
+        if parts.contains(&(piece.owner, piece.part)) {
             lost += walk.lost * walk.length;
             length += walk.length;
         }

@@ -1,12 +1,13 @@
 //! What Separation has to say, one sentence for one cause.
 use glam::DVec2;
 
-use super::finding::{Finding, Grade, Mark, Remedy, State};
-use super::remedies;
-use super::separation::{is_pressed, lost_share};
+use super::finding::{Finding, Mark, State};
+use super::rules::{SEPARATION, SEPARATION_SCORE};
+use super::separation::{is_pressed, lost_share, separation_score_of};
+use super::separation_remedies as remedies;
 use super::study::Study;
 use super::walked::{LOST_FROM, PartWalk};
-use crate::colour::Shade;
+use crate::colour::{Shade, TONE_FROM, mixed_separation};
 use crate::layout::{Id, Role};
 use crate::scene::{Ground, PartKind, effective_role, flag};
 use crate::words::{Arg, listed, percent, say};
@@ -27,18 +28,34 @@ struct Loss<'a> {
     role: Role,
     /// Whose the ground is; the table's own id stands for the floor too.
     ground: Id,
-    /// What the ground is called.
-    called: String,
+    floor: bool,
 }
 
 impl Loss<'_> {
+    /// What the ground is called.
+    fn called(&self, study: &Study<'_>) -> String {
+        if self.floor {
+            say("ground-floor", &[])
+        } else {
+            study.name(self.ground)
+        }
+    }
+
     /// The ground as a finding's key names it.
     fn ground_key(&self) -> String {
-        let floor = self.walk.chief_ground() == Some(Ground::Floor);
-        if floor {
+        if self.floor {
             "floor".into()
         } else {
             self.ground.0.to_string()
+        }
+    }
+
+    /// What a hero or main dish costs is dearer.
+    const fn rank(&self) -> u8 {
+        if matches!(self.role, Role::Hero) {
+            2
+        } else {
+            3
         }
     }
 }
@@ -62,9 +79,11 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
         }
     }
     while let Some(first) = rest.first() {
-        let called = first.called.clone();
-        let (same, other): (Vec<&Loss<'_>>, Vec<&Loss<'_>>) =
-            rest.iter().copied().partition(|l| l.called == called);
+        let on = (first.ground, first.floor);
+        let (same, other): (Vec<&Loss<'_>>, Vec<&Loss<'_>>) = rest
+            .iter()
+            .copied()
+            .partition(|l| (l.ground, l.floor) == on);
         findings.push(if let [one] = same.as_slice() {
             single(study, one, settled)
         } else {
@@ -75,6 +94,7 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     if !sleeves.is_empty() {
         findings.push(cuffs(study, &sleeves, settled));
     }
+    findings.extend(score(study));
     findings
 }
 
@@ -101,94 +121,94 @@ fn losses<'a>(study: &'a Study<'_>) -> Vec<Loss<'a>> {
                 Ground::Floor => Id(0),
                 Ground::Piece(n) => study.scene().pieces[n].owner,
             },
-            called: match ground {
-                Ground::Floor => say("ground-floor", &[]),
-                Ground::Piece(n) => study.name(study.scene().pieces[n].owner),
-            },
+            floor: ground == Ground::Floor,
         });
     }
     out
 }
 
-fn finding(key: String, rank: u8, figure: f64, about: Vec<Id>, sentence: String) -> Finding {
-    Finding {
-        key,
-        reading: "separation",
-        state: State::LookAgain,
-        rank,
-        figure: figure * 100.0,
-        about,
-        sentence,
-        working: Vec::new(),
-        grade: Grade::OurChoice,
-        taste: false,
-        marks: Vec::new(),
-        remedy: None,
-    }
-}
-
-fn with_losses(study: &Study<'_>, mut f: Finding, losses: &[&Loss<'_>]) -> Finding {
-    f.working.push(say("working-separation", &[]));
-    let mut guessed = false;
+/// A finding over these losses: marks along them and a working line for each.
+fn finding(
+    study: &Study<'_>,
+    (key, rank): (String, u8),
+    share: f64,
+    about: Vec<Id>,
+    losses: &[&Loss<'_>],
+) -> Finding {
+    let state = (State::LookAgain, rank);
+    let mut f = Finding::by(&SEPARATION, key, state, share * 100.0, about);
     for loss in losses {
-        f.working.push(say(
-            "working-part",
-            &[
-                ("thing", Arg::Name(study.name(loss.owner))),
-                ("ground", Arg::Name(loss.called.clone())),
-                ("share", Arg::Text(percent(loss.walk.lost))),
-                (
-                    "difference",
-                    Arg::Text(format!("{:.0}", loss.walk.band_value)),
-                ),
-            ],
-        ));
-        guessed |= study.scene().pieces[loss.walk.piece].guessed;
         for (line, share) in &loss.walk.runs {
             f.marks.extend(stitches(line, *share));
         }
     }
-    if guessed {
-        f.working.push(say("working-guess", &[]));
-    }
+    f.working = study.tell(|| {
+        let mut lines = vec![say("working-separation", &[])];
+        lines.extend(losses.iter().map(|l| part_line(study, l.walk)));
+        let pieces = &study.scene().pieces;
+        if losses.iter().any(|l| pieces[l.walk.piece].guessed) {
+            lines.push(say("working-guess", &[]));
+        }
+        lines
+    });
     f
 }
 
+/// One part against what it lies on and against the bare surface.
+fn part_line(study: &Study<'_>, walk: &PartWalk) -> String {
+    let scene = study.scene();
+    let piece = &scene.pieces[walk.piece];
+    let table = scene.pieces.iter().find(|p| p.part == PartKind::Table);
+    let bare = table.and_then(|t| mixed_separation(&piece.shades, &t.shades));
+    let ground = walk
+        .against
+        .iter()
+        .max_by(|a, b| a.1.length.total_cmp(&b.1.length));
+    let called = match walk.chief_ground().or(ground.map(|g| *g.0)) {
+        Some(Ground::Piece(n)) => study.name(scene.pieces[n].owner),
+        Some(Ground::Floor) | None => say("ground-floor", &[]),
+    };
+    let whole = |x: f64| Arg::Text(format!("{x:.0}"));
+    let args = [
+        ("thing", Arg::Name(study.name(piece.owner))),
+        ("ground", Arg::Name(called)),
+        ("share", Arg::Text(percent(walk.lost))),
+        ("difference", whole(walk.band_value)),
+        ("weakest", whole(walk.worst.min(walk.band_value))),
+        ("bare", whole(bare.map_or(0.0, |b| b.band_value))),
+    ];
+    let by_hue = walk.delta_l < TONE_FROM && walk.lost < LOST_FROM;
+    say(
+        if by_hue {
+            "working-part-hue"
+        } else {
+            "working-part"
+        },
+        &args,
+    )
+}
+
 fn single(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
-    let rank = if loss.role == Role::Hero { 2 } else { 3 };
-    let pale = is_pale(study, loss.walk);
-    let sentence = say(
-        if pale {
+    let key = format!("separation:{}:{:?}", loss.owner.0, loss.part);
+    let about = vec![loss.owner, loss.ground];
+    let mut f = finding(study, (key, loss.rank()), loss.walk.lost, about, &[loss]);
+    f.sentence = study.tell(|| {
+        let id = if is_pale(study, loss.walk) {
             "separation-pale"
         } else {
             "separation-hero"
-        },
-        &[
+        };
+        let args = [
             ("thing", Arg::Name(study.name(loss.owner))),
             ("share", Arg::Text(percent(loss.walk.lost))),
-            ("ground", Arg::Name(loss.called.clone())),
-        ],
-    );
-    let key = format!("separation:{}:{:?}", loss.owner.0, loss.part);
-    let mut f = finding(
-        key,
-        rank,
-        loss.walk.lost,
-        vec![loss.owner, loss.ground],
-        sentence,
-    );
+            ("ground", Arg::Name(loss.called(study))),
+        ];
+        say(id, &args)
+    });
     if settled {
-        f.remedy = first_that_helps(
-            study,
-            &[loss.owner],
-            loss.part,
-            [
-                remedies::lay_linen(study),
-                remedies::onto_linen(study, loss.owner),
-            ],
-        );
+        f.remedy = remedies::outline(study, &[(loss.owner, loss.part)]);
     }
-    with_losses(study, f, &[loss])
+    f
 }
 
 /// Whether the part and what it loses to are both pale.
@@ -205,145 +225,136 @@ fn is_pale(study: &Study<'_>, walk: &PartWalk) -> bool {
 fn many(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
     let mut owners: Vec<Id> = losses.iter().map(|l| l.owner).collect();
     owners.dedup();
-    let part = losses[0].part;
-    let names: Vec<String> = owners.iter().map(|o| study.name(*o)).collect();
-    let id = if owners.len() == 2 {
-        "separation-two"
-    } else {
-        "separation-many"
-    };
-    let sentence = say(
-        id,
-        &[
+    let parts: Vec<(Id, PartKind)> = losses.iter().map(|l| (l.owner, l.part)).collect();
+    let figure = lost_share(study, &parts);
+    let key = format!("separation:on:{}", losses[0].ground_key());
+    let mut f = finding(study, (key, 3), figure, owners.clone(), losses);
+    f.sentence = study.tell(|| {
+        let names: Vec<String> = owners.iter().map(|o| study.name(*o)).collect();
+        let id = if owners.len() == 2 {
+            "separation-two"
+        } else {
+            "separation-many"
+        };
+        let args = [
             ("count", Arg::Text(owners.len().to_string())),
             ("things", Arg::Text(listed(&names))),
-            ("ground", Arg::Name(losses[0].called.clone())),
-        ],
-    );
-    let figure = lost_share(study, &owners, part);
-    let key = format!("separation:on:{}", losses[0].ground_key());
-    let mut f = finding(key, 3, figure, owners.clone(), sentence);
+            ("ground", Arg::Name(losses[0].called(study))),
+        ];
+        say(id, &args)
+    });
     if settled {
-        let moves = remedies::onto_linen(study, owners[0]);
-        f.remedy = first_that_helps(study, &owners, part, [remedies::lay_linen(study), moves]);
+        f.remedy = remedies::outline(study, &parts);
     }
-    with_losses(study, f, losses)
+    f
 }
 
 fn food(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
-    let name = study.name(loss.owner);
-    let dish = loss.called.clone();
-    let noun = dish
-        .split_whitespace()
-        .last()
-        .unwrap_or_default()
-        .to_string();
-    let plural = name.ends_with('s') && !name.ends_with("ss");
-    let sentence = say(
-        if plural {
+    let key = format!("separation:{}:{:?}", loss.owner.0, loss.part);
+    let about = vec![loss.owner, loss.ground];
+    let mut f = finding(study, (key, loss.rank()), loss.walk.lost, about, &[loss]);
+    f.sentence = study.tell(|| {
+        let name = study.name(loss.owner);
+        let dish = loss.called(study);
+        let noun = dish.split_whitespace().last().unwrap_or_default();
+        let plural = name.ends_with('s') && !name.ends_with("ss");
+        let id = if plural {
             "separation-inside"
         } else {
             "separation-inside-one"
-        },
-        &[
+        };
+        let args = [
             ("thing", Arg::Name(name)),
-            ("ground", Arg::Name(noun)),
+            ("ground", Arg::Name(noun.into())),
             ("share", Arg::Text(percent(loss.walk.lost))),
-        ],
-    );
-    let rank = if loss.role == Role::Hero { 2 } else { 3 };
-    let key = format!("separation:{}:{:?}", loss.owner.0, loss.part);
-    let mut f = finding(
-        key,
-        rank,
-        loss.walk.lost,
-        vec![loss.owner, loss.ground],
-        sentence,
-    );
+        ];
+        say(id, &args)
+    });
     if settled {
-        let swap = remedies::pale_inside(study, loss.ground);
-        f.remedy = first_that_helps(study, &[loss.owner], loss.part, [swap, None]);
+        f.remedy = remedies::inside(study, loss.owner, loss.ground);
     }
-    with_losses(study, f, &[loss])
+    f
 }
 
 fn hand(study: &Study<'_>, loss: &Loss<'_>) -> Finding {
-    let sentence = say(
-        "separation-hand",
-        &[
+    let key = format!("separation:hand:{}", loss.owner.0);
+    let about = vec![loss.owner, loss.ground];
+    let mut f = finding(study, (key, 2), loss.walk.lost, about, &[loss]);
+    f.sentence = study.tell(|| {
+        let args = [
             ("flag", Arg::Text(flag_of(study, loss.owner))),
             ("share", Arg::Text(percent(loss.walk.lost))),
-            ("ground", Arg::Name(loss.called.clone())),
-        ],
-    );
-    let key = format!("separation:hand:{}", loss.owner.0);
-    let f = finding(
-        key,
-        2,
-        loss.walk.lost,
-        vec![loss.owner, loss.ground],
-        sentence,
-    );
-    with_losses(study, f, &[loss])
+            ("ground", Arg::Name(loss.called(study))),
+        ];
+        say("separation-hand", &args)
+    });
+    f
 }
 
 fn cuffs(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
     let mut owners: Vec<Id> = losses.iter().map(|l| l.owner).collect();
     owners.dedup();
-    let mut flags: Vec<String> = owners.iter().map(|o| flag_of(study, *o)).collect();
-    flags.sort();
-    flags.dedup();
-    let figure = lost_share(study, &owners, PartKind::Sleeve);
-    let sentence = say(
-        "separation-cuff",
-        &[
+    let parts: Vec<(Id, PartKind)> = owners.iter().map(|o| (*o, PartKind::Sleeve)).collect();
+    let figure = lost_share(study, &parts);
+    let key = "separation:cuffs".into();
+    let mut f = finding(study, (key, 2), figure, owners.clone(), losses);
+    f.sentence = study.tell(|| {
+        let mut flags: Vec<String> = owners.iter().map(|o| flag_of(study, *o)).collect();
+        flags.sort();
+        flags.dedup();
+        let args = [
             ("share", Arg::Text(percent(figure))),
             ("flag", Arg::Text(listed(&flags))),
-            ("ground", Arg::Name(losses[0].called.clone())),
-        ],
-    );
-    let mut f = finding(
-        "separation:cuffs".into(),
-        2,
-        figure,
-        owners.clone(),
-        sentence,
-    );
+            ("ground", Arg::Name(losses[0].called(study))),
+        ];
+        say("separation-cuff", &args)
+    });
     if settled {
-        let roll = remedies::roll_sleeves(study, &owners);
-        f.remedy = first_that_helps(study, &owners, PartKind::Sleeve, [roll, None]);
+        f.remedy = remedies::sleeve(study, &owners);
     }
-    with_losses(study, f, losses)
+    f
+}
+
+/// What the score is made of, once there are three dishes.
+fn score(study: &Study<'_>) -> Option<Finding> {
+    let score = separation_score_of(study).filter(|_| study.has_three_dishes())?;
+    let pressed: Vec<&PartWalk> = study
+        .walks()
+        .iter()
+        .map(|w| &**w)
+        .filter(|w| is_pressed(study, w))
+        .collect();
+    let worst = pressed
+        .iter()
+        .min_by(|a, b| a.band_value.total_cmp(&b.band_value))?;
+    let owner = study.scene().pieces[worst.piece].owner;
+    let state = (State::Holds, 3);
+    let mut f = Finding::by(
+        &SEPARATION_SCORE,
+        "separation".into(),
+        state,
+        score,
+        vec![owner],
+    );
+    for (line, share) in &worst.runs {
+        f.marks.extend(stitches(line, *share));
+    }
+    f.sentence = study.tell(|| {
+        let thing = Arg::Name(study.name(owner));
+        say("separation-weakest", &[("thing", thing)])
+    });
+    f.working = study.tell(|| {
+        let lines = pressed.iter().map(|w| part_line(study, w));
+        std::iter::once(say("working-separation-score", &[]))
+            .chain(lines)
+            .collect()
+    });
+    Some(f)
 }
 
 fn flag_of(study: &Study<'_>, hand: Id) -> String {
     let hand = study.layout().hands.iter().find(|h| h.id == hand);
     hand.map(|h| flag(study.layout(), h)).unwrap_or_default()
-}
-
-/// The first change that lowers the figure, with the figure it leads to.
-fn first_that_helps(
-    study: &Study<'_>,
-    owners: &[Id],
-    part: PartKind,
-    tries: [Option<remedies::Try>; 2],
-) -> Option<Remedy> {
-    let before = lost_share(study, owners, part);
-    tries.into_iter().flatten().find_map(|attempt| {
-        let after = lost_share(&Study::new(&attempt.after), owners, part);
-        (after + 0.02 < before).then(|| {
-            let args = [
-                ("before", Arg::Text(percent(before))),
-                ("after", Arg::Text(percent(after))),
-            ];
-            Remedy {
-                act: attempt.act,
-                predicted: say("predicted", &args),
-                after: after * 100.0,
-                edit: crate::edit::Edit::between(study.layout(), &attempt.after),
-            }
-        })
-    })
 }
 
 /// Lost runs to stitch: all of the line, or its share of every cycle.

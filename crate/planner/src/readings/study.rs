@@ -1,16 +1,71 @@
 //! What a reading works on: the layout and what has been made of it so far.
-use std::cell::OnceCell;
+use std::cell::{Cell, OnceCell};
+use std::rc::Rc;
 
+use glam::DVec2;
+
+use super::mass::{Dish, dishes};
 use super::walked::{PartWalk, walk_all};
-use crate::layout::{Id, Item, Layout};
-use crate::scene::Scene;
+use crate::layout::{Crop, Id, Item, Layout};
+use crate::scene::{Scene, crop_outline, flag};
+use crate::shape::frame_outline;
 use crate::words::say;
 
 /// A layout under study. Scene and walks are made when first asked for.
 pub struct Study<'a> {
     layout: &'a Layout,
+    crop: Option<&'a Crop>,
+    before: Option<Made<'a>>,
+    quiet: Cell<bool>,
     scene: OnceCell<Scene>,
-    walks: OnceCell<Vec<PartWalk>>,
+    walks: OnceCell<Vec<Rc<PartWalk>>>,
+    dishes: OnceCell<Vec<Dish>>,
+}
+
+/// What was made of a layout, to be taken over where it still holds.
+#[derive(Clone, Copy)]
+struct Made<'a> {
+    layout: &'a Layout,
+    scene: &'a Scene,
+    walks: &'a [Rc<PartWalk>],
+}
+
+/// What a study leaves behind for the study of the layout after an edit.
+pub struct Kept {
+    layout: Layout,
+    scene: Scene,
+    walks: Vec<Rc<PartWalk>>,
+}
+
+/// The picture under study on the table plane: the frame, or a crop of it.
+#[derive(Clone, Copy)]
+pub(super) struct Picture {
+    /// Its centre.
+    pub(super) at: DVec2,
+    /// Width and height, mm.
+    pub(super) size: DVec2,
+    /// Sine and cosine of its turn.
+    turn: DVec2,
+}
+
+impl Picture {
+    /// A place on the table in picture coordinates: mm right and down from
+    /// the picture's top-left corner.
+    pub(super) fn of_table(&self, p: DVec2) -> DVec2 {
+        let back = DVec2::new(self.turn.y, -self.turn.x);
+        back.rotate(p - self.at) + self.size * 0.5
+    }
+
+    /// A place in the picture on the table.
+    pub(super) fn on_table(&self, p: DVec2) -> DVec2 {
+        let turn = DVec2::new(self.turn.y, self.turn.x);
+        turn.rotate(p - self.size * 0.5) + self.at
+    }
+
+    /// Its diagonal, mm.
+    pub(super) fn diagonal(&self) -> f64 {
+        self.size.length()
+    }
 }
 
 impl<'a> Study<'a> {
@@ -19,8 +74,64 @@ impl<'a> Study<'a> {
     pub const fn new(layout: &'a Layout) -> Self {
         Self {
             layout,
+            crop: None,
+            before: None,
+            quiet: Cell::new(false),
             scene: OnceCell::new(),
             walks: OnceCell::new(),
+            dishes: OnceCell::new(),
+        }
+    }
+
+    /// Studies what one crop keeps of a layout; the whole frame when the
+    /// layout has no such crop.
+    #[must_use]
+    pub fn in_crop(layout: &'a Layout, crop: Id) -> Self {
+        Self {
+            crop: layout.crops.iter().find(|c| c.id == crop),
+            ..Self::new(layout)
+        }
+    }
+
+    /// Studies a layout after an edit: as [`Study::new`], to the last bit, but
+    /// what the edit did not reach is taken over.
+    #[must_use]
+    pub fn after(layout: &'a Layout, kept: &'a Kept) -> Self {
+        Self {
+            before: Some(Made {
+                layout: &kept.layout,
+                scene: &kept.scene,
+                walks: &kept.walks,
+            }),
+            ..Self::new(layout)
+        }
+    }
+
+    /// Studies a change of this layout, as [`Study::after`].
+    pub(super) fn changed<'b>(&'b self, layout: &'b Layout) -> Study<'b> {
+        Study {
+            crop: None,
+            before: self.crop.is_none().then(|| Made {
+                layout: self.layout,
+                scene: self.scene(),
+                walks: self.walks(),
+            }),
+            ..Study::new(layout)
+        }
+    }
+
+    /// Ends the study and keeps what was made for the next one.
+    #[must_use]
+    pub fn keep(self) -> Kept {
+        self.walks();
+        let layout = self.layout.clone();
+        Kept {
+            layout,
+            scene: self
+                .scene
+                .into_inner()
+                .unwrap_or_else(|| unreachable!("walked just now")),
+            walks: self.walks.into_inner().unwrap_or_default(),
         }
     }
 
@@ -30,14 +141,61 @@ impl<'a> Study<'a> {
         self.layout
     }
 
+    /// The crop that is studied, when it is not the whole frame.
+    pub(super) const fn crop(&self) -> Option<&'a Crop> {
+        self.crop
+    }
+
     /// The scene of all exposures together.
     pub fn scene(&self) -> &Scene {
-        self.scene.get_or_init(|| Scene::of(self.layout, None))
+        self.scene.get_or_init(|| {
+            let view = match self.crop {
+                Some(crop) => crop_outline(self.layout, crop),
+                None => frame_outline(&self.layout.frame),
+            };
+            let before = self.before.map(|b| (b.layout, b.scene));
+            Scene::within(self.layout, None, &view, before)
+        })
     }
 
     /// Every part's outline, walked.
-    pub fn walks(&self) -> &[PartWalk] {
-        self.walks.get_or_init(|| walk_all(self.scene()))
+    pub fn walks(&self) -> &[Rc<PartWalk>] {
+        self.walks
+            .get_or_init(|| walk_all(self.scene(), self.before.map(|b| (b.scene, b.walks))))
+    }
+
+    /// Every dish that weighs something, in id order.
+    pub(super) fn dishes(&self) -> &[Dish] {
+        self.dishes.get_or_init(|| dishes(self))
+    }
+
+    /// The frame or crop under study.
+    pub(super) fn picture(&self) -> Picture {
+        let frame = &self.layout.frame;
+        let (sin, cos) = libm::sincos(frame.turn.radians());
+        let (at, size) = match self.crop {
+            Some(crop) => (crop.at, DVec2::from_array(crop.extent())),
+            None => (frame.at, DVec2::new(f64::from(frame.width), frame.height())),
+        };
+        Picture {
+            at: at.vec(),
+            size,
+            turn: DVec2::new(sin, cos),
+        }
+    }
+
+    /// Whether words are left out, because something is being dragged.
+    pub(super) fn hush(&self, quiet: bool) {
+        self.quiet.set(quiet);
+    }
+
+    /// Words, unless they are left out.
+    pub(super) fn tell<T: Default>(&self, words: impl FnOnce() -> T) -> T {
+        if self.quiet.get() {
+            T::default()
+        } else {
+            words()
+        }
     }
 
     /// The item with this id.
@@ -60,12 +218,7 @@ impl<'a> Study<'a> {
         }
         let item = l.items.iter().find(|i| i.id == id).map(|i| i.name.clone());
         let linen = || l.linens.iter().find(|i| i.id == id).map(|i| i.name.clone());
-        let hand = || {
-            l.hands
-                .iter()
-                .find(|h| h.id == id)
-                .map(|h| crate::scene::flag(l, h))
-        };
+        let hand = || l.hands.iter().find(|h| h.id == id).map(|h| flag(l, h));
         let crop = || l.crops.iter().find(|c| c.id == id).map(|c| c.name.clone());
         item.or_else(linen)
             .or_else(hand)

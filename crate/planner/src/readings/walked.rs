@@ -1,18 +1,19 @@
 //! Walking the visible outline of every part and comparing it with what lies
 //! just outside.
 use std::collections::BTreeMap;
+use std::rc::Rc;
 
 use glam::DVec2;
 
 use crate::colour::{MixedSeparation, mixed_separation};
-use crate::scene::{Ground, PartKind, Scene};
+use crate::scene::{Ground, PartKind, REACH, Scene};
 use crate::shape::walk;
 
 /// Longest piece of outline compared at once, mm. Our choice: a tenth of the
 /// smallest main dish's side.
 pub(super) const STEP: f64 = 6.0;
 /// How far outside the outline the ground is looked up, mm. Our choice.
-pub(super) const OUTSIDE: f64 = 1.0;
+const OUTSIDE: f64 = REACH;
 /// A lost share from here on is said; below it the edge counts as cured.
 pub const LOST_FROM: f64 = 0.10;
 
@@ -63,13 +64,55 @@ impl PartWalk {
 }
 
 /// All parts of a scene walked, in paint order. The table itself is ground.
+/// Walks of the scene before are taken over where nothing they met changed.
 #[must_use]
-pub(super) fn walk_all(scene: &Scene) -> Vec<PartWalk> {
+pub(super) fn walk_all(
+    scene: &Scene,
+    before: Option<(&Scene, &[Rc<PartWalk>])>,
+) -> Vec<Rc<PartWalk>> {
     let mut pairs = Pairs::new();
     (0..scene.pieces.len())
         .filter(|n| scene.pieces[*n].part != PartKind::Table)
-        .filter_map(|n| walk_one(scene, n, &mut pairs))
+        .filter_map(|n| {
+            let unchanged = before.and_then(|(old, walks)| {
+                let was = scene.unchanged(n, old)?;
+                scene.recall(n, old, was);
+                Some(taken_over(scene, n, old, was, walks))
+            });
+            unchanged.unwrap_or_else(|| walk_one(scene, n, &mut pairs).map(Rc::new))
+        })
         .collect()
+}
+
+/// The walk of the scene before, its pieces numbered as they are now.
+fn taken_over(
+    scene: &Scene,
+    n: usize,
+    old: &Scene,
+    was: usize,
+    walks: &[Rc<PartWalk>],
+) -> Option<Rc<PartWalk>> {
+    let found = walks.binary_search_by_key(&was, |w| w.piece).ok()?;
+    let walk = &walks[found];
+    let (now, then) = (scene.near(n), old.near(was));
+    if n == was && now == then {
+        return Some(Rc::clone(walk));
+    }
+    let renamed = |ground: Ground| match ground {
+        Ground::Floor => Some(Ground::Floor),
+        Ground::Piece(k) => {
+            let place = then.binary_search(&k).ok()?;
+            Some(Ground::Piece(now[place]))
+        }
+    };
+    let mut walk = PartWalk::clone(walk);
+    walk.piece = n;
+    let against = std::mem::take(&mut walk.against);
+    walk.against = against
+        .into_iter()
+        .filter_map(|(ground, met)| Some((renamed(ground)?, met)))
+        .collect();
+    Some(Rc::new(walk))
 }
 
 type Pairs = BTreeMap<(usize, Ground), Option<MixedSeparation>>;
@@ -77,7 +120,7 @@ type Pairs = BTreeMap<(usize, Ground), Option<MixedSeparation>>;
 fn walk_one(scene: &Scene, n: usize, pairs: &mut Pairs) -> Option<PartWalk> {
     let piece = &scene.pieces[n];
     let frame = scene.frame.bounds()?;
-    if scene.seen[n].is_empty() || !piece.region.bounds()?.meets(frame) {
+    if !piece.region.bounds()?.meets(frame) {
         return None;
     }
     let mut out = PartWalk {
@@ -104,11 +147,12 @@ fn walk_one(scene: &Scene, n: usize, pairs: &mut Pairs) -> Option<PartWalk> {
             }
             // Seen only where nothing painted later covers it; its own well is
             // inside its rim and never on its outline.
-            if top(scene, inside).is_none_or(|t| t > n && scene.pieces[t].owner != piece.owner) {
+            let covered = |t: usize| t > n && scene.pieces[t].owner != piece.owner;
+            if top(scene, n, inside).is_none_or(covered) {
                 open = false;
                 continue;
             }
-            let ground = match top(scene, outside) {
+            let ground = match top(scene, n, outside) {
                 Some(t) if scene.pieces[t].owner == piece.owner && same_thing(scene, t, n) => {
                     open = false;
                     continue;
@@ -168,11 +212,18 @@ fn walk_one(scene: &Scene, n: usize, pairs: &mut Pairs) -> Option<PartWalk> {
     Some(out)
 }
 
-fn top(scene: &Scene, p: DVec2) -> Option<usize> {
-    match scene.ground(p) {
-        Ground::Floor => None,
-        Ground::Piece(n) => Some(n),
-    }
+/// What lies on top at a place within reach of piece `n`.
+fn top(scene: &Scene, n: usize, p: DVec2) -> Option<usize> {
+    let covers = |m: usize| {
+        let region = &scene.pieces[m].region;
+        region.bounds().is_some_and(|b| b.holds(p)) && region.contains(p)
+    };
+    let near = scene.near(n);
+    let above = near.partition_point(|m| *m < n);
+    let highest = near[above..].iter().rev().copied().find(|m| covers(*m));
+    highest
+        .or_else(|| covers(n).then_some(n))
+        .or_else(|| near[..above].iter().rev().copied().find(|m| covers(*m)))
 }
 
 /// Whether two pieces of one owner are one surface: the bare forearm runs into

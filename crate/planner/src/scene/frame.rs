@@ -19,6 +19,14 @@ pub fn linen_outline(linen: &Linen) -> Vec<DVec2> {
     own.iter().map(|p| *p + linen.at.vec()).collect()
 }
 
+/// The rectangle a linen lies along, its hems drawn straight: four corners.
+#[must_use]
+pub fn linen_span(linen: &Linen) -> Vec<DVec2> {
+    let size = DVec2::from_array(linen.lying());
+    let turn = linen.turn.degrees();
+    rect(linen.at.vec(), size, 0.0, turn, CHORD_ERROR)
+}
+
 /// A crop on the table plane; crops turn with the frame.
 #[must_use]
 pub fn crop_outline(layout: &Layout, crop: &Crop) -> Vec<DVec2> {

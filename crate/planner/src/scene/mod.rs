@@ -2,14 +2,15 @@
 //! seen of each, and what lies where.
 mod frame;
 mod hands;
+mod laid;
 mod pieces;
 mod pose;
 mod silhouette;
 mod things;
 
-pub use frame::{crop_outline, linen_form, linen_outline};
+pub use frame::{crop_outline, linen_form, linen_outline, linen_span};
 pub use hands::{Arm, FOREARM, HAND_BREADTH, HAND_LENGTH, arm, thumb_direction};
-pub use pieces::{Ground, PartKind, Piece, Scene};
+pub use pieces::{Ground, PartKind, Piece, REACH, Scene};
 pub use pose::{Joint, Pose, digit, hand_outline, pose};
 pub use silhouette::{inner, silhouette};
 pub use things::{

@@ -1,11 +1,13 @@
 //! All outlines in paint order, and what the camera sees of each from above.
+use std::cell::OnceCell;
+use std::rc::Rc;
+
 use glam::DVec2;
 
-use super::{arm, children, inner, linen_outline, silhouette};
-use crate::catalogue;
+use super::laid::Laid;
 use crate::colour::{Shade, shades};
-use crate::layout::{Id, Item, Layout, Origin, Part, Srgb, Tone};
-use crate::shape::{CHORD_ERROR, Region, frame_outline, table_outline, visible};
+use crate::layout::{Id, Layout};
+use crate::shape::{Region, frame_outline, seen_under};
 
 /// Which part of a thing a piece is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -53,82 +55,107 @@ pub enum Ground {
 }
 
 /// A layout in space, seen from straight above.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 pub struct Scene {
     /// Pieces from the bottom to the top.
-    pub pieces: Vec<Piece>,
-    /// What is seen of each within the frame.
-    pub seen: Vec<Region>,
-    /// The frame.
+    pub pieces: Vec<Rc<Piece>>,
+    /// What the picture or crop shows of the table.
     pub frame: Region,
     /// The floor's colour.
     pub floor: Vec<Shade>,
     /// Outlines a finger can take, scatter included, bottom to top.
     pub touchable: Vec<(Id, Vec<DVec2>)>,
+    /// Worked out when asked for, as only some are.
+    seen: Vec<OnceCell<Rc<Region>>>,
+    near: OnceCell<Vec<Vec<usize>>>,
+    /// For each piece, the piece of the scene before it that is the very same.
+    kept: Vec<Option<usize>>,
 }
+
+/// How far outside its outline a piece may ask what lies there, mm.
+pub const REACH: f64 = 1.0;
 
 impl Scene {
     /// The scene of a layout. `exposure` picks the hands of one exposure;
     /// `None` shows all hands together.
     #[must_use]
     pub fn of(layout: &Layout, exposure: Option<Id>) -> Self {
-        let mut b = Builder::default();
-        let table = &layout.table;
-        b.piece(
-            Id(0),
-            PartKind::Table,
-            table_outline(table, CHORD_ERROR),
-            &plain(table.surface.colour),
-        );
-        for linen in &layout.linens {
-            b.touch(linen.id, linen_outline(linen));
-            b.piece(
-                linen.id,
-                PartKind::Linen,
-                linen_outline(linen),
-                &plain(linen.colour),
-            );
-        }
-        for item in layout.items.iter().filter(|i| i.on.is_none()) {
-            b.stack(layout, item);
-        }
-        for hand in &layout.hands {
-            if exposure.is_some_and(|e| e != hand.exposure) {
-                continue;
-            }
-            let arm = arm(layout, hand);
-            let person = layout.people.iter().find(|p| p.id == hand.person);
-            let skin = person.map_or(Srgb::default(), |p| p.skin);
-            let cloth = person.map_or(Srgb::default(), |p| p.sleeve.colour);
-            b.touch(hand.id, arm.hand.clone());
-            b.piece(hand.id, PartKind::Sleeve, arm.sleeve, &plain(cloth));
-            b.piece(hand.id, PartKind::Hand, arm.forearm, &plain(skin));
-            b.piece(hand.id, PartKind::Hand, arm.hand, &plain(skin));
-        }
-        let frame = Region::from_polygon(&frame_outline(&layout.frame)).unwrap_or_default();
-        let regions: Vec<Region> = b.pieces.iter().map(|p| p.region.clone()).collect();
-        let seen =
-            visible(&regions, &frame).unwrap_or_else(|_| vec![Region::empty(); regions.len()]);
-        let floor = shades(&plain(layout.floor.colour).colours);
+        Self::within(layout, exposure, &frame_outline(&layout.frame), None)
+    }
+
+    /// The scene of a layout as far as `view` shows it. Pieces of the scene of
+    /// the layout before are taken over where nothing they are made of
+    /// changed; the answer is the same either way.
+    #[must_use]
+    pub fn within(
+        layout: &Layout,
+        exposure: Option<Id>,
+        view: &[DVec2],
+        before: Option<(&Layout, &Self)>,
+    ) -> Self {
+        let laid = Laid::of(layout, exposure, before);
+        let count = laid.pieces.len();
         Self {
-            pieces: b.pieces,
-            seen,
-            frame,
-            floor,
-            touchable: b.touchable,
+            pieces: laid.pieces,
+            frame: Region::from_polygon(view).unwrap_or_default(),
+            floor: shades(&super::laid::plain(layout.floor.colour).colours),
+            touchable: laid.touchable,
+            seen: vec![OnceCell::new(); count],
+            near: OnceCell::new(),
+            kept: laid.kept,
         }
     }
 
-    /// What lies on top at `p`.
+    /// What is seen of a piece within the frame.
     #[must_use]
-    pub fn ground(&self, p: DVec2) -> Ground {
-        let covers = |piece: &Piece| {
-            piece.region.bounds().is_some_and(|b| b.holds(p)) && piece.region.contains(p)
-        };
-        self.pieces
-            .iter()
-            .rposition(covers)
-            .map_or(Ground::Floor, Ground::Piece)
+    pub fn seen(&self, n: usize) -> &Region {
+        self.seen[n].get_or_init(|| {
+            let above = self.near(n).iter().filter(|j| **j > n);
+            let above = above.map(|j| &self.pieces[*j].region);
+            let seen = seen_under(&self.pieces[n].region, above, &self.frame);
+            Rc::new(seen.unwrap_or_default())
+        })
+    }
+
+    /// The pieces that come within [`REACH`] of a piece's box, bottom to top.
+    #[must_use]
+    pub fn near(&self, n: usize) -> &[usize] {
+        let all = self.near.get_or_init(|| {
+            let boxes: Vec<_> = self.pieces.iter().map(|p| p.region.bounds()).collect();
+            let meets = |own: usize, other: usize| {
+                let grown = boxes[own].map(|b| b.grown(REACH));
+                own != other && grown.zip(boxes[other]).is_some_and(|(a, b)| a.meets(b))
+            };
+            let count = self.pieces.len();
+            (0..count)
+                .map(|own| (0..count).filter(|other| meets(own, *other)).collect())
+                .collect()
+        });
+        &all[n]
+    }
+
+    /// Where a piece lay in the scene before, when neither it nor anything
+    /// near it has changed, nor what is shown of the table: all that follows
+    /// from these is then the same as before.
+    #[must_use]
+    pub fn unchanged(&self, n: usize, before: &Self) -> Option<usize> {
+        let was = self.kept[n]?;
+        let (now, then) = (self.near(n), before.near(was));
+        let below = |near: &[usize], own: usize| near.partition_point(|j| *j < own);
+        let same = now.len() == then.len()
+            && below(now, n) == below(then, was)
+            && now.iter().zip(then).all(|(j, k)| self.kept[*j] == Some(*k))
+            && self.frame == before.frame
+            && self.floor == before.floor;
+        same.then_some(was)
+    }
+
+    /// Takes over what the scene before had already seen of a piece.
+    pub fn recall(&self, n: usize, before: &Self, was: usize) {
+        if let Some(seen) = before.seen[was].get() {
+            // What is there already is the same.
+            let _ = self.seen[n].set(Rc::clone(seen));
+        }
     }
 
     /// The colours of a ground.
@@ -151,71 +178,4 @@ impl Scene {
         }
         under
     }
-}
-
-fn plain(srgb: Srgb) -> Part {
-    Part {
-        colours: vec![Tone {
-            srgb,
-            share: 100,
-            origin: Origin::Measured,
-        }],
-    }
-}
-
-#[derive(Default)]
-struct Builder {
-    pieces: Vec<Piece>,
-    touchable: Vec<(Id, Vec<DVec2>)>,
-}
-
-impl Builder {
-    fn touch(&mut self, id: Id, outline: Vec<DVec2>) {
-        self.touchable.push((id, outline));
-    }
-
-    fn piece(&mut self, owner: Id, part: PartKind, outline: Vec<DVec2>, colours: &Part) {
-        let Ok(region) = Region::from_polygon(&outline) else {
-            return;
-        };
-        if region.is_empty() {
-            return;
-        }
-        let guessed = colours.colours.iter().any(|t| t.origin == Origin::Guess);
-        let shades = shades(&colours.colours);
-        self.pieces.push(Piece {
-            owner,
-            part,
-            outline,
-            region,
-            shades,
-            guessed,
-        });
-    }
-
-    /// An item, then everything lying on it.
-    fn stack(&mut self, layout: &Layout, item: &Item) {
-        let outline = silhouette(item);
-        self.touch(item.id, outline.clone());
-        let parts = &item.parts;
-        if !is_scatter(&item.prop) {
-            if let Some(rim) = &parts.rim {
-                self.piece(item.id, PartKind::Rim, outline.clone(), rim);
-            }
-            if let Some((well, inside)) = parts.well.as_ref().zip(inner(item)) {
-                self.piece(item.id, PartKind::Well, inside, well);
-            }
-            if let Some(food) = &parts.food {
-                self.piece(item.id, PartKind::Food, outline, food);
-            }
-        }
-        for child in children(layout, item.id) {
-            self.stack(layout, child);
-        }
-    }
-}
-
-/// Loose pieces strewn over the table: too small to weigh or to hide an edge.
-fn is_scatter(prop: &str) -> bool {
-    catalogue::prop(prop).is_some_and(|entry| entry.kind == catalogue::Kind::Scatter)
 }

@@ -35,6 +35,15 @@ impl Bounds {
         }
     }
 
+    /// The box grown by `by` mm on every side.
+    #[must_use]
+    pub fn grown(self, by: f64) -> Self {
+        Self {
+            min: self.min - by,
+            max: self.max + by,
+        }
+    }
+
     /// Width and height, mm.
     #[must_use]
     pub fn size(self) -> DVec2 {

@@ -34,5 +34,5 @@ pub use overlap::clearing_move;
 pub use polygon::{area, area_on_side, centroid, contains, perimeter, signed_area};
 pub use region::Region;
 pub use triangulate::triangulate;
-pub use visible::visible;
+pub use visible::{seen_under, visible};
 pub use walk::{Step, walk, walk_region};

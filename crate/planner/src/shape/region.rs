@@ -105,6 +105,13 @@ impl Region {
         Self::from_rings(self.rings.iter().map(moved).collect())
     }
 
+    /// The same area carried point by point; `carry` turns and moves, no more.
+    #[must_use]
+    pub fn carried(&self, carry: impl Fn(DVec2) -> DVec2) -> Self {
+        let carried = |ring: &Vec<DVec2>| ring.iter().map(|p| carry(*p)).collect();
+        Self::from_rings(self.rings.iter().map(carried).collect())
+    }
+
     /// All sides of all rings.
     pub(super) fn sides(&self) -> impl Iterator<Item = (DVec2, DVec2)> + '_ {
         self.rings.iter().flat_map(|r| edges(r))

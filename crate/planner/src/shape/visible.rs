@@ -8,25 +8,29 @@ use super::{Bounds, Region, ShapeError};
 /// # Errors
 /// When a coordinate is too far away or there are too many points.
 pub fn visible(pieces: &[Region], frame: &Region) -> Result<Vec<Region>, ShapeError> {
-    let bounds: Vec<Option<Bounds>> = pieces.iter().map(Region::bounds).collect();
-    let mut seen = Vec::with_capacity(pieces.len());
-    for (i, piece) in pieces.iter().enumerate() {
-        let Some(own) = bounds[i] else {
-            seen.push(Region::empty());
-            continue;
-        };
-        let framed = framed(piece, own, frame)?;
-        let above: Vec<&Region> = (i + 1..pieces.len())
-            .filter(|&j| bounds[j].is_some_and(|b| b.meets(own)))
-            .map(|j| &pieces[j])
-            .collect();
-        seen.push(if above.is_empty() || framed.is_empty() {
-            framed
-        } else {
-            difference(&framed, &above)?
-        });
+    let seen = |(i, piece)| seen_under(piece, pieces[i + 1..].iter(), frame);
+    pieces.iter().enumerate().map(seen).collect()
+}
+
+/// What is seen of one piece within the frame under those `above` it.
+///
+/// # Errors
+/// As [`visible`].
+pub fn seen_under<'a>(
+    piece: &Region,
+    above: impl Iterator<Item = &'a Region>,
+    frame: &Region,
+) -> Result<Region, ShapeError> {
+    let Some(own) = piece.bounds() else {
+        return Ok(Region::empty());
+    };
+    let framed = framed(piece, own, frame)?;
+    let meets = |r: &&Region| r.bounds().is_some_and(|b| b.meets(own));
+    let above: Vec<&Region> = above.filter(meets).collect();
+    if above.is_empty() || framed.is_empty() {
+        return Ok(framed);
     }
-    Ok(seen)
+    difference(&framed, &above)
 }
 
 /// The piece within the frame; untouched when its whole box lies inside.

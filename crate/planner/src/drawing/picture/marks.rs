@@ -1,6 +1,6 @@
 //! Marks of findings: where on the drawing to look. Each is told by its line,
 //! not by its colour: a seam, dashes, bars, hatching, an arrow, long dashes, a
-//! dotted ring. All lie on a dark casing, so that they show on any ground and
+//! dotted ring, short dashes round a group. All lie on a dark casing, so that they show on any ground and
 //! in print.
 use glam::DVec2;
 use svg::node::element::Group;
@@ -86,6 +86,10 @@ fn sewn(data: &mut PathData, run: &[DVec2], unit: f64) {
 }
 
 fn one(group: Group, mark: &Mark, unit: f64) -> Group {
+    if let Mark::Label { at, text } = mark {
+        let at = *at + DVec2::Y * (unit * WORDS * 0.34);
+        return group.add(cased(text, at, unit * WORDS, PENCIL));
+    }
     let (shape, dash, words) = drawn(mark, unit);
     let tone = if matches!(mark, Mark::Overrun { .. }) {
         STITCH
@@ -142,6 +146,11 @@ fn drawn(mark: &Mark, unit: f64) -> Drawn<'_> {
             data = looped(corners);
             (data, Some([12.0 * unit, 5.0 * unit]), None)
         }
+        Mark::Group { outline } => {
+            data = looped(outline);
+            (data, Some([2.0 * unit, 6.0 * unit]), None)
+        }
+        Mark::Label { at, text } => (data, None, Some((text, *at))),
         Mark::Ring { at, radius } => {
             data.smooth(ellipse(*at, DVec2::splat(*radius), 28).into_iter());
             (data, Some([0.1 * unit, 4.5 * unit]), None)

@@ -1,18 +1,20 @@
 //! Changes a stylist would try, each as the layout it would lead to.
+mod under;
+mod vessel;
+
 use glam::DVec2;
 
 use super::study::Study;
-use crate::layout::{
-    Id, Layout, LinenKind, LinenState, MAX_NAME, Part, Point, SleeveLength, Srgb, TableShape, Turn,
-};
+use crate::layout::{Id, Layout, LinenKind, LinenState, Point, SleeveLength, TableShape, Turn};
 use crate::shape::{Region, gap_within};
 use crate::words::{Arg, say};
 
-/// Pale enamel, for the inside of a vessel. Our own estimate.
-pub(super) const PALE_INSIDE: Srgb = Srgb::hex(0x00c8_d3df);
 /// A moved dish keeps at least this clear of others, mm: gaps under 1 cm read
 /// as touching (common practice, no source).
 const CLEAR: f64 = 20.0;
+
+pub(super) use under::{board_under, napkin_under, paper_under};
+pub(super) use vessel::{best_surface, better_faces, pale_inside, pale_vessel};
 
 /// One change: what to say and the layout after it.
 pub(super) struct Try {
@@ -56,7 +58,7 @@ pub(super) fn onto_linen(study: &Study<'_>, id: Id) -> Option<Try> {
         return None;
     }
     let shift = across * (off.signum() * room - off);
-    let after = moved(study.layout(), id, shift);
+    let after = stack_moved(study.layout(), id, shift);
     if !stands_clear(study, id, shift) {
         return None;
     }
@@ -71,7 +73,7 @@ pub(super) fn onto_linen(study: &Study<'_>, id: Id) -> Option<Try> {
 }
 
 /// A layout with one stack moved.
-fn moved(layout: &Layout, id: Id, shift: DVec2) -> Layout {
+pub(super) fn stack_moved(layout: &Layout, id: Id, shift: DVec2) -> Layout {
     let mut after = layout.clone();
     let stack: Vec<Id> = layout
         .items
@@ -86,7 +88,7 @@ fn moved(layout: &Layout, id: Id, shift: DVec2) -> Layout {
 }
 
 /// Whether a stack moved by `shift` keeps clear of the other dishes.
-fn stands_clear(study: &Study<'_>, id: Id, shift: DVec2) -> bool {
+pub(super) fn stands_clear(study: &Study<'_>, id: Id, shift: DVec2) -> bool {
     let scene = study.scene();
     let layout = study.layout();
     let outline = |want: bool| {
@@ -106,31 +108,16 @@ fn stands_clear(study: &Study<'_>, id: Id, shift: DVec2) -> bool {
     })
 }
 
-/// Swaps a vessel for the same one with a pale inside.
-pub(super) fn pale_inside(study: &Study<'_>, vessel: Id) -> Option<Try> {
-    let mut after = study.layout().clone();
-    let item = after
-        .items
-        .iter_mut()
-        .find(|i| i.id == vessel && !i.locked)?;
-    item.parts.well.as_ref()?;
-    item.parts.well = Some(Part::plain(PALE_INSIDE));
-    let noun = item
-        .name
-        .split_whitespace()
-        .last()
-        .unwrap_or_default()
-        .to_string();
-    let args = [("thing", Arg::Name(noun))];
-    let name = say(
-        "name-pale-lined",
-        &[("thing", Arg::Text(item.name.clone()))],
-    );
-    item.name = name.chars().take(MAX_NAME).collect();
-    Some(Try {
-        act: say("act-swap-pale", &args),
-        after,
-    })
+/// The sentence that says to move something this way, as the picture shows it.
+pub(super) fn way(study: &Study<'_>, by: DVec2) -> &'static str {
+    let picture = study.picture();
+    let by = picture.of_table(picture.at + by) - picture.of_table(picture.at);
+    match (by.x.abs() >= by.y.abs(), by.x < 0.0, by.y < 0.0) {
+        (true, true, _) => "act-move-left",
+        (true, false, _) => "act-move-right",
+        (false, _, true) => "act-move-up",
+        (false, _, false) => "act-move-down",
+    }
 }
 
 /// Rolls up the sleeves of the people these hands belong to.

@@ -1,0 +1,115 @@
+//! The one table of thresholds: where each reading changes its mind, what that
+//! rests on and which test holds it to either side.
+//!
+//! Thresholds that say "our choice" have no published figure; those marked
+//! common practice have no source at all.
+use super::finding::Grade;
+use crate::colour::{CLEAR_FROM, STRONG_FROM};
+use crate::measures::{CLEAR_DOMINANCE, EQUAL_GAPS, GROUP_CUT, KISSING_OVERLAP, NEAR_TANGENT};
+
+/// What a threshold is measured in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Unit {
+    /// Millimetres on the table.
+    Mm,
+    /// A share of 1.
+    Share,
+    /// A plain number.
+    Plain,
+}
+
+/// One row of the table.
+#[derive(Debug, PartialEq)]
+pub struct Rule {
+    /// What it judges.
+    pub name: &'static str,
+    /// The reading it belongs to.
+    pub reading: &'static str,
+    /// Where it is first said, and where it goes as far as it may; infinite
+    /// where it goes no farther.
+    pub edges: [f64; 2],
+    /// What the edges are measured in.
+    pub unit: Unit,
+    /// Whether a smaller figure is the worse one.
+    pub falls: bool,
+    /// What it rests on.
+    pub grade: Grade,
+    /// Whether it is a matter of taste, silent until asked.
+    pub taste: bool,
+    /// How far the figure may drift before an accepted finding speaks again.
+    pub same: f64,
+    /// The sentence on measure, formula and source.
+    pub working: &'static str,
+    /// The test on either side of its edges.
+    pub test: &'static str,
+}
+
+use Grade::{OurChoice, Physics, PublishedMeasure, TradePractice};
+use Unit::{Mm, Plain, Share};
+
+const NEVER: f64 = f64::INFINITY;
+
+macro_rules! rules {
+    ($($(#[$doc:meta])* $id:ident: $name:literal, $reading:literal, $edges:expr, $unit:ident,
+        $falls:literal, $grade:ident, $taste:literal, $same:literal, $working:literal, $test:literal;)*) => {
+        $($(#[$doc])* pub(super) static $id: Rule = Rule {
+            name: $name, reading: $reading, edges: $edges, unit: $unit, falls: $falls,
+            grade: $grade, taste: $taste, same: $same, working: $working, test: $test,
+        };)*
+        /// Every rule.
+        pub static RULES: &[&Rule] = &[$(&$id),*];
+    };
+}
+
+rules! {
+    /// Frame past the table's edge, mm.
+    FIT_BOARD: "frame past the table", "fit", [1.0, NEVER], Mm, false, Physics, false, 5.0, "working-fit-board", "a_millimetre_of_floor_is_said_and_less_is_not";
+    /// Spare table round the frame, share of its width: 10 to 20% is usual
+    /// (common practice, no source); the figure is in mm.
+    FIT_MARGIN: "table round the frame", "fit", [0.10, 0.0], Share, true, TradePractice, true, 5.0, "working-fit-margin", "margin_is_said_below_a_tenth_and_not_above";
+    /// Room under the ceiling: less than lenses differ from a thin one (5% of
+    /// the distance, from memory) is in doubt, none at all won't work; mm.
+    FIT_CEILING: "room under the ceiling", "fit", [0.05, 0.0], Share, true, Physics, false, 20.0, "working-fit", "a_ceiling_is_in_doubt_within_a_twentieth_and_wont_work_below_nothing";
+    /// Lens above the tallest thing in the frame: our choice of room for the
+    /// barrel; a thing taller than the lens stands is in the way, mm.
+    FIT_LENS: "lens above the tallest thing", "fit", [150.0, 0.0], Mm, true, Physics, false, 20.0, "working-fit", "a_lens_must_clear_the_tallest_thing";
+    /// Outline lost against what lies outside it; under the same it is cured.
+    SEPARATION: "outline lost", "separation", [0.10, NEVER], Share, false, OurChoice, false, 2.0, "working-separation", "a_tenth_of_the_outline_lost_is_said";
+    /// HyAB difference: full from the first, lost under the second.
+    SEPARATION_SCORE: "difference", "separation", [STRONG_FROM, CLEAR_FROM], Plain, true, OurChoice, true, 2.0, "working-separation-score", "an_edge_is_lost_under_twenty_and_full_from_forty";
+    /// Gap that looks like a mistake, share of the picture's diagonal; the
+    /// figure is what is missing to it, mm.
+    SPACING_GAP: "gap", "spacing", [NEAR_TANGENT, 0.0], Share, false, OurChoice, false, 3.0, "working-spacing", "a_gap_under_a_hundredth_of_the_diagonal_is_said";
+    /// Overlap too shallow to read as depth, share of the smaller short side;
+    /// the figure is what is missing to it, mm.
+    SPACING_KISS: "overlap", "spacing", [KISSING_OVERLAP, 0.0], Share, false, OurChoice, false, 3.0, "working-spacing", "an_overlap_under_fifteen_hundredths_is_said";
+    /// Sliver a crop leaves or takes, share of the thing's side, or a gap to
+    /// its line, share of its diagonal; the figure counts the things.
+    SPACING_CROP: "sliver at a crop", "spacing", [KISSING_OVERLAP, NEAR_TANGENT], Share, false, OurChoice, false, 0.5, "working-spacing-crop", "slivers_and_near_lines_at_a_crop_are_said";
+    /// Crop line by a joint of an arm, mm: common practice, no source, never
+    /// to cut at a joint; the distance is our choice.
+    SPACING_JOINT: "joint cut", "spacing", [30.0, 0.0], Mm, true, TradePractice, false, 5.0, "working-spacing-joint", "a_crop_line_by_the_wrist_is_said";
+    /// Ratio of gaps that parts groups, and under which gaps read as equal.
+    SPACING_GROUPS: "groups", "spacing", [GROUP_CUT, EQUAL_GAPS], Plain, false, PublishedMeasure, true, 0.5, "working-spacing-groups", "gaps_half_as_wide_again_part_groups";
+    /// What a crop cuts of hero or must-show things, mm: a must won't work.
+    CROP_CUT: "cut by a crop", "crops", [1.0, 1.0], Mm, false, Physics, false, 5.0, "working-crop", "a_millimetre_cut_is_said_and_of_a_must_wont_work";
+    /// Crop past the frame, mm: it cannot be delivered.
+    CROP_OUTSIDE: "crop past the frame", "crops", [1.0, 1.0], Mm, false, Physics, false, 5.0, "working-crop-outside", "a_crop_past_the_frame_wont_work";
+    /// What falls into the gutter, mm.
+    CROP_GUTTER: "in the gutter", "crops", [1.0, NEVER], Mm, false, Physics, false, 5.0, "working-crop-gutter", "a_millimetre_in_the_gutter_is_said";
+    /// Bleed missing, mm.
+    CROP_BLEED: "bleed missing", "crops", [0.5, NEVER], Mm, false, Physics, false, 3.0, "working-crop-bleed", "half_a_millimetre_of_bleed_missing_is_said";
+    /// Reach into the safe margin, mm.
+    CROP_SAFE: "in the safe margin", "crops", [0.5, NEVER], Mm, false, Physics, false, 3.0, "working-crop-safe", "half_a_millimetre_in_the_safe_margin_is_said";
+    /// Balance score: over 82 beats nineteen of twenty random layouts, under
+    /// 50 half of them do better.
+    BALANCE: "weight aside", "balance", [50.0, 82.0], Plain, true, PublishedMeasure, true, 3.0, "working-balance", "weight_is_said_to_sit_aside_under_fifty";
+    /// Third mass over fourth.
+    TRIANGLE: "clear three", "triangle", [CLEAR_DOMINANCE, 1.0], Plain, true, TradePractice, true, 0.05, "working-triangle", "no_clear_three_is_said_under_five_quarters";
+    /// Triangle score: the lower quartile and the middle of random triangles.
+    TRIANGLE_SCORE: "triangle", "triangle", [29.0, 59.0], Plain, true, TradePractice, true, 3.0, "working-triangle", "a_flat_triangle_is_said_under_the_lower_quartile";
+    /// Place of the hero in visual weight.
+    HERO_RANK: "hero's place", "hero", [2.0, NEVER], Plain, false, TradePractice, true, 0.5, "working-hero", "a_hero_second_in_weight_is_said";
+    /// Share of the hero hidden by hands or things: noted, and said.
+    HERO_HIDDEN: "hero hidden", "hero", [0.10, 0.25], Share, false, OurChoice, false, 2.0, "working-hero-hidden", "a_quarter_of_the_hero_hidden_is_said";
+}

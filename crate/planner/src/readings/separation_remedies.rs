@@ -1,0 +1,99 @@
+//! What would part an edge again, in a stylist's order: turn the better face
+//! up; slip paper, napkin or board under; swap the vessel; move it; change the
+//! surface last.
+use super::finding::Remedy;
+use super::remedies::{self, Try};
+use super::separation::{is_pressed, lost_share};
+use super::study::Study;
+use crate::colour::Shade;
+use crate::edit::Edit;
+use crate::layout::Id;
+use crate::scene::PartKind;
+use crate::words::{Arg, percent, say};
+
+/// A change that takes less than this part of the loss away is not worth
+/// making. Our choice.
+const WORTH: f64 = 0.25;
+/// Outline lost elsewhere may grow by this much, mm: the lip of a dish.
+const ELSEWHERE: f64 = 60.0;
+
+/// The first change worth making for these parts.
+pub(super) fn first_worth(
+    study: &Study<'_>,
+    parts: &[(Id, PartKind)],
+    tries: &[&dyn Fn() -> Option<Try>],
+) -> Option<Remedy> {
+    let before = lost_share(study, parts);
+    let around = all_lost(study);
+    tries
+        .iter()
+        .filter_map(|attempt| attempt())
+        .find_map(|attempt| {
+            let then = study.changed(&attempt.after);
+            let after = lost_share(&then, parts);
+            let worth = after <= before * (1.0 - WORTH) && all_lost(&then) <= around + ELSEWHERE;
+            worth.then(|| {
+                let args = [
+                    ("before", Arg::Text(percent(before))),
+                    ("after", Arg::Text(percent(after))),
+                ];
+                Remedy {
+                    act: attempt.act,
+                    predicted: say("predicted", &args),
+                    after: after * 100.0,
+                    edit: Edit::between(study.layout(), &attempt.after),
+                }
+            })
+        })
+}
+
+/// Length of outline lost by all that the look presses, mm.
+fn all_lost(study: &Study<'_>) -> f64 {
+    let walks = study.walks().iter();
+    let pressed = walks.filter(|w| is_pressed(study, w));
+    pressed.map(|w| w.lost * w.length).sum()
+}
+
+/// What helps an outline against what it lies on.
+pub(super) fn outline(study: &Study<'_>, parts: &[(Id, PartKind)]) -> Option<Remedy> {
+    let mut owners: Vec<Id> = parts.iter().map(|p| p.0).collect();
+    owners.dedup();
+    let chief = *owners.first()?;
+    let alone = owners.len() == 1;
+    let one = |make: fn(&Study<'_>, Id) -> Option<Try>| alone.then(|| make(study, chief)).flatten();
+    let pieces = &study.scene().pieces;
+    let own = pieces.iter().filter(|p| parts.contains(&(p.owner, p.part)));
+    let colours: Vec<&[Shade]> = own.map(|p| p.shades.as_slice()).collect();
+    first_worth(
+        study,
+        parts,
+        &[
+            &|| remedies::better_faces(study, &owners),
+            &|| remedies::lay_linen(study),
+            &|| one(remedies::napkin_under),
+            &|| one(remedies::paper_under),
+            &|| one(remedies::board_under),
+            &|| one(remedies::pale_vessel),
+            &|| remedies::onto_linen(study, chief),
+            &|| remedies::best_surface(study, &colours),
+        ],
+    )
+}
+
+/// What helps food against the inside of its dish.
+pub(super) fn inside(study: &Study<'_>, food: Id, dish: Id) -> Option<Remedy> {
+    first_worth(
+        study,
+        &[(food, PartKind::Food)],
+        &[&|| remedies::better_faces(study, &[food]), &|| {
+            remedies::pale_inside(study, dish)
+        }],
+    )
+}
+
+/// What helps a sleeve.
+pub(super) fn sleeve(study: &Study<'_>, hands: &[Id]) -> Option<Remedy> {
+    let roll = || remedies::roll_sleeves(study, hands);
+    let parts: Vec<_> = hands.iter().map(|h| (*h, PartKind::Sleeve)).collect();
+    first_worth(study, &parts, &[&roll])
+}

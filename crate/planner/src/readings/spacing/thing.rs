@@ -1,0 +1,111 @@
+//! The things whose gaps are read.
+use glam::DVec2;
+
+use super::super::study::Study;
+use crate::catalogue::{self, Kind};
+use crate::layout::{Id, Layout, Role};
+use crate::scene::{PartKind, Piece, root, silhouette};
+use crate::shape::{Region, hull};
+
+/// A dish with what lies on it, or an arm.
+pub(super) struct Thing {
+    pub(super) id: Id,
+    pub(super) group: Option<Id>,
+    /// The most its stack counts for.
+    pub(super) role: Role,
+    /// Whether it is an arm.
+    pub(super) arm: bool,
+    /// Its outlines: one of a dish, up to three of an arm.
+    pub(super) areas: Vec<Area>,
+    /// Height of a dish, mm.
+    pub(super) height: i32,
+}
+
+/// One outline.
+pub(super) struct Area {
+    pub(super) outline: Vec<DVec2>,
+    pub(super) region: Region,
+    /// Its short side, mm.
+    pub(super) short: f64,
+}
+
+impl Area {
+    fn of(outline: Vec<DVec2>, short: f64) -> Option<Self> {
+        let region = Region::from_polygon(&outline).ok()?;
+        (!region.is_empty()).then_some(Self {
+            outline,
+            region,
+            short,
+        })
+    }
+}
+
+impl Thing {
+    /// Whether it is the hero or a main dish.
+    pub(super) fn is_main(&self) -> bool {
+        matches!(self.role, Role::Hero | Role::Support)
+    }
+
+    pub(super) fn is_hero(&self) -> bool {
+        self.role == Role::Hero
+    }
+}
+
+/// Every dish on the table and every arm. Scatter is left out.
+pub(super) fn things(study: &Study<'_>) -> Vec<Thing> {
+    let layout = study.layout();
+    let scatter = |prop: &str| catalogue::prop(prop).is_some_and(|e| e.kind == Kind::Scatter);
+    let dishes = layout
+        .items
+        .iter()
+        .filter(|i| i.on.is_none() && !scatter(&i.prop));
+    let mut out: Vec<Thing> = dishes
+        .filter_map(|item| {
+            let [w, d] = item.size.extent();
+            Some(Thing {
+                id: item.id,
+                group: item.group,
+                role: stack_role(layout, item.id),
+                arm: false,
+                areas: vec![Area::of(silhouette(item), f64::from(w.min(d)))?],
+                height: item.height,
+            })
+        })
+        .collect();
+    let pieces = &study.scene().pieces;
+    for hand in &layout.hands {
+        let limb = |p: &&std::rc::Rc<Piece>| {
+            p.owner == hand.id && matches!(p.part, PartKind::Hand | PartKind::Sleeve)
+        };
+        let areas = pieces.iter().filter(limb).map(|p| Area {
+            // How deep an arm covers an edge is told of its outline pulled taut.
+            outline: hull(&p.outline),
+            region: p.region.clone(),
+            short: crate::scene::HAND_BREADTH,
+        });
+        out.push(Thing {
+            id: hand.id,
+            group: None,
+            role: Role::Filler,
+            arm: true,
+            areas: areas.collect(),
+            height: 0,
+        });
+    }
+    out
+}
+
+/// The most any item of a stack counts for.
+fn stack_role(layout: &Layout, id: Id) -> Role {
+    let roles = layout
+        .items
+        .iter()
+        .filter(|i| i.role != Role::Filler && root(layout, i.id) == id);
+    let weight = |role: &Role| match role {
+        Role::Hero => 0,
+        Role::Support => 1,
+        Role::Accent => 2,
+        Role::Filler => 3,
+    };
+    roles.map(|i| i.role).min_by_key(weight).unwrap_or_default()
+}

@@ -1,0 +1,195 @@
+//! Things of a layout made into pieces, bottom to top.
+use std::collections::BTreeMap;
+use std::rc::Rc;
+
+use glam::DVec2;
+
+use super::{PartKind, Piece, Scene, arm, children, inner, linen_outline, silhouette};
+use crate::catalogue;
+use crate::colour::shades;
+use crate::layout::{Hand, Id, Item, Layout, Origin, Part, Srgb, Tone};
+use crate::shape::{CHORD_ERROR, Region, table_outline};
+
+/// Pieces and outlines so far.
+pub(super) struct Laid<'a> {
+    pub(super) pieces: Vec<Rc<Piece>>,
+    pub(super) touchable: Vec<(Id, Vec<DVec2>)>,
+    pub(super) kept: Vec<Option<usize>>,
+    before: Option<Before<'a>>,
+}
+
+/// The layout before and what was made of each of its things.
+struct Before<'a> {
+    layout: &'a Layout,
+    scene: &'a Scene,
+    pieces: BTreeMap<Id, Vec<usize>>,
+    touchable: BTreeMap<Id, usize>,
+}
+
+impl<'a> Laid<'a> {
+    pub(super) fn of(
+        layout: &Layout,
+        exposure: Option<Id>,
+        before: Option<(&'a Layout, &'a Scene)>,
+    ) -> Self {
+        let mut laid = Self {
+            pieces: Vec::new(),
+            touchable: Vec::new(),
+            kept: Vec::new(),
+            before: before.map(|(layout, scene)| Before::of(layout, scene)),
+        };
+        let table = &layout.table;
+        if !laid.keep(Id(0), |b| b.layout.table == *table) {
+            let outline = table_outline(table, CHORD_ERROR);
+            laid.piece(
+                Id(0),
+                PartKind::Table,
+                outline,
+                &plain(table.surface.colour),
+            );
+        }
+        for linen in &layout.linens {
+            if !laid.keep(linen.id, |b| b.layout.linens.contains(linen)) {
+                let outline = linen_outline(linen);
+                laid.touch(linen.id, outline.clone());
+                laid.piece(linen.id, PartKind::Linen, outline, &plain(linen.colour));
+            }
+        }
+        for item in layout.items.iter().filter(|i| i.on.is_none()) {
+            laid.stack(layout, item);
+        }
+        for hand in &layout.hands {
+            if exposure.is_none_or(|e| e == hand.exposure) {
+                laid.hand(layout, hand);
+            }
+        }
+        laid
+    }
+
+    /// Takes over all pieces of a thing from the scene before when `same`.
+    fn keep(&mut self, owner: Id, same: impl FnOnce(&Before<'_>) -> bool) -> bool {
+        let Some(before) = self.before.as_ref().filter(|b| same(b)) else {
+            return false;
+        };
+        for n in before.pieces.get(&owner).into_iter().flatten() {
+            self.pieces.push(Rc::clone(&before.scene.pieces[*n]));
+            self.kept.push(Some(*n));
+        }
+        if let Some(n) = before.touchable.get(&owner) {
+            self.touchable.push(before.scene.touchable[*n].clone());
+        }
+        true
+    }
+
+    fn touch(&mut self, id: Id, outline: Vec<DVec2>) {
+        self.touchable.push((id, outline));
+    }
+
+    fn piece(&mut self, owner: Id, part: PartKind, outline: Vec<DVec2>, colours: &Part) {
+        let Ok(region) = Region::from_polygon(&outline) else {
+            return;
+        };
+        if region.is_empty() {
+            return;
+        }
+        let guessed = colours.colours.iter().any(|t| t.origin == Origin::Guess);
+        let shades = shades(&colours.colours);
+        self.kept.push(None);
+        self.pieces.push(Rc::new(Piece {
+            owner,
+            part,
+            outline,
+            region,
+            shades,
+            guessed,
+        }));
+    }
+
+    /// An item, then everything lying on it.
+    fn stack(&mut self, layout: &Layout, item: &Item) {
+        let kept = self.keep(item.id, |b| {
+            let old = b.layout.items.iter().find(|old| old.id == item.id);
+            old.is_some_and(|old| looks_alike(old, item))
+        });
+        if !kept {
+            self.item(item);
+        }
+        for child in children(layout, item.id) {
+            self.stack(layout, child);
+        }
+    }
+
+    fn item(&mut self, item: &Item) {
+        let outline = silhouette(item);
+        self.touch(item.id, outline.clone());
+        if is_scatter(&item.prop) {
+            return;
+        }
+        let parts = &item.parts;
+        if let Some(rim) = &parts.rim {
+            self.piece(item.id, PartKind::Rim, outline.clone(), rim);
+        }
+        if let Some((well, inside)) = parts.well.as_ref().zip(inner(item)) {
+            self.piece(item.id, PartKind::Well, inside, well);
+        }
+        if let Some(food) = &parts.food {
+            self.piece(item.id, PartKind::Food, outline, food);
+        }
+    }
+
+    fn hand(&mut self, layout: &Layout, hand: &Hand) {
+        let person = layout.people.iter().find(|p| p.id == hand.person);
+        let kept = self.keep(hand.id, |b| {
+            let whose = b.layout.people.iter().find(|p| p.id == hand.person);
+            b.layout.frame == layout.frame && whose == person && b.layout.hands.contains(hand)
+        });
+        // A hand of another exposure was not made in the scene before.
+        if kept && self.pieces.last().is_some_and(|p| p.owner == hand.id) {
+            return;
+        }
+        let arm = arm(layout, hand);
+        let skin = person.map_or(Srgb::default(), |p| p.skin);
+        let cloth = person.map_or(Srgb::default(), |p| p.sleeve.colour);
+        self.touch(hand.id, arm.hand.clone());
+        self.piece(hand.id, PartKind::Sleeve, arm.sleeve, &plain(cloth));
+        self.piece(hand.id, PartKind::Hand, arm.forearm, &plain(skin));
+        self.piece(hand.id, PartKind::Hand, arm.hand, &plain(skin));
+    }
+}
+
+impl<'a> Before<'a> {
+    fn of(layout: &'a Layout, scene: &'a Scene) -> Self {
+        let mut pieces: BTreeMap<Id, Vec<usize>> = BTreeMap::new();
+        for (n, piece) in scene.pieces.iter().enumerate() {
+            pieces.entry(piece.owner).or_default().push(n);
+        }
+        let touchable = scene.touchable.iter().enumerate();
+        Self {
+            layout,
+            scene,
+            pieces,
+            touchable: touchable.map(|(n, (id, _))| (*id, n)).collect(),
+        }
+    }
+}
+
+/// Whether two states of an item make the same pieces.
+fn looks_alike(a: &Item, b: &Item) -> bool {
+    (a.at, a.turn) == (b.at, b.turn) && a.size == b.size && a.parts == b.parts && a.prop == b.prop
+}
+
+/// A part of one colour that is no guess.
+pub(super) fn plain(srgb: Srgb) -> Part {
+    Part {
+        colours: vec![Tone {
+            srgb,
+            share: 100,
+            origin: Origin::Measured,
+        }],
+    }
+}
+
+/// Loose pieces strewn over the table: too small to weigh or to hide an edge.
+fn is_scatter(prop: &str) -> bool {
+    catalogue::prop(prop).is_some_and(|entry| entry.kind == catalogue::Kind::Scatter)
+}
