@@ -8,7 +8,10 @@ use std::hint::black_box;
 
 use criterion::{BenchmarkId, Criterion, criterion_group, criterion_main};
 use glam::DVec2;
+use planner::catalogue::{item_from, prop};
 use planner::colour::{Lab, ciede2000};
+use planner::layout::{Id, Layout, LayoutId, Point, Role};
+use planner::readings::{Study, live};
 use planner::shape::{CHORD_ERROR, Region, disc, rect, visible};
 
 /// Things laid at the density of a full table.
@@ -83,5 +86,56 @@ fn colour_differences(criterion: &mut Criterion) {
     });
 }
 
-criterion_group!(benches, calibration, visible_areas, colour_differences);
+/// A table of `count` dishes at the density of a full one, the first the hero,
+/// every tenth a main dish, each with a rim and a well.
+fn laid(count: u16) -> Layout {
+    let mut layout = Layout::empty(LayoutId(1));
+    let side = (f64::from(count) * AREA_EACH).sqrt();
+    (layout.table.width, layout.table.depth) = (side as i32, side as i32);
+    layout.frame.at = layout.table.centre();
+    layout.frame.width = (side * 0.95) as i32;
+    let plate = prop("dinner-plate").expect("in the catalogue");
+    for step in 1..=count {
+        let fraction = |by: f64| (f64::from(step) * by).fract();
+        let at = DVec2::new(
+            fraction(0.754_877_666_246_692_7),
+            fraction(0.569_840_290_998_053_2),
+        );
+        let mut item = item_from(plate, Id(step), step, Point::nearest(at * side));
+        let across = 80 + (200.0 * fraction(0.618_033_988_749_894_9)) as i32;
+        item.size = item.size.resized(across, across);
+        item.role = match step {
+            1 => Role::Hero,
+            _ if step % 10 == 0 => Role::Support,
+            _ => Role::Filler,
+        };
+        layout.items.push(item);
+    }
+    layout
+}
+
+/// One step of a drag: a dish moves by a centimetre and all is read again,
+/// going on from what was made for the step before.
+fn live_step(criterion: &mut Criterion) {
+    let mut group = criterion.benchmark_group("live step");
+    group.sample_size(20);
+    for count in COUNTS {
+        let layout = laid(count as u16);
+        let kept = Study::new(&layout).keep();
+        let mut moved = layout.clone();
+        moved.items[count as usize / 2].at.x += 10;
+        group.bench_function(BenchmarkId::from_parameter(count), |bencher| {
+            bencher.iter(|| live(&Study::after(black_box(&moved), &kept)));
+        });
+    }
+    group.finish();
+}
+
+criterion_group!(
+    benches,
+    calibration,
+    visible_areas,
+    colour_differences,
+    live_step
+);
 criterion_main!(benches);
