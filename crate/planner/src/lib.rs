@@ -16,6 +16,7 @@ pub mod layout;
 pub mod link;
 pub mod measures;
 pub mod optics;
+pub mod order;
 pub mod readings;
 pub mod scene;
 pub mod shape;

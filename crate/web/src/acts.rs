@@ -8,7 +8,7 @@ use serde::Deserialize;
 use wasm_bindgen::prelude::*;
 
 use crate::Planner;
-use crate::objects::object;
+use crate::objects::{asked, object};
 
 /// All problems of a file or link in one message, a line each.
 pub(crate) fn spoken(problems: &[Problem]) -> JsError {
@@ -108,7 +108,7 @@ impl Planner {
     /// # Errors
     /// When a dish or board is not known.
     pub fn lay(&mut self, wish: JsValue) -> Result<(), JsError> {
-        let wish: TableWish = serde_wasm_bindgen::from_value(wish)?;
+        let wish: TableWish = asked(&wish)?;
         let layout = commands::lay(&wish)?;
         self.open(layout);
         Ok(())
@@ -259,7 +259,7 @@ impl Planner {
     /// # Errors
     /// When a figure is out of range or the table is full.
     pub fn add_own(&mut self, wish: JsValue) -> Result<JsValue, JsError> {
-        let wish: OwnWish = serde_wasm_bindgen::from_value(wish)?;
+        let wish: OwnWish = asked(&wish)?;
         let colour =
             |text: &str| Srgb::parse(text).ok_or_else(|| JsError::new(&say("refused-colour", &[])));
         let own = Own {
@@ -278,7 +278,7 @@ impl Planner {
     /// # Errors
     /// When the item is not there or there are too many hands.
     pub fn add_hands(&mut self, wish: JsValue) -> Result<JsValue, JsError> {
-        let wish: HandsWish = serde_wasm_bindgen::from_value(wish)?;
+        let wish: HandsWish = asked(&wish)?;
         let act = commands::add_hands(self.now(), &wish)?;
         self.make(act, Run::Alone)
     }

@@ -1,17 +1,25 @@
 //! Small objects for the panels, made when something is opened or selected.
 use planner::catalogue;
-use planner::layout::{Id, Item, Layout, Part, Role};
+use planner::layout::{Id, Item, Layout, Part, Role, to_line};
+use planner::order;
 use planner::scene::{effective_role, flag};
 use planner::words::{length, place};
 use serde::Serialize;
-use serde_wasm_bindgen::Serializer;
+use serde::de::DeserializeOwned;
 use wasm_bindgen::prelude::*;
 
 use crate::Planner;
 
-/// As plain objects and arrays, nothing as a `Map`.
+/// As plain objects and arrays. They cross as text: a serialiser that makes
+/// objects would be compiled anew for every type.
 pub(crate) fn object(value: &impl Serialize) -> Result<JsValue, JsError> {
-    Ok(value.serialize(&Serializer::json_compatible())?)
+    js_sys::JSON::parse(&to_line(value)).map_err(|_| JsError::new("no JSON"))
+}
+
+/// What the page asks for, which crosses as text too.
+pub(crate) fn asked<T: DeserializeOwned>(wish: &JsValue) -> Result<T, JsError> {
+    let text = js_sys::JSON::stringify(wish).map_err(|_| JsError::new("no JSON"))?;
+    Ok(serde_json::from_str(&String::from(text))?)
 }
 
 /// One line of the picture told in words.
@@ -55,12 +63,13 @@ fn things(layout: &Layout) -> Vec<Thing> {
         }
     };
     let mut items: Vec<&Item> = layout.items.iter().collect();
-    items.sort_by_key(|item| match effective_role(layout, item) {
+    let rank = |item: &Item| match effective_role(layout, item) {
         Role::Hero => (0, item.number),
         Role::Support => (1, item.number),
         Role::Accent => (2, item.number),
         Role::Filler => (3, item.number),
-    });
+    };
+    order::sort(&mut items, |a, b| rank(a).cmp(&rank(b)));
     let item = |item: &Item| Thing {
         id: item.id,
         // What lies in a dish goes by the dish's number.
@@ -172,7 +181,7 @@ impl Planner {
             let [w, d] = extent.map(|mm| length(f64::from(mm), units));
             if w == d { w } else { format!("{w} × {d}") }
         };
-        let wanted = words.to_lowercase();
+        let wanted = words.to_ascii_lowercase();
         let linens = catalogue::linens().iter().filter(|linen| {
             wanted
                 .split_whitespace()

@@ -3,7 +3,8 @@
 use crate::tree::{Source, code, sources};
 
 /// The rooms, each of which may use those named before it.
-const ORDER: [&str; 22] = [
+const ORDER: [&str; 23] = [
+    "order",
     "layout",
     "words",
     "catalogue",

@@ -2,6 +2,7 @@
 use super::entry::Entry;
 use super::foods::foods;
 use super::props::props;
+use crate::order;
 
 /// The prop or food of this id.
 #[must_use]
@@ -28,7 +29,7 @@ pub fn search(text: &str) -> Vec<&'static Entry> {
     });
     let mut found: Vec<(u32, &Entry)> = scored.collect();
     // A stable sort keeps the catalogue's order within one score.
-    found.sort_by_key(|(score, _)| *score);
+    order::sort(&mut found, |a, b| a.0.cmp(&b.0));
     found.into_iter().map(|(_, e)| e).collect()
 }
 
@@ -40,13 +41,15 @@ enum Word {
 
 fn words(text: &str) -> Vec<Word> {
     let mut out = Vec::new();
-    let lower = text.to_lowercase().replace(',', ".").replace('"', " in ");
+    let lower = text
+        .to_ascii_lowercase()
+        .replace(',', ".")
+        .replace('"', " in ");
     let mut pieces = lower.split_whitespace().peekable();
     while let Some(piece) = pieces.next() {
         let digits = piece.trim_end_matches(|c: char| !c.is_ascii_digit());
         let unit = &piece[digits.len()..];
-        let number = digits.parse::<f64>().ok().filter(|n| n.is_finite());
-        let Some(number) = number else {
+        let Some(number) = decimal(digits) else {
             out.push(Word::Text(piece.into()));
             continue;
         };
@@ -61,6 +64,19 @@ fn words(text: &str) -> Vec<Word> {
         }
     }
     out
+}
+
+/// A number such as 27 or 10.5. The standard reader of numbers knows every
+/// real one, with 10 kB of powers of five.
+fn decimal(text: &str) -> Option<f64> {
+    let (whole, part) = text.split_once('.').unwrap_or((text, ""));
+    let digits = |text: &str| text.bytes().all(|b| b.is_ascii_digit());
+    if !digits(whole) || !digits(part) || part.len() > 4 {
+        return None;
+    }
+    let all: u32 = format!("{whole}{part}").parse().ok()?;
+    let tens = [1.0, 10.0, 100.0, 1000.0, 10_000.0];
+    Some(f64::from(all) / tens[part.len()])
 }
 
 /// Millimetres to one of a unit.

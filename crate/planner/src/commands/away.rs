@@ -11,7 +11,8 @@ use crate::layout::{Id, Layout};
 /// # Errors
 /// When one of them is locked, or stands on a board that goes and is locked.
 pub fn remove(layout: &Layout, ids: &[Id]) -> Result<Act, Refused> {
-    let taken: BTreeSet<Id> = ids.iter().copied().collect();
+    let mut taken = BTreeSet::new();
+    taken.extend(ids.iter().copied());
     let mut after = layout.clone();
     off_boards(&mut after, &taken);
     let gone = above(&after, &taken);

@@ -10,10 +10,11 @@ use super::sketch::Sketch;
 use super::tone::{PENCIL, rgb};
 use crate::figure::dice::{Dice, INSIDE};
 use crate::figure::form::{Face, Form, Frame};
-use crate::figure::outline::{arc, bearing, hull};
+use crate::figure::outline::{arc, bearing};
 use crate::figure::{Food, Prop};
 use crate::layout::Action;
 use crate::scene::Arm;
+use crate::shape::hull;
 
 /// Half the extents of a torn piece of bread in a hand, mm (our choice).
 const BREAD: DVec2 = dvec2(44.0, 34.0);

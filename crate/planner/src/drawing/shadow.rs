@@ -7,8 +7,8 @@ use svg::node::element::Group;
 use super::path::{PathData, short};
 use super::sketch::{Look, path_node};
 use super::tone::{SHADE, hex};
-use crate::figure::outline::{hull, middle, resampled};
-use crate::shape::{Region, intersection};
+use crate::figure::outline::{middle, resampled};
+use crate::shape::{Region, hull, intersection};
 
 /// Steps of the wash for a thing 24 mm high or more, and for a lower one.
 const STEPS: [usize; 2] = [10, 5];

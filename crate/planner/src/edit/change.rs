@@ -8,6 +8,7 @@ use thiserror::Error;
 
 use super::object::{Key, Object, Placed};
 use crate::layout::{Id, Layout};
+use crate::order;
 
 /// One object before and after; absent where it was not there.
 #[derive(Clone, Debug, PartialEq)]
@@ -84,27 +85,18 @@ impl Edit {
                 });
             }
         }
-        list(&mut out, &before.groups, &after.groups, |o| {
-            Object::Group(o.clone())
-        });
-        list(&mut out, &before.linens, &after.linens, |o| {
-            Object::Linen(o.clone())
-        });
-        list(&mut out, &before.items, &after.items, |o| {
-            Object::Item(o.clone())
-        });
-        list(&mut out, &before.people, &after.people, |o| {
-            Object::Person(o.clone())
-        });
-        list(&mut out, &before.hands, &after.hands, |o| {
-            Object::Hand(o.clone())
-        });
-        list(&mut out, &before.exposures, &after.exposures, |o| {
-            Object::Exposure(o.clone())
-        });
-        list(&mut out, &before.crops, &after.crops, |o| {
-            Object::Crop(o.clone())
-        });
+        list(&mut out, &before.groups, &after.groups, Object::Group);
+        list(&mut out, &before.linens, &after.linens, Object::Linen);
+        list(&mut out, &before.items, &after.items, Object::Item);
+        list(&mut out, &before.people, &after.people, Object::Person);
+        list(&mut out, &before.hands, &after.hands, Object::Hand);
+        list(
+            &mut out,
+            &before.exposures,
+            &after.exposures,
+            Object::Exposure,
+        );
+        list(&mut out, &before.crops, &after.crops, Object::Crop);
         Self(out)
     }
 
@@ -127,7 +119,7 @@ impl Edit {
             .iter()
             .filter_map(|c| Some((c.after.as_ref()?, c.key)))
             .collect();
-        coming.sort_by_key(|(placed, _)| placed.place);
+        order::sort(&mut coming, |a, b| a.0.place.cmp(&b.0.place));
         for (placed, key) in coming {
             if placed.object.key() != key || !put(&mut next, placed) {
                 return Err(EditError::Place(key));
@@ -162,7 +154,9 @@ impl Edit {
     /// The ids of every object that changes, comes or goes.
     #[must_use]
     pub fn touched(&self) -> BTreeSet<Id> {
-        self.0.iter().filter_map(|c| c.key.id()).collect()
+        let mut ids = BTreeSet::new();
+        ids.extend(self.0.iter().filter_map(|c| c.key.id()));
+        ids
     }
 
     /// The ids of the objects that come, in the order of their arrays.
@@ -174,22 +168,26 @@ impl Edit {
 }
 
 /// The differences of one array.
-fn list<T: PartialEq>(
+fn list<T: Clone + PartialEq>(
     out: &mut Vec<Change>,
     before: &[T],
     after: &[T],
-    wrap: impl Fn(&T) -> Object,
+    wrap: fn(T) -> Object,
 ) {
-    if before == after {
-        return;
+    if before != after {
+        let objects = |list: &[T]| list.iter().cloned().map(wrap).collect();
+        differences(out, objects(before), objects(after));
     }
-    let placed = |list: &[T]| -> BTreeMap<Key, Placed> {
-        let each = |(place, o)| {
-            let object = wrap(o);
-            (object.key(), Placed { place, object })
-        };
-        list.iter().enumerate().map(each).collect()
-    };
+}
+
+fn placed(objects: Vec<Object>) -> BTreeMap<Key, Placed> {
+    let each = |(place, object): (usize, Object)| (object.key(), Placed { place, object });
+    let mut all = BTreeMap::new();
+    all.extend(objects.into_iter().enumerate().map(each));
+    all
+}
+
+fn differences(out: &mut Vec<Change>, before: Vec<Object>, after: Vec<Object>) {
     let (mut old, new) = (placed(before), placed(after));
     // What is the same on both sides, in its old order, by its new place.
     let mut same: Vec<(usize, usize, Key)> = new
@@ -199,12 +197,10 @@ fn list<T: PartialEq>(
             Some((a.place, b.place, *key))
         })
         .collect();
-    same.sort_unstable();
+    order::sort(&mut same, Ord::cmp);
     let places: Vec<usize> = same.iter().map(|(_, place, _)| *place).collect();
-    let stay: BTreeSet<Key> = longest_rising(&places)
-        .into_iter()
-        .map(|i| same[i].2)
-        .collect();
+    let mut stay = BTreeSet::new();
+    stay.extend(longest_rising(&places).into_iter().map(|i| same[i].2));
     for (key, after) in new {
         let before = old.remove(&key);
         if !stay.contains(&key) {

@@ -3,14 +3,14 @@ use serde_json::{Map, Value};
 
 use super::change::{Change, Edit};
 use super::object::{Object, Placed};
-use crate::layout::{Id, MAX_ID, Problem, ProblemKind, Read, parse_json};
+use crate::layout::{Id, MAX_ID, Problem, ProblemKind, Read, line, parse_json, to_line};
 
 impl Edit {
     /// One line of JSON: a list of `{kind, id, before, after}`, each side
     /// `{place, value}` or null.
     #[must_use]
     pub fn to_json(&self) -> String {
-        serde_json::to_string(self).unwrap_or_default()
+        to_line(self)
     }
 
     /// Reads what [`Edit::to_json`] wrote, under the rules and limits of a
@@ -37,7 +37,7 @@ pub(super) fn bad(path: &str, found: &Value, allowed: &str) -> Vec<Problem> {
     vec![Problem::new(
         ProblemKind::Value,
         path,
-        &found.to_string(),
+        &line(found),
         allowed,
     )]
 }

@@ -5,7 +5,7 @@ use serde_json::Value;
 use super::change::Edit;
 use super::history::Run;
 use super::journal::object;
-use crate::layout::{Problem, parse_json};
+use crate::layout::{Problem, parse_json, to_line};
 
 /// One step.
 pub(super) struct Step {
@@ -24,7 +24,7 @@ struct Written<'a> {
 
 /// A step as one line of JSON: `{name, edit}`.
 pub(super) fn written(name: &str, edit: &Edit) -> String {
-    serde_json::to_string(&Written { name, edit }).unwrap_or_default()
+    to_line(&Written { name, edit })
 }
 
 /// Reads what [`written`] wrote, or says what is wrong with it.

@@ -4,6 +4,8 @@ use core::f64::consts::TAU;
 
 use glam::{DVec2, dvec2};
 
+use crate::shape::hull;
+
 /// The unit vector at `angle` radians from 3 o'clock, clockwise on the page.
 pub(crate) fn polar(angle: f64) -> DVec2 {
     let (sin, cos) = libm::sincos(angle);
@@ -102,35 +104,6 @@ pub(crate) fn bounds(points: &[DVec2]) -> (DVec2, DVec2) {
         })
 }
 
-/// Convex hull, clockwise on the page (monotone chain; Andrew 1979).
-pub(crate) fn hull(points: &[DVec2]) -> Vec<DVec2> {
-    let mut sorted = points.to_vec();
-    sorted.sort_by(|a, b| a.x.total_cmp(&b.x).then(a.y.total_cmp(&b.y)));
-    sorted.dedup();
-    if sorted.len() < 3 {
-        return sorted;
-    }
-    let mut chain: Vec<DVec2> = Vec::with_capacity(sorted.len() + 1);
-    for pass in 0..2 {
-        let floor = chain.len();
-        for &p in &sorted {
-            while chain.len() >= floor + 2 {
-                let (a, b) = (chain[chain.len() - 2], chain[chain.len() - 1]);
-                if (b - a).perp_dot(p - b) > 0.0 {
-                    break;
-                }
-                chain.pop();
-            }
-            chain.push(p);
-        }
-        chain.pop();
-        if pass == 0 {
-            sorted.reverse();
-        }
-    }
-    chain
-}
-
 /// `count` points at equal steps along a row; closed rows return to the start,
 /// open ones keep both ends.
 pub(crate) fn resampled(points: &[DVec2], count: usize, closed: bool) -> Vec<DVec2> {
@@ -205,21 +178,6 @@ pub(crate) fn wrapped(pieces: &[Vec<DVec2>], count: usize, floor: f64) -> Vec<DV
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[test]
-    fn hull_of_a_square_with_inner_points() {
-        let mut points = ellipse(DVec2::ZERO, DVec2::ONE, 4);
-        points.extend([DVec2::ZERO, dvec2(0.2, 0.1)]);
-        let around = hull(&points);
-        assert_eq!(around.len(), 4, "inner points are dropped: {around:?}");
-        assert!(area(&around) > 0.0, "hulls run clockwise on the page");
-    }
-
-    #[test]
-    fn hull_of_degenerate_rows() {
-        assert!(hull(&[]).is_empty(), "nothing");
-        assert_eq!(hull(&[DVec2::ONE; 3]).len(), 1, "one point thrice");
-    }
 
     #[test]
     fn normals_point_outward_either_way_round() {

@@ -21,11 +21,12 @@ pub fn references(layout: &Layout) -> Vec<Problem> {
             bad(path, id, "an id of its own");
         }
     }
-    let items: BTreeMap<Id, Option<Id>> = layout.items.iter().map(|i| (i.id, i.on)).collect();
-    let people: BTreeSet<Id> = layout.people.iter().map(|p| p.id).collect();
-    let hands: BTreeSet<Id> = layout.hands.iter().map(|h| h.id).collect();
-    let exposures: BTreeSet<Id> = layout.exposures.iter().map(|e| e.id).collect();
-    let groups: BTreeSet<Id> = layout.groups.iter().map(|g| g.id).collect();
+    let mut items = BTreeMap::new();
+    items.extend(layout.items.iter().map(|i| (i.id, i.on)));
+    let people: Vec<Id> = layout.people.iter().map(|p| p.id).collect();
+    let hands: Vec<Id> = layout.hands.iter().map(|h| h.id).collect();
+    let exposures: Vec<Id> = layout.exposures.iter().map(|e| e.id).collect();
+    let groups: Vec<Id> = layout.groups.iter().map(|g| g.id).collect();
     for (n, item) in layout.items.iter().enumerate() {
         if let Some(on) = item.on {
             if !items.contains_key(&on) {

@@ -20,6 +20,7 @@ mod read;
 mod schema;
 mod strict;
 mod table;
+mod text;
 mod value;
 
 pub(crate) use alone::{
@@ -42,4 +43,6 @@ pub use read::clean_text;
 #[cfg(feature = "schema")]
 pub use schema::schema;
 pub use table::{Floor, Frame, Surface, Table, TableShape};
+pub(crate) use text::line;
+pub use text::to_line;
 pub use value::{Extra, Id, LayoutId, Point, Ratio, Srgb, Turn};

@@ -17,6 +17,7 @@ use super::problem::{Problem, ProblemKind};
 use super::read::{Fields, Log, told};
 use super::strict;
 use super::table::{Floor, Frame, Table};
+use super::text::to_lines;
 use super::value::{Extra, LayoutId};
 
 /// The word that marks a layout file.
@@ -206,7 +207,7 @@ impl Layout {
     /// The canonical file: pretty JSON, fields in a fixed order.
     #[must_use]
     pub fn to_json(&self) -> String {
-        serde_json::to_string_pretty(self).unwrap_or_default()
+        to_lines(self)
     }
 }
 

@@ -2,10 +2,12 @@
 use std::ops::RangeInclusive;
 
 use serde::de::DeserializeOwned;
+use serde::de::value::{Error as Unknown, StrDeserializer};
 use serde_json::{Map, Value};
 
 use super::limits::{MAX_EXTRA_BYTES, MAX_ID, MAX_NAME, MAX_PLACE, MAX_PROBLEMS};
 use super::problem::{Problem, ProblemKind};
+use super::text::line;
 use super::value::{Extra, Id, Point, Ratio, Srgb, Turn};
 
 /// Problems met so far and the bytes of unknown fields kept so far.
@@ -68,7 +70,7 @@ impl<'a> Fields<'a> {
                 log.push(Problem::new(
                     ProblemKind::Value,
                     &path,
-                    &other.to_string(),
+                    &line(&other),
                     "an object",
                 ));
                 Map::new()
@@ -124,11 +126,11 @@ impl<'a> Fields<'a> {
                 Some(n as i32)
             }
             Some(_) => {
-                self.bad(ProblemKind::Limit, key, &value.to_string(), &allowed());
+                self.bad(ProblemKind::Limit, key, &line(&value), &allowed());
                 None
             }
             None => {
-                self.bad(ProblemKind::Value, key, &value.to_string(), &allowed());
+                self.bad(ProblemKind::Value, key, &line(&value), &allowed());
                 None
             }
         }
@@ -143,7 +145,7 @@ impl<'a> Fields<'a> {
             None => false,
             Some(Value::Bool(b)) => b,
             Some(other) => {
-                self.bad(ProblemKind::Value, key, &other.to_string(), "true or false");
+                self.bad(ProblemKind::Value, key, &line(&other), "true or false");
                 false
             }
         }
@@ -159,7 +161,7 @@ impl<'a> Fields<'a> {
                 String::new()
             }
             Some(other) => {
-                self.bad(ProblemKind::Value, key, &other.to_string(), "text");
+                self.bad(ProblemKind::Value, key, &line(&other), "text");
                 String::new()
             }
         }
@@ -172,20 +174,19 @@ impl<'a> Fields<'a> {
     /// One of a fixed list of words, as the enum's serde names give them.
     pub(super) fn choice<T: DeserializeOwned>(&mut self, key: &str) -> Option<T> {
         let value = self.take(key)?;
-        let found = value.to_string();
-        if value.is_string() {
-            match serde_json::from_value(value) {
-                Ok(t) => return Some(t),
-                Err(e) => {
-                    let text = e.to_string();
-                    let allowed = text
-                        .split_once("expected ")
-                        .map_or("a known word", |(_, a)| a);
-                    self.bad(ProblemKind::Value, key, &found, allowed);
-                }
+        let Value::String(word) = &value else {
+            self.bad(ProblemKind::Value, key, &line(&value), "a word");
+            return None;
+        };
+        match T::deserialize(StrDeserializer::<Unknown>::new(word)) {
+            Ok(t) => return Some(t),
+            Err(e) => {
+                let text = e.to_string();
+                let allowed = text
+                    .split_once("expected ")
+                    .map_or("a known word", |(_, a)| a);
+                self.bad(ProblemKind::Value, key, &line(&value), allowed);
             }
-        } else {
-            self.bad(ProblemKind::Value, key, &found, "a word");
         }
         None
     }
@@ -197,7 +198,7 @@ impl<'a> Fields<'a> {
             self.bad(
                 ProblemKind::Value,
                 key,
-                &value.to_string(),
+                &line(&value),
                 "a colour such as #2c323a",
             );
         }
@@ -211,12 +212,7 @@ impl<'a> Fields<'a> {
             .map(|d| d * 2.0)
             .filter(|h| h.trunc() == *h && h.abs() <= 7200.0);
         if half.is_none() {
-            self.bad(
-                ProblemKind::Value,
-                key,
-                &value.to_string(),
-                "degrees, in halves",
-            );
+            self.bad(ProblemKind::Value, key, &line(&value), "degrees, in halves");
         }
         half.map(|h| Turn::from_half_degrees(h as i32))
     }
@@ -242,7 +238,7 @@ impl<'a> Fields<'a> {
                 })
         });
         if !ok {
-            self.bad(ProblemKind::Value, key, &value.to_string(), allowed);
+            self.bad(ProblemKind::Value, key, &line(&value), allowed);
         }
         ok.then_some(out)
     }
@@ -325,7 +321,7 @@ impl<'a> Fields<'a> {
         for v in values {
             match v.as_u64().filter(|n| (1..=u64::from(MAX_ID)).contains(n)) {
                 Some(n) => out.push(Id(n as u16)),
-                None => self.bad(ProblemKind::Value, key, &v.to_string(), "ids"),
+                None => self.bad(ProblemKind::Value, key, &line(&v), "ids"),
             }
         }
         out
@@ -352,7 +348,7 @@ impl<'a> Fields<'a> {
                 None
             }
             other => {
-                self.bad(ProblemKind::Value, key, &other.to_string(), "a list");
+                self.bad(ProblemKind::Value, key, &line(&other), "a list");
                 None
             }
         }
@@ -363,7 +359,7 @@ impl<'a> Fields<'a> {
         let map = std::mem::take(&mut self.map);
         let mut extra = Extra::new();
         for (key, value) in map {
-            self.log.extra_bytes += key.len() + value.to_string().len();
+            self.log.extra_bytes += key.len() + line(&value).len();
             if self.log.extra_bytes > MAX_EXTRA_BYTES {
                 let allowed = format!("at most {MAX_EXTRA_BYTES} bytes of unknown fields");
                 self.bad(ProblemKind::Limit, &key, "more unknown fields", &allowed);

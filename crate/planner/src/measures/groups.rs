@@ -1,3 +1,5 @@
+use crate::order;
+
 /// A link this many times the mean of the links next to it parts two groups.
 /// Our choice; Zahn (1971), *IEEE Trans. Comput.* C-20:68, takes about 2 (from
 /// memory).
@@ -24,7 +26,7 @@ pub fn spanning_links(pieces: usize, links: &[Link]) -> Vec<Link> {
         .copied()
         .filter(|l| l.a < pieces && l.b < pieces && !l.gap.is_nan())
         .collect();
-    sorted.sort_by(|x, y| {
+    order::sort(&mut sorted, |x, y| {
         x.gap
             .total_cmp(&y.gap)
             .then(x.a.cmp(&y.a))

@@ -1,6 +1,7 @@
 use glam::DVec2;
 
 use super::balance::has_area;
+use crate::order;
 
 /// Quality from which a triangle counts in full: that of 30-60-90. Our choice;
 /// there is no reason to ask for an equilateral one.
@@ -32,7 +33,7 @@ pub struct Triangle {
 pub fn triangle(corners: [DVec2; 3]) -> Option<Triangle> {
     let [p, q, r] = corners;
     let mut sides = [q.distance(r), r.distance(p), p.distance(q)];
-    sides.sort_by(f64::total_cmp);
+    order::sort(&mut sides, f64::total_cmp);
     let [a, b, c] = sides;
     if !(a > 0.0 && c.is_finite()) {
         return None;
@@ -77,7 +78,7 @@ pub fn dominance(masses: &[f64]) -> Option<f64> {
         .copied()
         .filter(|m| *m > 0.0 && m.is_finite())
         .collect();
-    sorted.sort_by(|a, b| b.total_cmp(a));
+    order::sort(&mut sorted, |a, b| b.total_cmp(a));
     Some(*sorted.get(2)? / *sorted.get(3)?)
 }
 

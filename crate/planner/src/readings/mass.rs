@@ -8,6 +8,7 @@ use super::study::Study;
 use crate::colour::{STRONG_FROM, mixed_separation};
 use crate::layout::Id;
 use crate::measures::{PointMass, Weighed, centroid};
+use crate::order;
 use crate::scene::{PartKind, root};
 
 /// One dish and what it weighs, in picture coordinates.
@@ -65,7 +66,7 @@ pub(super) fn dishes(study: &Study<'_>) -> Vec<Dish> {
             }),
         }
     }
-    out.sort_by_key(|d| d.id);
+    order::sort(&mut out, |a, b| a.id.cmp(&b.id));
     out
 }
 

@@ -6,6 +6,7 @@ use super::separation::separation_score_of;
 use super::study::Study;
 use super::{balance, crops, fit, hero, separation_findings, spacing, triangle};
 use crate::layout::Role;
+use crate::order;
 use crate::scene::effective_role;
 use crate::words::say;
 
@@ -93,7 +94,7 @@ pub(super) fn findings(study: &Study<'_>, settled: bool) -> Vec<Finding> {
         }
     }
     let quiet = |f: &Finding| u8::from(matches!(f.state, State::Holds | State::Intended));
-    findings.sort_by(|a, b| {
+    order::sort(&mut findings, |a, b| {
         (quiet(a), a.taste, a.rank)
             .cmp(&(quiet(b), b.taste, b.rank))
             .then(is_hero(study, b).cmp(&is_hero(study, a)))

@@ -9,6 +9,7 @@ use super::study::Study;
 use super::walked::{LOST_FROM, PartWalk};
 use crate::colour::{Shade, TONE_FROM, mixed_separation};
 use crate::layout::{Id, Role};
+use crate::order;
 use crate::scene::{Ground, PartKind, effective_role, flag};
 use crate::words::{Arg, listed, percent, say};
 
@@ -300,7 +301,7 @@ fn cuffs(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
     let mut f = finding(study, (key, 2), figure, owners.clone(), losses);
     f.sentence = study.tell(|| {
         let mut flags: Vec<String> = owners.iter().map(|o| flag_of(study, *o)).collect();
-        flags.sort();
+        order::sort(&mut flags, String::cmp);
         flags.dedup();
         let args = [
             ("share", Arg::Text(percent(figure))),

@@ -10,6 +10,7 @@ use super::rules::{TRIANGLE, TRIANGLE_SCORE};
 use super::study::Study;
 use crate::layout::Id;
 use crate::measures::{dominance, triangle_score};
+use crate::order;
 use crate::words::{Arg, listed, say};
 
 /// The dishes by falling mass, with their centres in the picture.
@@ -20,7 +21,7 @@ pub(super) fn ranked(study: &Study<'_>) -> Vec<(Id, f64, DVec2)> {
         .filter(|d| study.item(d.id).is_some())
         .filter_map(|d| d.point().map(|p| (d.id, p.mass, p.at)))
         .collect();
-    out.sort_by(|a, b| b.1.total_cmp(&a.1).then(a.0.cmp(&b.0)));
+    order::sort(&mut out, |a, b| b.1.total_cmp(&a.1).then(a.0.cmp(&b.0)));
     out
 }
 

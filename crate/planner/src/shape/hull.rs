@@ -1,5 +1,7 @@
 use glam::DVec2;
 
+use crate::order;
+
 /// Convex hull as a positive polygon without points in the middle of a side.
 ///
 /// Points all in one line give their two ends, one point itself, none nothing;
@@ -7,7 +9,9 @@ use glam::DVec2;
 #[must_use]
 pub fn hull(points: &[DVec2]) -> Vec<DVec2> {
     let mut sorted: Vec<DVec2> = points.iter().copied().filter(|p| p.is_finite()).collect();
-    sorted.sort_by(|a, b| a.x.total_cmp(&b.x).then(a.y.total_cmp(&b.y)));
+    order::sort(&mut sorted, |a, b| {
+        a.x.total_cmp(&b.x).then(a.y.total_cmp(&b.y))
+    });
     sorted.dedup();
     if sorted.len() < 3 {
         return sorted;

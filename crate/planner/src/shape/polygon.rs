@@ -59,13 +59,18 @@ pub fn centroid(polygon: &[DVec2]) -> Option<DVec2> {
 /// itself may be called either.
 #[must_use]
 pub fn contains(polygon: &[DVec2], p: DVec2) -> bool {
-    edges(polygon)
-        .filter(|(a, b)| {
-            (a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) * (b.x - a.x) / (b.y - a.y)
-        })
-        .count()
-        % 2
-        == 1
+    // Asked for more often than anything else, hence a bare loop.
+    let mut inside = false;
+    let Some(mut a) = polygon.last() else {
+        return inside;
+    };
+    for b in polygon {
+        if (a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) * (b.x - a.x) / (b.y - a.y) {
+            inside = !inside;
+        }
+        a = b;
+    }
+    inside
 }
 
 /// Signed area in mm² of the part of the polygon with `normal · p < offset`.

@@ -95,7 +95,8 @@ impl Region {
     /// Whether the point lies inside; on the outline either may be said.
     #[must_use]
     pub fn contains(&self, p: DVec2) -> bool {
-        self.rings.iter().filter(|r| super::contains(r, p)).count() % 2 == 1
+        let near = self.bounds.is_some_and(|b| b.holds(p));
+        near && self.rings.iter().filter(|r| super::contains(r, p)).count() % 2 == 1
     }
 
     /// The same area moved by `by` mm.

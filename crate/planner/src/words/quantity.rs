@@ -6,15 +6,22 @@ use crate::layout::{Frame, Point, Units};
 /// called 0, nor is something not quite whole called 100.
 #[must_use]
 pub fn percent(share: f64) -> String {
-    let whole = (share * 100.0).round();
-    let shown = if share > 0.0 && whole < 1.0 {
+    let rounded = (share * 100.0).round();
+    let shown = if share > 0.0 && rounded < 1.0 {
         1.0
-    } else if share < 1.0 && whole > 99.0 {
+    } else if share < 1.0 && rounded > 99.0 {
         99.0
     } else {
-        whole
+        rounded
     };
-    format!("{shown:.0}%")
+    whole(shown) + "%"
+}
+
+/// A figure to the nearest whole number.
+#[must_use]
+pub fn whole(figure: f64) -> String {
+    // The standard writing of a real number to so many places is 10 kB.
+    (figure.round() as i64).to_string()
 }
 
 /// A length in mm, in the layout's units: cm below 10 with one decimal when it

@@ -20,13 +20,14 @@ pub(super) fn build() -> Result<Vec<u8>> {
     tools::wasm_target()?;
     run::succeed(&mut run::cargo(&[
         "build",
-        "--release",
+        "--profile",
+        "page",
         "--package",
         "web",
         "--target",
         tools::WASM,
     ]))?;
-    let compiled = place::target().join(tools::WASM).join("release/web.wasm");
+    let compiled = place::target().join(tools::WASM).join("page/web.wasm");
 
     // Binding and shrinking take longer than the rest together: leave them out
     // when the compiled module is the one they last saw.
@@ -58,7 +59,7 @@ fn bind(compiled: &std::path::Path) -> Result<()> {
 fn optimise() -> Result<()> {
     // The module names the features it uses; asking for all of them would let
     // wasm-opt write what browsers do not read yet.
-    let mut command = run::command(tools::npm_program("wasm-opt"), &["-Os"]);
+    let mut command = run::command(tools::npm_program("wasm-opt"), &["-Oz", "--converge"]);
     command
         .arg(place::generated().join("core_bg.wasm"))
         .args(["--strip-target-features", "-o"])

@@ -8,6 +8,7 @@ use crate::drawing::ribbon;
 use crate::drawing::sketch::{Look, path_node};
 use crate::drawing::tone::{INK, Tone};
 use crate::figure::outline::bounds;
+use crate::order;
 
 /// A loop with straight sides.
 pub(super) fn looped(points: &[DVec2]) -> PathData {
@@ -68,7 +69,7 @@ pub(super) fn hatched(data: &mut PathData, loop_: &[DVec2], step: f64) {
                 cuts.push(a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y));
             }
         }
-        cuts.sort_by(f64::total_cmp);
+        order::sort(&mut cuts, f64::total_cmp);
         for pair in cuts.chunks_exact(2) {
             let ends = [DVec2::new(pair[0], y), DVec2::new(pair[1], y)];
             row(data, &ends.map(|p| back.rotate(p)));

@@ -9,6 +9,7 @@ use super::lettering::lettering;
 use super::view::{INKED, PAPER, Shown, View};
 use crate::drawing::path::tenth;
 use crate::layout::Layout;
+use crate::order;
 use crate::words::{Arg, say};
 
 /// Pixels across the picture on the sheet, which sets the weight of its lines.
@@ -87,7 +88,7 @@ fn blank(area: [f64; 4]) -> Rectangle {
 fn numbered(layout: &Layout) -> Vec<(u16, &str)> {
     let on_table = layout.items.iter().filter(|item| item.on.is_none());
     let mut all: Vec<(u16, &str)> = on_table.map(|i| (i.number, i.name.as_str())).collect();
-    all.sort_unstable();
+    order::sort(&mut all, Ord::cmp);
     all.dedup_by_key(|(number, _)| *number);
     all
 }
