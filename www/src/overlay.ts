@@ -20,6 +20,26 @@ function set(element: SVGElement, values: Record<string, string | number>): void
   for (const [name, value] of Object.entries(values)) element.setAttribute(name, String(value));
 }
 
+/** Outlines of what moves along with a thing: the rest of its group. */
+function along(id: number): string {
+  const items = state.layout.value?.items ?? [];
+  const group = items.find((item) => item.id === id)?.group;
+  if (group === undefined) return "";
+  return items
+    .filter((item) => item.group === group && item.id !== id)
+    .map((item) => shape(core().outline(item.id)))
+    .join("");
+}
+
+/** Points, x and y in turn, as a closed line. */
+function shape(points: Float64Array): string {
+  let d = "";
+  for (let n = 0; n + 1 < points.length; n += 2) {
+    d += `${n === 0 ? "M" : "L"}${points[n]?.toFixed(1)} ${points[n + 1]?.toFixed(1)}`;
+  }
+  return d === "" ? "" : `${d}Z`;
+}
+
 export class Overlay {
   #outline = make("path", "chosen");
   #stem = make("path", "chosen");
@@ -38,6 +58,7 @@ export class Overlay {
   show(view: Window): void {
     const id = state.chosen.value;
     const points = id === undefined ? [] : [...core().outline(id)];
+    const others = id === undefined ? "" : along(id);
     this.#knob = undefined;
     if (id === undefined || points.length < 6) {
       set(this.#outline, { d: "" });
@@ -55,7 +76,7 @@ export class Overlay {
       [left, right] = [Math.min(left, x), Math.max(right, x)];
     }
     this.#centre = [(left + right) / 2, (top + bottom) / 2];
-    set(this.#outline, { d: `M${pairs.join("L")}Z`, "stroke-width": 2.4 * px });
+    set(this.#outline, { d: `M${pairs.join("L")}Z${others}`, "stroke-width": 2.4 * px });
     if (!core().can_turn(id)) {
       set(this.#stem, { d: "" });
       set(this.#handle, { r: 0 });

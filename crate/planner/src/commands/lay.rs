@@ -125,10 +125,28 @@ pub fn lay(wish: &Wish) -> Result<Layout, Refused> {
         let dish = dish.ok_or_else(|| Refused::Unknown(key.clone()))?;
         put_dish(&mut layout, dish, place, &mut taken)?;
     }
+    number(&mut layout);
     match references(&layout).into_iter().next() {
         None => Ok(layout),
         Some(problem) => Err(Refused::Limit(problem.path)),
     }
+}
+
+/// Numbers the dishes from 1, as everyone will speak of them, then the settings.
+fn number(layout: &mut Layout) {
+    let (settings, dishes): (Vec<&Item>, Vec<&Item>) =
+        layout.items.iter().partition(|item| item.group.is_some());
+    let mut order: Vec<u16> = Vec::new();
+    for item in dishes.into_iter().chain(settings) {
+        if !order.contains(&item.number) {
+            order.push(item.number);
+        }
+    }
+    for item in &mut layout.items {
+        let place = order.iter().position(|number| *number == item.number);
+        item.number = place.map_or(item.number, |place| place as u16 + 1);
+    }
+    layout.head.next_number = order.len() as u16 + 1;
 }
 
 /// A round place on the table that is taken: centre and radius, mm.
@@ -292,6 +310,26 @@ mod tests {
         assert_eq!(again, layout, "nothing is lost");
         let heroes = layout.items.iter().filter(|i| i.role == Role::Hero).count();
         assert_eq!(heroes, 1, "the first dish is the hero");
+    }
+
+    #[test]
+    fn the_hero_is_number_one_and_the_settings_come_last() {
+        let layout = lay(&wish(&["mussels", "loaf", "olives"], 4)).expect("laid");
+        let of = |role: Role| {
+            layout
+                .items
+                .iter()
+                .find(|i| i.role == role && i.on.is_none())
+        };
+        assert_eq!(of(Role::Hero).map(|i| i.number), Some(1), "the hero");
+        assert_eq!(
+            of(Role::Support).map(|i| i.number),
+            Some(2),
+            "the next dish"
+        );
+        let plate = layout.items.iter().find(|i| i.prop == "small-plate");
+        assert_eq!(plate.map(|i| i.number), Some(4), "after three dishes");
+        assert_eq!(layout.head.next_number, 5, "and none is left out");
     }
 
     #[test]
