@@ -32,8 +32,12 @@ const ask = (asked: Ask): void => worker.postMessage(asked);
 export function begin(own: Page): void {
   page = own;
   start();
+  let without = state.early.value;
   effect(() => {
     const noHands = state.early.value;
+    // With hands it is another table, to be read anew.
+    if (noHands !== without && revision > 0) state.reading.value = true;
+    without = noHands;
     const key = noHands ? (state.firstFinding.value?.key ?? "") : (state.openFinding.value ?? "");
     ask({ ask: "view", noHands, key });
   });
