@@ -24,6 +24,8 @@ fn main() {
     }
     let rows = all.len().div_ceil(COLUMNS);
     let size = CELL * dvec2(COLUMNS as f64, rows as f64);
+    // Shadows end at the table's edge, so the table is as large as the sheet.
+    (layout.table.width, layout.table.depth) = (size.x as i32, size.y as i32);
     let view = View {
         per_pixel: 2.0,
         frame: false,
