@@ -25,10 +25,8 @@ function along(id: number): string {
   const items = state.layout.value?.items ?? [];
   const group = items.find((item) => item.id === id)?.group;
   if (group === undefined) return "";
-  return items
-    .filter((item) => item.group === group && item.id !== id)
-    .map((item) => shape(core().outline(item.id)))
-    .join("");
+  const others = items.filter((item) => item.group === group && item.id !== id);
+  return others.map((item) => shape(core().outline(item.id))).join("");
 }
 
 /** Points, x and y in turn, as a closed line. */
