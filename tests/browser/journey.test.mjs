@@ -39,7 +39,14 @@ test("from the first sentence to a link that opens elsewhere", async () => {
   await page.locator(".was").waitFor();
   const figures = (await page.locator(".was").innerText()).match(/\d+/g).map(Number);
   assert.ok(figures[0] < figures[1], `the figure falls: ${figures}`);
+  await page.locator(".find .big").waitFor();
+  assert.match(await page.locator(".find .big").innerText(), /their own pot/, "the second sentence is the next thing's");
   await assertAccessible(page);
+  await touch(page.getByRole("button", { name: "Undo" }));
+  await page.locator(".first .solid").waitFor();
+  assert.equal(await page.locator(".big").innerText(), sentence, "taken back, the cure is offered as at first");
+  await touch(page.locator(".solid"));
+  await page.locator(".find .big").waitFor();
 
   await touch(page.getByRole("button", { name: "Now yours" }));
   for (const dish of ["mussels in a pot", "seared aubergine", "dark-crusted loaf", "black olives", "rice"]) {

@@ -38,17 +38,21 @@ export const newer = signal<(() => void) | undefined>(undefined);
 export const enlarged = signal(false);
 /** Things under a finger when there is more than one. */
 export const which = signal<Id[]>([]);
-/** Figures of the first visit: what the pot lost before and loses now. */
+/** The first cure: the finding it was for, what its thing lost before and loses now. */
 export const firstFigures = signal<
-  { thing: string; before: string; now: string } | undefined
+  { key: string; thing: string; before: string; now: string } | undefined
 >(undefined);
 
 /** Before the table is the visitor's own, it is shown and read without hands. */
 export const early = computed(() => ["first", "cured", "yours"].includes(stage.value));
-/** The one finding of the first visit: a dish that sinks into what it lies on. */
+/**
+ * The one finding of the first visit, a dish that sinks into what it lies on;
+ * after its cure, which may leave a rest, the next one.
+ */
 export const firstFinding = computed(() =>
   report.value?.findings.find(
-    (each) => each.reading === "separation" && each.remedy && !each.key.includes("cuff"),
+    ({ key, reading, remedy }) =>
+      reading === "separation" && remedy && key !== firstFigures.value?.key,
   ),
 );
 

@@ -1,6 +1,7 @@
 // The first visit: one sentence and one button; then what changed, and "Now yours".
 
 import type { JSX } from "preact";
+import { useEffect } from "preact/hooks";
 import * as say from "#words";
 
 import { Tape } from "../parts/controls";
@@ -21,7 +22,7 @@ async function lay(key: string): Promise<void> {
   if (before === undefined || !session.remedy(key)) return;
   const thing = state.layout.value?.items.find((item) => item.id === before.about[0])?.name ?? say.thing;
   const figures = (now: number): void => {
-    state.firstFigures.value = { thing, before: share(before.figure), now: share(now) };
+    state.firstFigures.value = { key, thing, before: share(before.figure), now: share(now) };
   };
   figures(before.remedy?.after ?? 0);
   state.stage.value = "cured";
@@ -86,6 +87,16 @@ function Was(): JSX.Element | null {
 }
 
 export function Cured(): JSX.Element {
+  const undone = !state.undoable.value;
+  useEffect(() => {
+    if (!undone) return;
+    // Taken back, the cure is offered as at first, once its figure is read again.
+    void readings.settled().then(() => {
+      if (state.undoable.value) return;
+      state.firstFigures.value = undefined;
+      state.stage.value = "first";
+    });
+  }, [undone]);
   const next = state.reading.value ? undefined : state.firstFinding.value;
   return (
     <section class="say" aria-label={say.firstChanged}>
