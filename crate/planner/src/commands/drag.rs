@@ -9,7 +9,7 @@ use super::{Act, Refused, move_by, moving, turn_by};
 use crate::layout::{Frame, Id, Layout, Units};
 use crate::scene::Scene;
 use crate::shape::{Bounds, Region, frame_outline, gap_within};
-use crate::words::{Arg, length, say};
+use crate::words::{Arg, length, rounded, say};
 
 /// What is in hand.
 pub struct Drag {
@@ -130,7 +130,7 @@ impl Drag {
     pub fn words(&self, frame: &Frame, units: Units) -> String {
         if self.half_degrees != 0 {
             let degrees = f64::from(self.half_degrees) * 0.5;
-            return say("drag-turn", &[("degrees", Arg::Text(degrees.to_string()))]);
+            return say("drag-turn", &[("degrees", Arg::Text(rounded(degrees)))]);
         }
         let spoken = |mm: f64| Arg::Text(length(mm, units));
         let off = self.bounds.centre() + self.by - framed(frame).min;

@@ -199,11 +199,13 @@ fn differences(out: &mut Vec<Change>, before: Vec<Object>, after: Vec<Object>) {
         .collect();
     order::sort(&mut same, Ord::cmp);
     let places: Vec<usize> = same.iter().map(|(_, place, _)| *place).collect();
-    let mut stay = BTreeSet::new();
-    stay.extend(longest_rising(&places).into_iter().map(|i| same[i].2));
+    let mut stays = vec![false; new.len()];
+    for i in longest_rising(&places) {
+        stays[same[i].1] = true;
+    }
     for (key, after) in new {
         let before = old.remove(&key);
-        if !stay.contains(&key) {
+        if !stays[after.place] {
             out.push(Change {
                 key,
                 before,

@@ -36,12 +36,7 @@ fn put(out: &mut String, value: &Value, depth: Option<usize>) {
         Value::Bool(true) => out.push_str("true"),
         Value::Bool(false) => out.push_str("false"),
         Value::Number(number) => {
-            // What is whole in a layout is an integer already.
-            let _ = match (number.as_i64(), number.as_u64(), number.as_f64()) {
-                (Some(whole), ..) => write!(out, "{whole}"),
-                (_, Some(whole), _) => write!(out, "{whole}"),
-                (.., real) => write!(out, "{:?}", real.unwrap_or_default()),
-            };
+            let _ = write!(out, "{number}");
         }
         Value::String(text) => put_text(out, text),
         Value::Array(list) => {

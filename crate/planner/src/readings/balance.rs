@@ -18,7 +18,7 @@ use crate::measures::{
 };
 use crate::scene::PartKind;
 use crate::shape::Region;
-use crate::words::{Arg, place, say};
+use crate::words::{self, Arg, place, say};
 
 /// Share of a headline's area its letters cover. Our choice.
 const INK: f64 = 0.25;
@@ -135,7 +135,7 @@ fn working(study: &Study<'_>, parts: &[Weighed], centre: DVec2) -> Option<Vec<St
     let size = study.picture().size;
     let [low, high] = score_band(size, parts)?;
     let off = offset(size, centre)?;
-    let whole = |x: f64| Arg::Text(format!("{x:.0}"));
+    let whole = |x: f64| Arg::Text(words::whole(x));
     let band = [("low", whole(low)), ("high", whole(high))];
     let aside = [
         ("dcm", whole(dcm(off))),

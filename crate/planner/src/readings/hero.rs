@@ -11,6 +11,7 @@ use super::rules::{HERO_HIDDEN, HERO_RANK};
 use super::study::Study;
 use super::triangle::ranked;
 use crate::layout::{Id, Item, Role};
+use crate::order;
 use crate::scene::{PartKind, root};
 use crate::shape::{Region, difference};
 use crate::words::{Arg, length, listed, percent, say};
@@ -134,7 +135,7 @@ fn hidden(study: &Study<'_>, hero: &Item, by_hands: bool) -> Option<Finding> {
         radius,
     }];
     f.sentence = study.tell(|| {
-        names.sort();
+        order::sort(&mut names, Ord::cmp);
         names.dedup();
         let args = [
             ("thing", Arg::Name(hero.name.clone())),

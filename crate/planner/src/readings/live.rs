@@ -1,5 +1,6 @@
 //! While something is dragged: states, figures and marks without words, and
 //! what the move makes better or worse.
+use crate::order::sort;
 use serde::Serialize;
 
 use super::finding::{Finding, Mark, State};
@@ -113,7 +114,7 @@ pub fn shifts(before: &Live, after: &Live) -> Shifts {
             out.extend(shift(Some(then), None).map(|s| (then.rank, s)));
         }
     }
-    out.sort_by(|a, b| (a.0, &a.1.key).cmp(&(b.0, &b.1.key)));
+    sort(&mut out, |a, b| (a.0, &a.1.key).cmp(&(b.0, &b.1.key)));
     let pick = |l: &Live| l.scores.map(|s| [s.balance, s.triangle, s.separation]);
     let (old, new) = (
         pick(before).unwrap_or_default(),

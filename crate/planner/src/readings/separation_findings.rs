@@ -11,7 +11,7 @@ use crate::colour::{Shade, TONE_FROM, mixed_separation};
 use crate::layout::{Id, Role};
 use crate::order;
 use crate::scene::{Ground, PartKind, effective_role, flag};
-use crate::words::{Arg, listed, percent, say};
+use crate::words::{self, Arg, listed, percent, say};
 
 /// Where only some tones of a food are lost, stitches cover that share of each
 /// stretch this long, mm: nobody knows which piece will lie where.
@@ -169,7 +169,7 @@ fn part_line(study: &Study<'_>, walk: &PartWalk) -> String {
         Some(Ground::Piece(n)) => study.name(scene.pieces[n].owner),
         Some(Ground::Floor) | None => say("ground-floor", &[]),
     };
-    let whole = |x: f64| Arg::Text(format!("{x:.0}"));
+    let whole = |x: f64| Arg::Text(words::whole(x));
     let args = [
         ("thing", Arg::Name(study.name(piece.owner))),
         ("ground", Arg::Name(called)),

@@ -11,7 +11,7 @@ use super::study::Study;
 use crate::layout::Id;
 use crate::measures::{dominance, triangle_score};
 use crate::order;
-use crate::words::{Arg, listed, say};
+use crate::words::{Arg, fixed, listed, say, whole};
 
 /// The dishes by falling mass, with their centres in the picture.
 pub(super) fn ranked(study: &Study<'_>) -> Vec<(Id, f64, DVec2)> {
@@ -77,12 +77,12 @@ pub(super) fn read(study: &Study<'_>) -> Option<Finding> {
     });
     f.working = study.tell(|| {
         let stands = if clear.is_finite() {
-            format!("{clear:.2}")
+            fixed(clear, 2)
         } else {
             "–".into()
         };
         let args = [
-            ("score", Arg::Text(format!("{score:.0}"))),
+            ("score", Arg::Text(whole(score))),
             ("clear", Arg::Text(stands)),
         ];
         vec![say("working-triangle", &args)]

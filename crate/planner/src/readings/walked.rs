@@ -108,10 +108,8 @@ fn taken_over(
     let mut walk = PartWalk::clone(walk);
     walk.piece = n;
     let against = std::mem::take(&mut walk.against);
-    walk.against = against
-        .into_iter()
-        .filter_map(|(ground, met)| Some((renamed(ground)?, met)))
-        .collect();
+    let kept = |(ground, met)| Some((renamed(ground)?, met));
+    walk.against.extend(against.into_iter().filter_map(kept));
     Some(Rc::new(walk))
 }
 
@@ -135,7 +133,8 @@ fn walk_one(scene: &Scene, n: usize, pairs: &mut Pairs) -> Option<PartWalk> {
         against: BTreeMap::new(),
         runs: Vec::new(),
     };
-    let mut bands: BTreeMap<Ground, (f64, f64)> = BTreeMap::new();
+    // The few grounds it meets: how far along each, and what parts them.
+    let mut bands: Vec<(Ground, f64, f64)> = Vec::new();
     for ring in piece.region.rings() {
         let mut open = false;
         for step in walk(ring, STEP) {
@@ -173,8 +172,10 @@ fn walk_one(scene: &Scene, n: usize, pairs: &mut Pairs) -> Option<PartWalk> {
             let met = out.against.entry(ground).or_default();
             met.length += step.length;
             met.lost += step.length * parted.lost;
-            let band = bands.entry(ground).or_insert((0.0, parted.band_value));
-            band.0 += step.length;
+            match bands.iter_mut().find(|band| band.0 == ground) {
+                Some(band) => band.1 += step.length,
+                None => bands.push((ground, step.length, parted.band_value)),
+            }
             let half = step.outward.perp() * (step.length * 0.5);
             if parted.lost <= 0.0 {
                 open = false;
@@ -204,7 +205,7 @@ fn walk_one(scene: &Scene, n: usize, pairs: &mut Pairs) -> Option<PartWalk> {
     ] {
         *mean /= out.length;
     }
-    for (length, value) in bands.values() {
+    for (_, length, value) in &bands {
         if *length >= out.length * crate::measures::MIN_RUN {
             out.worst = out.worst.min(*value);
         }

@@ -23,7 +23,6 @@ struct Before<'a> {
     layout: &'a Layout,
     scene: &'a Scene,
     pieces: BTreeMap<Id, Vec<usize>>,
-    touchable: BTreeMap<Id, usize>,
 }
 
 impl<'a> Laid<'a> {
@@ -75,8 +74,9 @@ impl<'a> Laid<'a> {
             self.pieces.push(Rc::clone(&before.scene.pieces[*n]));
             self.kept.push(Some(*n));
         }
-        if let Some(n) = before.touchable.get(&owner) {
-            self.touchable.push(before.scene.touchable[*n].clone());
+        let outlines = &before.scene.touchable;
+        if let Some(known) = outlines.iter().rfind(|(id, _)| *id == owner) {
+            self.touchable.push(known.clone());
         }
         true
     }
@@ -163,12 +163,10 @@ impl<'a> Before<'a> {
         for (n, piece) in scene.pieces.iter().enumerate() {
             pieces.entry(piece.owner).or_default().push(n);
         }
-        let touchable = scene.touchable.iter().enumerate();
         Self {
             layout,
             scene,
             pieces,
-            touchable: touchable.map(|(n, (id, _))| (*id, n)).collect(),
         }
     }
 }

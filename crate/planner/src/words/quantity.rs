@@ -20,8 +20,34 @@ pub fn percent(share: f64) -> String {
 /// A figure to the nearest whole number.
 #[must_use]
 pub fn whole(figure: f64) -> String {
-    // The standard writing of a real number to so many places is 10 kB.
-    (figure.round() as i64).to_string()
+    fixed(figure, 0)
+}
+
+/// A figure to so many decimal places, zeros and all.
+#[must_use]
+pub fn fixed(figure: f64, places: u32) -> String {
+    // By hand: the standard writing of real numbers is 10 kB of the module.
+    let unit = 10_u64.pow(places);
+    let count = (figure * unit as f64).round() as i64;
+    let mut text = (count.unsigned_abs() / unit).to_string();
+    if count < 0 {
+        text.insert(0, '-');
+    }
+    if places > 0 {
+        // The digit put before keeps the zeros that follow it.
+        let digits = (unit + count.unsigned_abs() % unit).to_string();
+        text.push('.');
+        text.push_str(&digits[1..]);
+    }
+    text
+}
+
+/// A figure to one decimal place, or none when that is 0.
+#[must_use]
+pub fn rounded(figure: f64) -> String {
+    let tenths = (figure * 10.0).round();
+    let places = u32::from(tenths % 10.0 != 0.0);
+    fixed(tenths / 10.0, places)
 }
 
 /// A length in mm, in the layout's units: cm below 10 with one decimal when it
@@ -31,14 +57,14 @@ pub fn length(mm: f64, units: Units) -> String {
     match units {
         Units::Cm => {
             let cm = mm / 10.0;
-            let rounded = if cm.abs() < 10.0 {
-                (cm * 10.0).round() / 10.0
+            let shown = if cm.abs() < 10.0 {
+                rounded(cm)
             } else {
-                cm.round()
+                whole(cm)
             };
-            format!("{rounded} cm")
+            shown + " cm"
         }
-        Units::In => format!("{} in", (mm / 25.4 * 10.0).round() / 10.0),
+        Units::In => rounded(mm / 25.4) + " in",
     }
 }
 
@@ -74,6 +100,18 @@ fn seen(v: glam::DVec2, frame: &Frame) -> glam::DVec2 {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn figures_are_written_as_the_standard_library_writes_them() {
+        for n in -1005..=1005 {
+            // Never half way: there the two round apart.
+            let figure = f64::from(n) * 0.017 + 0.0003;
+            assert_eq!(fixed(figure, 2), format!("{figure:.2}"), "two places");
+            assert_eq!(whole(figure), format!("{figure:.0}"), "none");
+            let tenths = (figure * 10.0).round() / 10.0;
+            assert_eq!(rounded(figure), tenths.to_string(), "one or none");
+        }
+    }
 
     #[test]
     fn shares_never_claim_all_or_nothing_wrongly() {

@@ -61,8 +61,8 @@ pub(super) fn document(area: [f64; 4], size: [f64; 2], groups: Vec<Keyed>) -> Do
     let [width, height] = size.map(f64::round);
     let mut document = Document::new()
         .set("viewBox", view_box(area))
-        .set("width", width)
-        .set("height", height);
+        .set("width", tenth(width))
+        .set("height", tenth(height));
     for keyed in groups {
         document = document.add(keyed.placed());
     }

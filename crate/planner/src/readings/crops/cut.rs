@@ -5,6 +5,7 @@ use super::super::study::Study;
 use super::slide::slid;
 use super::{Placed, item_box, line};
 use crate::layout::{Crop, Id, Layout};
+use crate::order::sort;
 use crate::scene::silhouette;
 use crate::shape::Bounds;
 use crate::words::{Arg, length, listed, say};
@@ -68,7 +69,7 @@ fn spoiled(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Option<Find
             Standing::Out(past) => cut.push((id, past, true)),
         }
     }
-    cut.sort_by(|a, b| b.1.total_cmp(&a.1).then(a.0.cmp(&b.0)));
+    sort(&mut cut, |a, b| b.1.total_cmp(&a.1).then(a.0.cmp(&b.0)));
     let (chief, past, gone) = *cut.first()?;
     let must = cut.iter().any(|c| crop.must_show.contains(&c.0));
     let state = if must {

@@ -9,6 +9,7 @@ use super::slide::{KEEP_CLEAR, slid};
 use super::{Placed, boxed, item_box, laid_down, line, on_table, overruns, spoils};
 use crate::edit::Edit;
 use crate::layout::{Id, Role};
+use crate::order::sort;
 use crate::scene::{arm, root, silhouette};
 use crate::shape::{Bounds, Region, intersection};
 use crate::words::{Arg, length, listed, say};
@@ -120,7 +121,9 @@ fn caught(study: &Study<'_>, placed: &Placed<'_>, strip: [f64; 2]) -> Vec<Caught
         let below = root(study.layout(), c.id);
         below == c.id || !roots.contains(&below)
     });
-    out.sort_by(|a, b| b.over.total_cmp(&a.over).then(a.id.cmp(&b.id)));
+    sort(&mut out, |a, b| {
+        b.over.total_cmp(&a.over).then(a.id.cmp(&b.id))
+    });
     out
 }
 
@@ -160,7 +163,7 @@ fn aside(study: &Study<'_>, placed: &Placed<'_>, id: Id, strip: [f64; 2]) -> Opt
         strip[0] - b.max.x - KEEP_CLEAR,
         strip[1] - b.min.x + KEEP_CLEAR,
     ];
-    ways.sort_by(|a, b| a.abs().total_cmp(&b.abs()));
+    sort(&mut ways, |a, b| a.abs().total_cmp(&b.abs()));
     ways.into_iter().find_map(|by| {
         let there = b.min.x + by >= placed.trim.min.x && b.max.x + by <= placed.trim.max.x;
         let shift = laid_down(layout, DVec2::new(by, 0.0));

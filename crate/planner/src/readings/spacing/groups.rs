@@ -9,7 +9,7 @@ use super::super::study::Study;
 use super::thing::Thing;
 use crate::measures::{Link, groups, spacing_score, spanning_links};
 use crate::shape::{gap_within, hull};
-use crate::words::{Arg, listed, say};
+use crate::words::{Arg, listed, say, whole};
 
 /// Gaps wider than this share of the picture's diagonal link nothing. Our
 /// choice.
@@ -63,7 +63,7 @@ pub(super) fn read(study: &Study<'_>, things: &[Thing], flagged: usize) -> Optio
     }
     let neighbours = spanning_links(dishes.len(), &links).len();
     if let Some(score) = spacing_score(flagged, dishes.len(), neighbours) {
-        let score = Arg::Text(format!("{score:.0}"));
+        let score = Arg::Text(whole(score));
         lines.push(say("working-spacing-score", &[("score", score)]));
     }
     f.sentence = say(

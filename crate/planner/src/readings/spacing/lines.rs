@@ -8,6 +8,7 @@ use super::TOUCH;
 use super::thing::Thing;
 use crate::edit::Edit;
 use crate::layout::{Crop, Id, Layout, Point};
+use crate::order::sort;
 use crate::scene::{HAND_LENGTH, arm, crop_outline};
 use crate::shape::{Bounds, contains};
 use crate::words::{Arg, length, listed, say};
@@ -138,7 +139,9 @@ fn brushes(layout: &Layout, crop: &Crop, boxes: &[(&Thing, Bounds)]) -> Vec<Brus
         }
     }
     out.extend(at_gutter(crop, trim, near, boxes));
-    out.sort_by_key(|b| (b.id, b.sort as u8));
+    sort(&mut out, |a, b| {
+        (a.id, a.sort as u8).cmp(&(b.id, b.sort as u8))
+    });
     out.dedup_by_key(|b| b.id);
     out
 }
@@ -231,7 +234,7 @@ fn slid(study: &Study<'_>, crop: &Crop, boxes: &[(&Thing, Bounds)]) -> Option<Re
             ways.push(DVec2::new(f64::from(x), f64::from(y)));
         }
     }
-    ways.sort_by(|a, b| {
+    sort(&mut ways, |a, b| {
         a.length_squared()
             .total_cmp(&b.length_squared())
             .then(a.x.total_cmp(&b.x))
@@ -292,12 +295,12 @@ fn joints(study: &Study<'_>) -> Option<Finding> {
             }
         }
     }
-    crops.sort();
+    sort(&mut crops, Ord::cmp);
     crops.dedup();
     hands.dedup();
     let named = |ids: &[Id]| {
         let mut names: Vec<String> = ids.iter().map(|id| study.name(*id)).collect();
-        names.sort();
+        sort(&mut names, Ord::cmp);
         names.dedup();
         Arg::Text(listed(&names))
     };

@@ -6,6 +6,7 @@ use super::edges::lies;
 use super::thing::{Area, Thing};
 use crate::layout::{Id, LinenKind, LinenState};
 use crate::measures::{KISSING_OVERLAP, NEAR_TANGENT, is_kissing, is_near_tangent};
+use crate::order::sort;
 use crate::scene::linen_span;
 use crate::shape::{CHORD_ERROR, Region, clearing_move, gap_within, table_outline};
 
@@ -70,7 +71,7 @@ pub(super) fn flags(study: &Study<'_>, things: &[Thing]) -> Vec<Flag> {
     }
     let shown = |f: &Flag| study.scene().frame.contains((f.from + f.to) * 0.5);
     out.retain(shown);
-    out.sort_by_key(|f| (f.chief, f.other));
+    sort(&mut out, |a, b| (a.chief, a.other).cmp(&(b.chief, b.other)));
     out
 }
 
