@@ -1,5 +1,5 @@
-// Measures the built page in Chromium with its processor slowed down, and
-// prints rows of `{ what, slowed, figure, unit, calibration? }` as JSON.
+// Measures the built page in Chromium, at full speed and with its processor
+// slowed down, and prints rows of `{ what, slowed, figure, unit, calibration? }` as JSON.
 
 import { browser, phone, serve } from "./support.mjs";
 
@@ -47,12 +47,12 @@ function calibrate() {
   return times.sort((a, b) => a - b)[4];
 }
 
-async function openSlowed(chromium, url) {
+async function openSlowed(chromium, url, slowed) {
   const context = await chromium.newContext({ ...phone, serviceWorkers: "block" });
   await context.addInitScript(instrument);
   const page = await context.newPage();
   const session = await context.newCDPSession(page);
-  await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWED });
+  await session.send("Emulation.setCPUThrottlingRate", { rate: slowed });
   await page.goto(url);
   await page.waitForFunction(() => {
     const ready = document.documentElement.dataset.core === "ready";
@@ -63,11 +63,11 @@ async function openSlowed(chromium, url) {
 }
 
 /** Time from the page's request to its being usable, each in a fresh context. */
-async function starts(chromium, url) {
+async function starts(chromium, url, slowed) {
   const times = [];
   const units = [];
   for (let run = 0; run < STARTS; run += 1) {
-    const { context, page } = await openSlowed(chromium, url);
+    const { context, page } = await openSlowed(chromium, url, slowed);
     times.push(await page.evaluate(() => globalThis.startedAt));
     units.push(await page.evaluate(calibrate));
     await context.close();
@@ -106,8 +106,8 @@ async function handle(page, touch) {
 }
 
 /** Drags one thing of the first table in a circle for 300 frames. */
-async function drag(chromium, url) {
-  const { context, page, session } = await openSlowed(chromium, url);
+async function drag(chromium, url, slowed) {
+  const { context, page, session } = await openSlowed(chromium, url, slowed);
   // Nothing moves before the first remedy has been taken.
   await page.locator(".first .solid").tap();
   await page.locator(".cured").waitFor();
@@ -141,8 +141,14 @@ async function drag(chromium, url) {
 const site = await serve();
 const chromium = await browser();
 try {
-  const rows = [...(await starts(chromium, site.url)), ...(await drag(chromium, site.url))];
-  console.log(JSON.stringify(rows.map((row) => ({ ...row, slowed: SLOWED }))));
+  const rows = [];
+  for (const slowed of [1, SLOWED]) {
+    for (const measure of [starts, drag]) {
+      const found = await measure(chromium, site.url, slowed);
+      rows.push(...found.map((row) => ({ ...row, slowed })));
+    }
+  }
+  console.log(JSON.stringify(rows));
 } finally {
   await chromium.close();
   site.stop();

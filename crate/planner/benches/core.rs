@@ -11,7 +11,7 @@ use glam::DVec2;
 use planner::catalogue::{item_from, prop};
 use planner::colour::{Lab, ciede2000};
 use planner::layout::{Id, Layout, LayoutId, Point, Role};
-use planner::readings::{Study, live};
+use planner::readings::{Study, live, report};
 use planner::shape::{CHORD_ERROR, Region, disc, rect, visible};
 
 /// Things laid at the density of a full table.
@@ -131,11 +131,26 @@ fn live_step(criterion: &mut Criterion) {
     group.finish();
 }
 
+/// All readings with their remedies, from nothing, as after a drag has ended.
+fn settled(criterion: &mut Criterion) {
+    let mut group = criterion.benchmark_group("settled");
+    group.sample_size(10);
+    // The time to see how it grows, not to lay a banquet: 800 take minutes.
+    for count in [COUNTS[0] / 2, COUNTS[0]] {
+        let layout = laid(count as u16);
+        group.bench_function(BenchmarkId::from_parameter(count), |bencher| {
+            bencher.iter(|| report(&Study::new(black_box(&layout)), true));
+        });
+    }
+    group.finish();
+}
+
 criterion_group!(
     benches,
     calibration,
     visible_areas,
     colour_differences,
-    live_step
+    live_step,
+    settled
 );
 criterion_main!(benches);

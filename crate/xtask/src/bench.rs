@@ -7,10 +7,17 @@ use std::path::Path;
 use anyhow::{Context, Result};
 use serde_json::Value;
 
-use crate::{place, run, scripts};
+use crate::{place, run, scripts, site};
 
 /// The bench every other is compared with.
 const CALIBRATION: &str = "calibration";
+
+/// What the planner is meant to keep to: a browser row, how much slower the
+/// processor is made, and the most it may be.
+const GOALS: [(&str, u64, f64); 2] = [
+    ("drag, work per frame, p95", 6, 8.0),
+    ("drag, frames over 25 ms", 6, 1.0),
+];
 
 /// Runs the native and the browser benches and writes tests/reports/bench.md.
 ///
@@ -33,7 +40,8 @@ pub(crate) fn run() -> Result<()> {
     let browser = serde_json::from_str(&browser).context("bench.mjs printed no JSON")?;
     let report = place::root().join("tests/reports/bench.md");
     fs::create_dir_all(report.parent().context("a report has a folder")?)?;
-    fs::write(&report, written(&native, &browser)?)?;
+    let text = written(&machine(), &native, &browser)? + &bytes()?;
+    fs::write(&report, text)?;
     println!("wrote {}", report.display());
     Ok(())
 }
@@ -79,16 +87,60 @@ fn read_json(path: &Path) -> Result<Value> {
     serde_json::from_str(&text).with_context(|| path.display().to_string())
 }
 
+/// What it ran on, as far as the system says.
+fn machine() -> String {
+    let cpu = fs::read_to_string("/proc/cpuinfo").unwrap_or_default();
+    let model = cpu.lines().find_map(|line| line.strip_prefix("model name"));
+    let model = model.map_or("an unnamed processor", |m| {
+        m.trim_start_matches([' ', '\t', ':'])
+    });
+    let cores = std::thread::available_parallelism().map_or(1, std::num::NonZero::get);
+    let load = fs::read_to_string("/proc/loadavg").unwrap_or_default();
+    let load = load.split(' ').next().unwrap_or("?").to_owned();
+    format!("{model}, {cores} cores, load when written {load}")
+}
+
+/// The files of the site after `gzip -9`, kB of 1,000 bytes.
+fn bytes() -> Result<String> {
+    let mut text = String::from("\n## Bytes\n\n| file | gzip -9 |\n|---|---|\n");
+    let dist = place::dist();
+    for name in site::listing(&dist)? {
+        let length = site::gzipped_len(&fs::read(dist.join(&name))?)?;
+        writeln!(text, "| {name} | {:.1} kB |", length as f64 / 1e3)?;
+    }
+    Ok(text)
+}
+
+/// By what power of its size each bench grows, from its smallest to its largest.
+fn growth(native: &[Row]) -> Vec<(String, f64)> {
+    let mut found: Vec<(String, f64)> = Vec::new();
+    let sized: Vec<(&str, f64, f64)> = native
+        .iter()
+        .filter_map(|(name, time)| {
+            let (group, size) = name.rsplit_once('/')?;
+            Some((group, size.parse().ok()?, *time))
+        })
+        .collect();
+    for group in sized.chunk_by(|a, b| a.0 == b.0) {
+        if let [(name, small, quick), .., (_, large, slow)] = group {
+            let power = (slow / quick).ln() / (large / small).ln();
+            found.push((format!("{name}, {small} to {large}"), power));
+        }
+    }
+    found
+}
+
 /// The report: measured times, each with its ratio to the calibration of the
 /// same process.
-fn written(native: &[Row], browser: &Value) -> Result<String> {
+fn written(machine: &str, native: &[Row], browser: &Value) -> Result<String> {
     let calibration = native.iter().find(|(name, _)| name == CALIBRATION);
     let (_, unit) = calibration.context("the native benches hold no calibration")?;
     let mut text = String::from(
         "# Times\n\nWritten by `cargo xtask bench`. Ratios are to a fixed sum in the same process, \
-         so that machines can be compared; times are reported, never asserted.\n\n\
-         ## Native\n\n| what | median | ratio |\n|---|---|---|\n",
+         so that machines can be compared; times are reported, never asserted.\n\n",
     );
+    writeln!(text, "Machine: {machine}.\n")?;
+    text.push_str("## Native\n\n| what | median | ratio |\n|---|---|---|\n");
     for (name, median) in native {
         writeln!(
             text,
@@ -96,6 +148,10 @@ fn written(native: &[Row], browser: &Value) -> Result<String> {
             median / 1e6,
             median / unit
         )?;
+    }
+    text.push_str("\n| grows with its size | to the power |\n|---|---|\n");
+    for (name, power) in growth(native) {
+        writeln!(text, "| {name} | {power:.2} |")?;
     }
     text.push_str(
         "\n## In the browser\n\n| what | CPU slowed | figure | ratio |\n|---|---|---|---|\n",
@@ -113,6 +169,17 @@ fn written(native: &[Row], browser: &Value) -> Result<String> {
             "| {what} | {slowed}× | {figure:.2} {unit} | {ratio} |"
         )?;
     }
+    text.push_str("\n## Goals\n\n| what | CPU slowed | goal | met |\n|---|---|---|---|\n");
+    for (what, slowed, most) in GOALS {
+        let rows = browser.as_array().into_iter().flatten();
+        let mut rows = rows.filter(|row| row["what"] == what && row["slowed"] == slowed);
+        let met = match rows.next().and_then(|row| row["figure"].as_f64()) {
+            Some(figure) if figure <= most => "yes",
+            Some(_) => "no",
+            None => "not measured",
+        };
+        writeln!(text, "| {what} | {slowed}× | {most} | {met} |")?;
+    }
     Ok(text)
 }
 
@@ -126,12 +193,13 @@ mod tests {
         let native = [
             (CALIBRATION.to_owned(), 2e6),
             ("visible/60".to_owned(), 5e6),
+            ("visible/120".to_owned(), 20e6),
         ];
         let browser = json!([
             { "what": "start", "slowed": 6, "figure": 90.0, "unit": "ms", "calibration": 30.0 },
-            { "what": "late frames", "slowed": 6, "figure": 0.5, "unit": "%" },
+            { "what": "drag, frames over 25 ms", "slowed": 6, "figure": 0.5, "unit": "%" },
         ]);
-        let report = written(&native, &browser).expect("a report");
+        let report = written("a machine", &native, &browser).expect("a report");
         assert!(
             report.contains("| visible/60 | 5.000 ms | 2.50 |"),
             "native ratio: {report}"
@@ -141,14 +209,27 @@ mod tests {
             "browser ratio: {report}"
         );
         assert!(
-            report.contains("| late frames | 6× | 0.50 % |  |"),
+            report.contains("| drag, frames over 25 ms | 6× | 0.50 % |  |"),
             "no ratio of a share: {report}"
+        );
+        assert!(
+            report.contains("| visible, 60 to 120 | 2.00 |"),
+            "four times as long for twice as much: {report}"
+        );
+        assert!(
+            report.contains("| drag, frames over 25 ms | 6× | 1 | yes |"),
+            "within its goal: {report}"
+        );
+        assert!(
+            report.contains("| drag, work per frame, p95 | 6× | 8 | not measured |"),
+            "a goal is never met unseen: {report}"
         );
     }
 
     #[test]
     fn a_report_needs_its_calibration() {
-        let error = written(&[("visible/60".to_owned(), 5e6)], &json!([])).expect_err("refused");
+        let error = written("a machine", &[("visible/60".to_owned(), 5e6)], &json!([]))
+            .expect_err("refused");
         assert!(
             error.to_string().contains("calibration"),
             "the message says so: {error}"
