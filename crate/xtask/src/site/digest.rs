@@ -12,8 +12,8 @@ use flate2::Compression;
 use flate2::write::GzEncoder;
 use sha2::{Digest, Sha256};
 
-/// How often the shortest way to pack is searched for; more rounds gain less
-/// than one part in a thousand.
+/// How often the shortest way to pack is searched for; each round takes a
+/// second or so.
 const ROUNDS: NonZeroU64 = NonZeroU64::new(5).unwrap();
 
 /// Twelve hexadecimal digits that stand for some content.
