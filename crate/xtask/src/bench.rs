@@ -123,7 +123,7 @@ fn growth(native: &[Row]) -> Vec<(String, f64)> {
         .collect();
     for group in sized.chunk_by(|a, b| a.0 == b.0) {
         if let [(name, small, quick), .., (_, large, slow)] = group {
-            let power = (slow / quick).ln() / (large / small).ln();
+            let power = libm::log(slow / quick) / libm::log(large / small);
             found.push((format!("{name}, {small} to {large}"), power));
         }
     }
