@@ -135,7 +135,7 @@ fn live_step(criterion: &mut Criterion) {
 fn settled(criterion: &mut Criterion) {
     let mut group = criterion.benchmark_group("settled");
     group.sample_size(10);
-    // The time to see how it grows, not to lay a banquet: 800 take minutes.
+    // A full table and half of one: more are not laid for one picture.
     for count in [COUNTS[0] / 2, COUNTS[0]] {
         let layout = laid(count as u16);
         group.bench_function(BenchmarkId::from_parameter(count), |bencher| {
