@@ -22,7 +22,8 @@ const TOLD: usize = 5;
 /// The findings about the hero; none without one, as a picture may have none.
 pub(super) fn read(study: &Study<'_>) -> Vec<Finding> {
     let items = &study.layout().items;
-    let Some(hero) = items.iter().find(|i| i.role == Role::Hero) else {
+    let heroes = items.iter().filter(|i| i.role == Role::Hero);
+    let Some(hero) = heroes.min_by_key(|i| i.id) else {
         return Vec::new();
     };
     let mut out: Vec<Finding> = rank(study, hero).into_iter().collect();
@@ -124,6 +125,7 @@ fn hidden(study: &Study<'_>, hero: &Item, by_hands: bool) -> Option<Finding> {
             about.push(owner);
         }
     }
+    order::sort(&mut about[1..], Id::cmp);
     let mut names: Vec<String> = study.tell(|| about[1..].iter().map(|o| study.name(*o)).collect());
     let key = format!("hero:{}:{sort}", hero.id.0);
     let mut f = Finding::by(&HERO_HIDDEN, key, state, share * 100.0, about);

@@ -38,7 +38,7 @@ pub(super) fn dishes(study: &Study<'_>) -> Vec<Dish> {
     let scene = study.scene();
     let picture = study.picture();
     let mut out: Vec<Dish> = Vec::new();
-    for walk in study.walks() {
+    for walk in study.walks_by_number() {
         let piece = &scene.pieces[walk.piece];
         let id = match piece.part {
             PartKind::Rim | PartKind::Well | PartKind::Food => root(study.layout(), piece.owner),

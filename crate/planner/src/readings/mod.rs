@@ -19,6 +19,7 @@ mod separation;
 mod separation_findings;
 mod separation_remedies;
 mod spacing;
+mod stitches;
 mod study;
 #[cfg(test)]
 mod tests;

@@ -32,7 +32,8 @@ pub(super) fn is_pressed(study: &Study<'_>, walk: &PartWalk) -> bool {
 /// look presses. `None` when nothing is pressed.
 #[must_use]
 pub fn separation_score_of(study: &Study<'_>) -> Option<f64> {
-    let pressed = study.walks().iter().filter(|w| is_pressed(study, w));
+    let pressed = study.walks_by_number();
+    let pressed = pressed.into_iter().filter(|w| is_pressed(study, w));
     let scores: Vec<f64> = pressed
         .filter_map(|w| separation_score(w.band_value))
         .collect();
@@ -44,7 +45,7 @@ pub fn separation_score_of(study: &Study<'_>) -> Option<f64> {
 pub(super) fn lost_share(study: &Study<'_>, parts: &[(Id, PartKind)]) -> f64 {
     let mut lost = 0.0;
     let mut length = 0.0;
-    for walk in study.walks() {
+    for walk in study.walks_by_number() {
         let piece = &study.scene().pieces[walk.piece];
         if parts.contains(&(piece.owner, piece.part)) {
             lost += walk.lost * walk.length;

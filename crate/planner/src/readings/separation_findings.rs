@@ -1,10 +1,9 @@
 //! What Separation has to say, one sentence for one cause.
-use glam::DVec2;
-
-use super::finding::{Finding, Mark, State};
+use super::finding::{Finding, State};
 use super::rules::{SEPARATION, SEPARATION_SCORE};
 use super::separation::{is_pressed, lost_share, separation_score_of};
 use super::separation_remedies as remedies;
+use super::stitches::stitches;
 use super::study::Study;
 use super::walked::{LOST_FROM, PartWalk};
 use crate::colour::{Shade, TONE_FROM, mixed_separation};
@@ -12,10 +11,6 @@ use crate::layout::{Id, Role};
 use crate::order;
 use crate::scene::{Ground, PartKind, effective_role, flag};
 use crate::words::{self, Arg, listed, percent, say};
-
-/// Where only some tones of a food are lost, stitches cover that share of each
-/// stretch this long, mm: nobody knows which piece will lie where.
-const STITCH_CYCLE: f64 = 70.0;
 
 /// Two sides both lighter than this L* are pale on pale: side light may draw
 /// the edge that colour does not, so it is said more softly. Our choice.
@@ -101,11 +96,10 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
 
 fn losses<'a>(study: &'a Study<'_>) -> Vec<Loss<'a>> {
     let mut out = Vec::new();
-    for walk in study
-        .walks()
-        .iter()
-        .filter(|w| w.lost >= LOST_FROM && is_pressed(study, w))
-    {
+    for walk in study.walks_by_number() {
+        if walk.lost < LOST_FROM || !is_pressed(study, walk) {
+            continue;
+        }
         let piece = &study.scene().pieces[walk.piece];
         let Some(ground) = walk.chief_ground() else {
             continue;
@@ -207,7 +201,7 @@ fn single(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
         say(id, &args)
     });
     if settled {
-        f.remedy = remedies::outline(study, &[(loss.owner, loss.part)]);
+        f.remedy = remedies::outline(study, &f.key, &[(loss.owner, loss.part)]);
     }
     f
 }
@@ -245,7 +239,7 @@ fn many(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
         say(id, &args)
     });
     if settled {
-        f.remedy = remedies::outline(study, &parts);
+        f.remedy = remedies::outline(study, &f.key, &parts);
     }
     f
 }
@@ -272,7 +266,7 @@ fn food(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
         say(id, &args)
     });
     if settled {
-        f.remedy = remedies::inside(study, loss.owner, loss.ground);
+        f.remedy = remedies::inside(study, &f.key, loss.owner, loss.ground);
     }
     f
 }
@@ -311,7 +305,7 @@ fn cuffs(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
         say("separation-cuff", &args)
     });
     if settled {
-        f.remedy = remedies::sleeve(study, &owners);
+        f.remedy = remedies::sleeve(study, &f.key, &owners);
     }
     f
 }
@@ -319,12 +313,8 @@ fn cuffs(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
 /// What the score is made of, once there are three dishes.
 fn score(study: &Study<'_>) -> Option<Finding> {
     let score = separation_score_of(study).filter(|_| study.has_three_dishes())?;
-    let pressed: Vec<&PartWalk> = study
-        .walks()
-        .iter()
-        .map(|w| &**w)
-        .filter(|w| is_pressed(study, w))
-        .collect();
+    let mut pressed = study.walks_by_number();
+    pressed.retain(|w| is_pressed(study, w));
     let worst = pressed
         .iter()
         .min_by(|a, b| a.band_value.total_cmp(&b.band_value))?;
@@ -356,34 +346,4 @@ fn score(study: &Study<'_>) -> Option<Finding> {
 fn flag_of(study: &Study<'_>, hand: Id) -> String {
     let hand = study.layout().hands.iter().find(|h| h.id == hand);
     hand.map(|h| flag(study.layout(), h)).unwrap_or_default()
-}
-
-/// Lost runs to stitch: all of the line, or its share of every cycle.
-fn stitches(line: &[DVec2], share: f64) -> Vec<Mark> {
-    if share > 0.999 {
-        return vec![Mark::LostEdge {
-            line: line.to_vec(),
-        }];
-    }
-    let mut out = Vec::new();
-    let mut run: Vec<DVec2> = Vec::new();
-    let mut along = 0.0;
-    for pair in line.windows(2) {
-        let on = along % STITCH_CYCLE < STITCH_CYCLE * share;
-        if on && run.is_empty() {
-            run.push(pair[0]);
-        }
-        if on {
-            run.push(pair[1]);
-        } else if !run.is_empty() {
-            out.push(Mark::LostEdge {
-                line: std::mem::take(&mut run),
-            });
-        }
-        along += pair[0].distance(pair[1]);
-    }
-    if !run.is_empty() {
-        out.push(Mark::LostEdge { line: run });
-    }
-    out
 }

@@ -4,6 +4,7 @@
 use super::finding::Remedy;
 use super::remedies::{self, Try};
 use super::separation::{is_pressed, lost_share};
+use super::separation_findings;
 use super::study::Study;
 use crate::colour::Shade;
 use crate::edit::Edit;
@@ -17,9 +18,11 @@ const WORTH: f64 = 0.25;
 /// Outline lost elsewhere may grow by this much, mm: the lip of a dish.
 const ELSEWHERE: f64 = 60.0;
 
-/// The first change worth making for these parts.
+/// The first change worth making for these parts, by what the finding of this
+/// key will then say.
 pub(super) fn first_worth(
     study: &Study<'_>,
+    key: &str,
     parts: &[(Id, PartKind)],
     tries: &[&dyn Fn() -> Option<Try>],
 ) -> Option<Remedy> {
@@ -30,7 +33,7 @@ pub(super) fn first_worth(
         .filter_map(|attempt| attempt())
         .find_map(|attempt| {
             let then = study.changed(&attempt.after);
-            let after = lost_share(&then, parts);
+            let after = figure(&then, key, parts);
             let worth = after <= before * (1.0 - WORTH) && all_lost(&then) <= around + ELSEWHERE;
             worth.then(|| {
                 let args = [
@@ -47,25 +50,37 @@ pub(super) fn first_worth(
         })
 }
 
+/// Lost share a finding tells of: of these parts when it has nothing to say.
+/// Parts that are cured leave it, so it may be about fewer.
+fn figure(study: &Study<'_>, key: &str, parts: &[(Id, PartKind)]) -> f64 {
+    study.hush(true);
+    let found = separation_findings::read(study, false);
+    let same = found.into_iter().find(|f| f.key == key);
+    same.map_or_else(|| lost_share(study, parts), |f| f.figure / 100.0)
+}
+
 /// Length of outline lost by all that the look presses, mm.
 fn all_lost(study: &Study<'_>) -> f64 {
-    let walks = study.walks().iter();
+    let walks = study.walks_by_number().into_iter();
     let pressed = walks.filter(|w| is_pressed(study, w));
     pressed.map(|w| w.lost * w.length).sum()
 }
 
 /// What helps an outline against what it lies on.
-pub(super) fn outline(study: &Study<'_>, parts: &[(Id, PartKind)]) -> Option<Remedy> {
+pub(super) fn outline(study: &Study<'_>, key: &str, parts: &[(Id, PartKind)]) -> Option<Remedy> {
     let mut owners: Vec<Id> = parts.iter().map(|p| p.0).collect();
     owners.dedup();
     let chief = *owners.first()?;
     let alone = owners.len() == 1;
     let one = |make: fn(&Study<'_>, Id) -> Option<Try>| alone.then(|| make(study, chief)).flatten();
     let pieces = &study.scene().pieces;
-    let own = pieces.iter().filter(|p| parts.contains(&(p.owner, p.part)));
+    let walks = study.walks_by_number().into_iter();
+    let walked = walks.map(|w| &pieces[w.piece]);
+    let own = walked.filter(|p| parts.contains(&(p.owner, p.part)));
     let colours: Vec<&[Shade]> = own.map(|p| p.shades.as_slice()).collect();
     first_worth(
         study,
+        key,
         parts,
         &[
             &|| remedies::better_faces(study, &owners),
@@ -81,9 +96,10 @@ pub(super) fn outline(study: &Study<'_>, parts: &[(Id, PartKind)]) -> Option<Rem
 }
 
 /// What helps food against the inside of its dish.
-pub(super) fn inside(study: &Study<'_>, food: Id, dish: Id) -> Option<Remedy> {
+pub(super) fn inside(study: &Study<'_>, key: &str, food: Id, dish: Id) -> Option<Remedy> {
     first_worth(
         study,
+        key,
         &[(food, PartKind::Food)],
         &[&|| remedies::better_faces(study, &[food]), &|| {
             remedies::pale_inside(study, dish)
@@ -92,8 +108,8 @@ pub(super) fn inside(study: &Study<'_>, food: Id, dish: Id) -> Option<Remedy> {
 }
 
 /// What helps a sleeve.
-pub(super) fn sleeve(study: &Study<'_>, hands: &[Id]) -> Option<Remedy> {
+pub(super) fn sleeve(study: &Study<'_>, key: &str, hands: &[Id]) -> Option<Remedy> {
     let roll = || remedies::roll_sleeves(study, hands);
     let parts: Vec<_> = hands.iter().map(|h| (*h, PartKind::Sleeve)).collect();
-    first_worth(study, &parts, &[&roll])
+    first_worth(study, key, &parts, &[&roll])
 }

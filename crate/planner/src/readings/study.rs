@@ -7,6 +7,7 @@ use glam::DVec2;
 use super::mass::{Dish, dishes};
 use super::walked::{PartWalk, walk_all};
 use crate::layout::{Crop, Id, Item, Layout};
+use crate::order;
 use crate::scene::{Scene, crop_outline, flag};
 use crate::shape::frame_outline;
 use crate::words::say;
@@ -162,6 +163,16 @@ impl<'a> Study<'a> {
     pub fn walks(&self) -> &[Rc<PartWalk>] {
         self.walks
             .get_or_init(|| walk_all(self.scene(), self.before.map(|b| (b.scene, b.walks))))
+    }
+
+    /// The walks by number and part instead of as they lie: sums and lists run
+    /// in this order, so that the order of the file does not show.
+    pub(super) fn walks_by_number(&self) -> Vec<&PartWalk> {
+        let pieces = &self.scene().pieces;
+        let mut out: Vec<&PartWalk> = self.walks().iter().map(|w| &**w).collect();
+        let number = |w: &PartWalk| (pieces[w.piece].owner, pieces[w.piece].part);
+        order::sort(&mut out, |a, b| number(a).cmp(&number(b)));
+        out
     }
 
     /// Every dish that weighs something, in id order.

@@ -1,6 +1,11 @@
 use super::boolean::{difference, intersection};
 use super::{Bounds, Region, ShapeError};
 
+/// Covering less than this, mm², is covering nothing: above what rounding to
+/// the grid of the booleans gives or takes along an outline, and half of what
+/// areas are held to against an outside check.
+const NOTHING: f64 = 0.005;
+
 /// What is seen from above of each piece: itself less every later piece, cut
 /// to the frame. `pieces` run from the bottom to the top; the answer has the
 /// same order.
@@ -30,7 +35,11 @@ pub fn seen_under<'a>(
     if above.is_empty() || framed.is_empty() {
         return Ok(framed);
     }
-    difference(&framed, &above)
+    // Boxes that meet need not overlap. A piece that loses nothing keeps its own
+    // points, so that which of two lies later does not show.
+    let left = difference(&framed, &above)?;
+    let whole = framed.area() - left.area() < NOTHING;
+    Ok(if whole { framed } else { left })
 }
 
 /// The piece within the frame; untouched when its whole box lies inside.

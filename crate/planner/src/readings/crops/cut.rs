@@ -130,6 +130,7 @@ fn overview(study: &Study<'_>, placed: &Placed<'_>) -> Finding {
             Some(Standing::Whole | Standing::Gutter(_)) | None => {}
         }
     }
+    sort(&mut cut, |a: &(Id, f64), b| a.0.cmp(&b.0));
     let most = cut.iter().map(|c| c.1).fold(0.0, f64::max);
     let mut f = placed.finding(&CROP_CUT, "all", (State::Holds, 3), most, &[]);
     f.sentence = study.tell(|| {

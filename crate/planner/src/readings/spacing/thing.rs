@@ -4,6 +4,7 @@ use glam::DVec2;
 use super::super::study::Study;
 use crate::catalogue::{self, Kind};
 use crate::layout::{Id, Layout, Role};
+use crate::order;
 use crate::scene::{PartKind, Piece, root, silhouette};
 use crate::shape::{Region, hull};
 
@@ -51,7 +52,7 @@ impl Thing {
     }
 }
 
-/// Every dish on the table and every arm. Scatter is left out.
+/// Every dish on the table by number, and every arm. Scatter is left out.
 pub(super) fn things(study: &Study<'_>) -> Vec<Thing> {
     let layout = study.layout();
     let scatter = |prop: &str| catalogue::prop(prop).is_some_and(|e| e.kind == Kind::Scatter);
@@ -72,6 +73,8 @@ pub(super) fn things(study: &Study<'_>) -> Vec<Thing> {
             })
         })
         .collect();
+    // Of two that weigh the same the first is the chief side: never the file's.
+    order::sort(&mut out, |a, b| a.id.cmp(&b.id));
     let pieces = &study.scene().pieces;
     for hand in &layout.hands {
         let limb = |p: &&std::rc::Rc<Piece>| {
