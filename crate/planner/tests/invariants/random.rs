@@ -1,0 +1,149 @@
+//! Random tables and random acts on them.
+use planner::catalogue;
+use planner::commands::{self, Act, HandsWish, Own, Refused, TableWish};
+use planner::edit::{History, Run};
+use planner::layout::{Action, Extra, Group, Id, Layout, Point, Srgb};
+use planner::readings::{Study, report};
+use planner::scene::Scene;
+use planner::starters::harbour_supper;
+use proptest::prelude::*;
+
+/// One act: which kind, on which thing, and two numbers for the rest.
+pub(crate) type Step = (u8, u16, i32, i32);
+
+const DISHES: [&str; 12] = [
+    "mussels",
+    "aubergine",
+    "loaf",
+    "tomato-salad",
+    "leaf-salad",
+    "fish",
+    "potatoes",
+    "soup",
+    "noodles",
+    "rice",
+    "olives",
+    "cheese",
+];
+
+/// A table as the planner lays it: up to `dishes` dishes, up to `people` settings.
+pub(crate) fn laid(people: usize, dishes: usize) -> impl Strategy<Value = Layout> {
+    let boards: Vec<&str> = catalogue::surfaces().iter().map(|s| s.id).collect();
+    let dishes = prop::sample::subsequence(DISHES.to_vec(), 1..=dishes);
+    (
+        prop::sample::select(boards),
+        0..=people,
+        dishes.prop_shuffle(),
+    )
+        .prop_map(|(board, people, dishes)| {
+            let wish = TableWish {
+                id: "00000000000000aa".into(),
+                width: 1_700,
+                depth: 1_000,
+                board: board.into(),
+                ratio: [3, 2],
+                people,
+                dishes: dishes.into_iter().map(Into::into).collect(),
+            };
+            commands::lay(&wish).expect("the planner's own dishes")
+        })
+}
+
+/// The demonstration table, or one laid at random.
+pub(crate) fn tables() -> impl Strategy<Value = Layout> {
+    prop_oneof![1 => Just(harbour_supper()), 3 => laid(3, 4)]
+}
+
+pub(crate) fn steps(most: usize) -> impl Strategy<Value = Vec<Step>> {
+    prop::collection::vec(
+        (any::<u8>(), any::<u16>(), -700_i32..700, -700_i32..700),
+        0..most,
+    )
+}
+
+/// Everything that can be chosen.
+fn things(layout: &Layout) -> Vec<Id> {
+    let items = layout.items.iter().map(|o| o.id);
+    let linens = layout.linens.iter().map(|o| o.id);
+    let hands = layout.hands.iter().map(|o| o.id);
+    let crops = layout.crops.iter().map(|o| o.id);
+    items.chain(linens).chain(hands).chain(crops).collect()
+}
+
+/// What one step asks for; nothing where it asks for nothing.
+fn asked(layout: &Layout, (kind, which, x, y): Step) -> Option<Result<Act, Refused>> {
+    let things = things(layout);
+    let id = *things.get(usize::from(which) % things.len().max(1))?;
+    let other = things[(usize::from(which) / 7) % things.len()];
+    let at = Point::new(850 + x, 500 + y);
+    Some(match kind % 16 {
+        0..=3 => commands::move_by(layout, id, [x, y]),
+        4 | 5 => commands::turn_by(layout, id, x),
+        6 => commands::remove(layout, &[id]),
+        7 => commands::repeat(layout, id),
+        8 | 9 => {
+            let known: Vec<&str> = catalogue::props()
+                .iter()
+                .chain(catalogue::foods())
+                .map(|entry| entry.id)
+                .collect();
+            let prop = known[usize::from(which) % known.len()];
+            commands::add(layout, &Scene::of(layout, None), prop, at)
+        }
+        10 => commands::add_own(
+            layout,
+            &Own {
+                name: "own dish",
+                across: x,
+                dish: Srgb([x as u8, y as u8, 90]),
+                food: Srgb([y as u8, 120, x as u8]),
+                at,
+            },
+        ),
+        11 => commands::add_hands(
+            layout,
+            &HandsWish {
+                action: [Action::Pour, Action::Squeeze, Action::Tear][usize::from(kind) % 3],
+                hands: 1 + kind % 2,
+                at: id,
+            },
+        ),
+        12 | 13 => {
+            let mut after = layout.clone();
+            let group = Id(after.head.next_id);
+            after.head.next_id += 1;
+            after.groups.push(Group {
+                id: group,
+                name: String::new(),
+                extra: Extra::new(),
+            });
+            let both = after
+                .items
+                .iter_mut()
+                .filter(|o| o.id == id || o.id == other);
+            both.for_each(|o| o.group = Some(group));
+            Act::between("put together".into(), layout, &after)
+        }
+        14 => {
+            let findings = report(&Study::new(layout), true).findings;
+            let mut remedies = findings.into_iter().filter_map(|f| f.remedy);
+            let remedy = remedies.nth(usize::from(which) % 3)?;
+            Act::of(remedy.act, layout, remedy.edit)
+        }
+        _ => {
+            let mut after = layout.clone();
+            after.light.clock = after.light.clock.plus(x);
+            after.frame.width = 900 + y.abs();
+            Act::between("light and frame".into(), layout, &after)
+        }
+    })
+}
+
+/// Does one step; says whether anything changed.
+pub(crate) fn act(history: &mut History, step: Step) -> bool {
+    let Some(Ok(act)) = asked(history.layout(), step) else {
+        return false;
+    };
+    let done = history.make(&act.name, act.edit, Run::Alone);
+    matches!(done, Ok(Some(_)))
+}
