@@ -270,3 +270,31 @@ test("after a fall of the core the layout is as it was and goes on", async () =>
   assertClean(faults);
   await context.close();
 });
+
+test("a dish and a crop of one's own take the shape asked for", async () => {
+  const { context, faults } = await guarded(chromium, site.url, { ...phone, reducedMotion: "reduce" });
+  const page = await working(context);
+  await unfold(page);
+  const dish = page.getByRole("form", { name: "Own dish" });
+  await dish.getByRole("button", { name: "oval", exact: true }).tap();
+  await dish.getByLabel("Name").fill("gratin dish");
+  await dish.getByLabel("Across, cm").fill("30");
+  await dish.getByLabel("Down, cm").fill("20");
+  await dish.getByRole("button", { name: "Add it" }).tap();
+  await page.getByText("gratin dish added").first().waitFor();
+
+  await page.getByRole("button", { name: "Crops", exact: true }).tap();
+  await unfold(page);
+  const ratio = page.getByRole("form", { name: "Own ratio" });
+  await ratio.getByLabel("Wide").fill("50");
+  await ratio.getByLabel("High").fill("1");
+  await ratio.getByRole("button", { name: "Add it" }).tap();
+  await page.getByRole("alert").getByText("at most 20 to 1").waitFor();
+  await page.getByRole("button", { name: "Understood" }).tap();
+  await ratio.getByLabel("Wide").fill("5");
+  await ratio.getByLabel("High").fill("2");
+  await ratio.getByRole("button", { name: "Add it" }).tap();
+  await page.getByText("5:2 added").first().waitFor();
+  assertClean(faults);
+  await context.close();
+});

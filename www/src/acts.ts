@@ -2,7 +2,7 @@
 // it. The core reads the copy under the rules of a file and makes one edit of it.
 
 import type {
-  Crop, Exposure, Finding, Hand, Id, Item, Layout, Linen, Pair, Part, Person, Role,
+  Crop, Exposure, Finding, Hand, Id, Item, Layout, Linen, Part, Person, Role,
 } from "./core";
 import * as say from "#words";
 import * as session from "./session";
@@ -138,34 +138,6 @@ export const act = {
       layout.exposures = (layout.exposures ?? []).filter(used);
     }),
 
-  addCrop: (layout: Layout, name: string, ratio: Pair) =>
-    change(say.doneCropAdded({ crop: name }), (copy) => {
-      const { at, width } = layout.frame;
-      const high = (width * layout.frame.ratio[1]) / layout.frame.ratio[0];
-      const across = Math.floor(Math.min(width, (high * ratio[0]) / ratio[1]));
-      copy.crops.push({ id: fresh(copy), name, ratio, at, width: across });
-    }),
-  addDoublePage: (layout: Layout) =>
-    change(say.doneCropAdded({ crop: say.cropDoublePage }), (copy) => {
-      const { at, width } = layout.frame;
-      const high = (width * layout.frame.ratio[1]) / layout.frame.ratio[0];
-      // Two A4 pages side by side, 3 mm of bleed and a fold 10 mm wide that eats
-      // into both; common practice, no source. The printer's own figures decide.
-      const print: Pair = [420, 297];
-      const across = Math.floor(Math.min(width, (high * print[0]) / print[1]) * 0.96);
-      copy.crops.push({
-        id: fresh(copy), name: say.cropDoublePage, print, at, width: across, bleed: 3, safe: 8, gutter: 10,
-      });
-    }),
-  copySpace: (crop: Crop) =>
-    change(say.doneCopy({ crop: crop.name }), (layout) => {
-      const found = layout.crops.find((each) => each.id === crop.id);
-      if (found === undefined) return;
-      const shape = crop.ratio ?? crop.print ?? [1, 1];
-      const high = Math.round((crop.width * shape[1]) / shape[0]);
-      const [across, down] = [Math.round(crop.width * 0.5), Math.round(high * 0.22)];
-      found.copy = { area: [0, -Math.round(high * 0.32), across, down], wording: "" };
-    }),
   crop: (crop: Crop, to: Partial<Crop>) =>
     change(say.doneCrop({ crop: crop.name }), (layout) => {
       const found = layout.crops.find((each) => each.id === crop.id);

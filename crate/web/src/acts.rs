@@ -1,8 +1,8 @@
 //! Acts on the open layout. Each is one step that can be taken back, and gives
 //! its name and what there is to keep of it.
-use planner::commands::{self, Act, HandsWish, Own, TableWish};
+use planner::commands::{self, Act, HandsWish, Own, OwnShape, Refused, TableWish};
 use planner::edit::{Done, Edit, History, Run};
-use planner::layout::{Id, Layout, LayoutId, Point, Problem, Srgb};
+use planner::layout::{Id, Layout, LayoutId, Point, Problem, Ratio, Srgb};
 use planner::words::{Arg, say};
 use serde::Deserialize;
 use wasm_bindgen::prelude::*;
@@ -16,11 +16,13 @@ pub(crate) fn spoken(problems: &[Problem]) -> JsError {
     JsError::new(&lines.join("\n"))
 }
 
-/// An own dish by size and colour.
+/// An own dish by outline, size and colour.
 #[derive(Deserialize)]
 struct OwnWish {
     name: String,
+    shape: String,
     across: i32,
+    down: i32,
     dish: String,
     food: String,
     at: [i32; 2],
@@ -254,7 +256,7 @@ impl Planner {
         self.make(act, Run::Alone)
     }
 
-    /// Adds an own round dish by size and colour, with its food.
+    /// Adds an own dish by outline, size and colour, with its food.
     ///
     /// # Errors
     /// When a figure is out of range or the table is full.
@@ -262,9 +264,12 @@ impl Planner {
         let wish: OwnWish = asked(&wish)?;
         let colour =
             |text: &str| Srgb::parse(text).ok_or_else(|| JsError::new(&say("refused-colour", &[])));
+        let shape = OwnShape::parse(&wish.shape);
         let own = Own {
             name: &wish.name,
+            shape: shape.ok_or_else(|| Refused::Unknown(wish.shape.clone()))?,
             across: wish.across,
+            down: wish.down,
             dish: colour(&wish.dish)?,
             food: colour(&wish.food)?,
             at: Point::new(wish.at[0], wish.at[1]),
@@ -280,6 +285,33 @@ impl Planner {
     pub fn add_hands(&mut self, wish: JsValue) -> Result<JsValue, JsError> {
         let wish: HandsWish = asked(&wish)?;
         let act = commands::add_hands(self.now(), &wish)?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Adds a crop of this ratio, as large as the frame allows.
+    ///
+    /// # Errors
+    /// When the ratio or the number of crops is out of range.
+    pub fn add_crop(&mut self, name: &str, width: u16, height: u16) -> Result<JsValue, JsError> {
+        let act = commands::add_crop(self.now(), name, Ratio { width, height })?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Adds a magazine's double page in print, with bleed, safe margin, gutter.
+    ///
+    /// # Errors
+    /// When there are too many crops.
+    pub fn add_double_page(&mut self, name: &str) -> Result<JsValue, JsError> {
+        let act = commands::add_double_page(self.now(), name)?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Keeps copy space in the upper part of a crop.
+    ///
+    /// # Errors
+    /// When there is no such crop.
+    pub fn keep_copy_space(&mut self, id: u16) -> Result<JsValue, JsError> {
+        let act = commands::keep_copy_space(self.now(), Id(id))?;
         self.make(act, Run::Alone)
     }
 }

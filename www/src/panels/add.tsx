@@ -4,6 +4,7 @@ import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
 import * as say from "#words";
 
+import { Choice } from "../parts/controls";
 import * as session from "../session";
 import * as state from "../state";
 
@@ -54,20 +55,26 @@ function Own(): JSX.Element {
   const name = useSignal("");
   const inches = state.layout.value?.units === "in";
   const [unit, mm] = inches ? [say.unitsIn, 25.4] : [say.unitsCm, 10];
-  const size = useSignal(inches ? "10" : "26");
+  const shape = useSignal<"round" | "oval" | "rect">("round");
+  const sides = [useSignal(inches ? "10" : "26"), useSignal(inches ? "7" : "18")] as const;
   const dish = useSignal("#e9e2d2");
   const food = useSignal("#b9692f");
   const add = (event: Event): void => {
     event.preventDefault();
-    const across = Math.round(Number(size.value.replace(",", ".")) * mm);
-    if (!(across >= 10 && across <= 2000)) {
+    const [across, down] = sides.map((side) =>
+      Math.round(Number(side.value.replace(",", ".")) * mm),
+    ) as [number, number];
+    const asked = shape.value === "round" ? [across] : [across, down];
+    if (!asked.every((side) => side >= 10 && side <= 2000)) {
       state.fault.value = say.addRange({ least: state.length(10), most: state.length(2000) });
       return;
     }
     const [x, y] = middle();
     session.addOwn({
       name: name.value.trim() || say.ownDish,
+      shape: shape.value,
       across,
+      down: shape.value === "round" ? across : down,
       dish: dish.value,
       food: food.value,
       at: [x, y],
@@ -81,15 +88,27 @@ function Own(): JSX.Element {
         <span>{say.name}</span>
         <input maxLength={say.MAX_NAME} value={name.value} onInput={(event) => (name.value = event.currentTarget.value)} />
       </label>
-      <label class="field">
-        <span>{say.addAcross({ unit })}</span>
-        <input
-          inputMode="decimal"
-          maxLength={8}
-          value={size.value}
-          onInput={(event) => (size.value = event.currentTarget.value)}
-        />
-      </label>
+      <Choice
+        name={say.ownShape}
+        options={[
+          ["round", say.ownRound],
+          ["oval", say.ownOval],
+          ["rect", say.ownRect],
+        ]}
+        value={shape.value}
+        choose={(chosen) => (shape.value = chosen)}
+      />
+      {sides.slice(0, shape.value === "round" ? 1 : 2).map((side, n) => (
+        <label key={n} class="field">
+          <span>{(n === 0 ? say.addAcross : say.addDown)({ unit })}</span>
+          <input
+            inputMode="decimal"
+            maxLength={8}
+            value={side.value}
+            onInput={(event) => (side.value = event.currentTarget.value)}
+          />
+        </label>
+      ))}
       <label class="line">
         <span class="name">{say.colourDish}</span>
         <input

@@ -1,5 +1,6 @@
 // Crops: what each placement keeps of the picture.
 
+import { useSignal } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import type { JSX } from "preact";
 import * as say from "#words";
@@ -7,14 +8,14 @@ import * as say from "#words";
 import { act } from "../acts";
 import type { Crop, Layout } from "../core";
 import { Field, Panel, Stepper } from "../parts/controls";
-import { core } from "../session";
-import { length } from "../state";
+import * as session from "../session";
+import { fault, length } from "../state";
 
 /** What one crop keeps; without one, the whole frame. */
 export function Kept(props: { layout: Layout; crop: number; name: string }): JSX.Element {
   const root = useRef<SVGSVGElement>(null);
   useEffect(() => {
-    if (root.current !== null) core().draw_crop(root.current, props.crop);
+    if (root.current !== null) session.core().draw_crop(root.current, props.crop);
   }, [props.layout, props.crop]);
   return <svg ref={root} role="img" aria-label={say.cropKeeps({ crop: props.name })} />;
 }
@@ -25,6 +26,60 @@ const USUAL: readonly (readonly [string, [number, number]])[] = [
   [say.crop169, [16, 9]],
   [say.cropSquare, [1, 1]],
 ];
+
+/** What the printer asks for, mm of the print. */
+function InPrint({ crop }: { crop: Crop }): JSX.Element {
+  const strips = [
+    ["bleed", say.cropBleed],
+    ["safe", say.cropSafe],
+    ["gutter", say.cropGutter],
+  ] as const;
+  return (
+    <>
+      {strips.map(([strip, what]) => (
+        <Stepper
+          key={strip}
+          name={what}
+          value={say.cropPrintMm({ count: String(crop[strip] ?? 0) })}
+          less={say.cropLess({ crop: crop.name, what })}
+          more={say.cropMore({ crop: crop.name, what })}
+          step={(way) => act.crop(crop, { [strip]: Math.max(0, (crop[strip] ?? 0) + way) })}
+        />
+      ))}
+    </>
+  );
+}
+
+/** A crop of any ratio, named by it. */
+function OwnRatio(): JSX.Element {
+  const sides = [useSignal(""), useSignal("")] as const;
+  const add = (event: Event): void => {
+    event.preventDefault();
+    const [wide, high] = sides.map((side) => Number(side.value)) as [number, number];
+    const sound = [wide, high].every((side) => Number.isInteger(side) && side >= 1 && side <= 10_000);
+    if (!sound || wide > 20 * high || high > 20 * wide) {
+      fault.value = say.cropOwnRange;
+      return;
+    }
+    session.addCrop(`${wide}:${high}`, [wide, high]);
+  };
+  return (
+    <form class="line" onSubmit={add} aria-label={say.cropOwn}>
+      {[say.cropWide, say.cropHigh].map((name, n) => (
+        <label key={name} class="field">
+          <span>{name}</span>
+          <input
+            inputMode="numeric"
+            maxLength={5}
+            value={sides[n]?.value}
+            onInput={(event) => sides[n] && (sides[n].value = event.currentTarget.value)}
+          />
+        </label>
+      ))}
+      <button class="word">{say.addIt}</button>
+    </form>
+  );
+}
 
 function One({ crop }: { crop: Crop }): JSX.Element {
   const by = length(10);
@@ -54,8 +109,9 @@ function One({ crop }: { crop: Crop }): JSX.Element {
         more={say.cropWider({ crop: crop.name, by: length(20) })}
         step={(way) => act.crop(crop, { width: Math.max(20, crop.width + 20 * way) })}
       />
+      {crop.print === undefined || crop.print === null ? null : <InPrint crop={crop} />}
       {crop.copy === undefined || crop.copy === null ? (
-        <button class="word" onClick={() => act.copySpace(crop)}>
+        <button class="word" onClick={() => session.keepCopySpace(crop.id)}>
           {say.cropCopy}
         </button>
       ) : (
@@ -94,14 +150,18 @@ export function CropsPanel({ layout }: { layout: Layout }): JSX.Element {
     <Panel title={say.crops}>
       <div class="steps" role="group" aria-label={say.cropAdd}>
         {USUAL.map(([name, ratio]) => (
-          <button key={name} class="word" onClick={() => act.addCrop(layout, name, ratio)}>
+          <button key={name} class="word" onClick={() => session.addCrop(name, ratio)}>
             {name}
           </button>
         ))}
-        <button class="word" onClick={() => act.addDoublePage(layout)}>
+        <button class="word" onClick={() => session.addDoublePage(say.cropDoublePage)}>
           {say.cropDoublePage}
         </button>
       </div>
+      <details>
+        <summary>{say.cropOwn}</summary>
+        <OwnRatio />
+      </details>
       {layout.crops.length === 0 ? <p class="quiet">{say.cropNone}</p> : null}
       <Keeps layout={layout} />
       {layout.crops.map((crop) => (

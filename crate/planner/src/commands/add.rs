@@ -11,6 +11,8 @@ use crate::scene::Scene;
 /// of it (our choice).
 const OWN_HEIGHT: i32 = 40;
 const OWN_RIM: i32 = 14;
+/// The widest own dish, mm.
+const MAX_OWN: i32 = 2_000;
 
 /// Adds a thing of the catalogue at a place. Food put down where a dish is
 /// lies in the dish.
@@ -57,12 +59,65 @@ fn dish_at(layout: &Layout, scene: &Scene, at: Point) -> Option<Id> {
     scene.hit(at.vec()).into_iter().find(carries)
 }
 
-/// A round dish of one's own.
+/// The outline of a dish of one's own.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum OwnShape {
+    /// A circle.
+    Round,
+    /// An ellipse.
+    Oval,
+    /// Four corners, a little rounded.
+    Rect,
+}
+
+impl OwnShape {
+    /// The shape of this word: `round`, `oval` or `rect`.
+    #[must_use]
+    pub fn parse(word: &str) -> Option<Self> {
+        match word {
+            "round" => Some(Self::Round),
+            "oval" => Some(Self::Oval),
+            "rect" => Some(Self::Rect),
+            _ => None,
+        }
+    }
+
+    /// The catalogue's dish of this outline, and the size of one so wide and
+    /// so deep, mm.
+    fn sized(self, width: i32, depth: i32) -> (&'static str, Size) {
+        let rim = width.min(depth) / OWN_RIM;
+        match self {
+            Self::Round => (
+                "round-dish",
+                Size::Disc {
+                    diameter: width,
+                    rim: width / OWN_RIM,
+                },
+            ),
+            Self::Oval => ("oval-dish", Size::Oval { width, depth, rim }),
+            Self::Rect => (
+                "rect-dish",
+                Size::Rect {
+                    width,
+                    depth,
+                    corner: rim,
+                    rim,
+                },
+            ),
+        }
+    }
+}
+
+/// A dish of one's own.
 pub struct Own<'a> {
     /// What it is called.
     pub name: &'a str,
+    /// Its outline.
+    pub shape: OwnShape,
     /// How wide it is, mm.
     pub across: i32,
+    /// How deep it is, mm; what is round is as deep as wide.
+    pub down: i32,
     /// The dish's colour.
     pub dish: Srgb,
     /// The colour of the food in it.
@@ -71,26 +126,24 @@ pub struct Own<'a> {
     pub at: Point,
 }
 
-/// Adds a round dish of one's own by size and colour, with its food.
+/// Adds a dish of one's own by outline, size and colour, with its food.
 ///
 /// # Errors
 /// None so far as nothing there changes.
 pub fn add_own(layout: &Layout, own: &Own<'_>) -> Result<Act, Refused> {
     let mut after = layout.clone();
     let (id, number) = (fresh_id(&mut after), fresh_number(&mut after));
-    let across = own.across.clamp(10, 2_000);
+    let [across, down] = [own.across, own.down].map(|side| side.clamp(10, MAX_OWN));
+    let (prop, size) = own.shape.sized(across, down);
     let name = clean_text(own.name);
     after.items.push(Item {
         id,
         number,
         name: name.clone(),
-        prop: "round-dish".into(),
+        prop: prop.into(),
         at: own.at,
         turn: Turn::ZERO,
-        size: Size::Disc {
-            diameter: across,
-            rim: across / OWN_RIM,
-        },
+        size,
         height: OWN_HEIGHT,
         parts: Parts {
             rim: Some(Part::plain(own.dish)),

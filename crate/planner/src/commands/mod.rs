@@ -5,6 +5,7 @@
 mod add;
 mod again;
 mod away;
+mod crops;
 mod drag;
 mod hands;
 mod lay;
@@ -15,9 +16,10 @@ mod stack;
 #[cfg(test)]
 mod tests;
 
-pub use add::{Own, add, add_own};
+pub use add::{Own, OwnShape, add, add_own};
 pub use again::repeat;
 pub use away::remove;
+pub use crops::{add_crop, add_double_page, keep_copy_space};
 pub use drag::Drag;
 pub use hands::{Wish as HandsWish, add_hands};
 pub use lay::{Offer, Wish as TableWish, lay, offers};

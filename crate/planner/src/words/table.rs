@@ -165,6 +165,7 @@ pub const SENTENCES: &[(&str, &str)] = &[
     ("spacing-edge-touch", "The edge of the {thing} lies on the edge of the {chief}."),
     ("spacing-on-line", "The {thing} just touches the edge of “{crop}”."),
     ("done-added", "{thing} added"),
+    ("done-copy", "copy space in {thing}"),
     ("done-hands", "hands set"),
     ("done-moved", "{thing} moved"),
     ("done-removed", "{thing} taken away"),

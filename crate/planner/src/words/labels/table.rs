@@ -91,6 +91,11 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ),
     ("add-own", "Own dish"),
     ("add-across", "Across, {unit}"),
+    ("add-down", "Down, {unit}"),
+    ("own-shape", "Shape of the dish"),
+    ("own-round", "round"),
+    ("own-oval", "oval"),
+    ("own-rect", "rectangular"),
     ("add-it", "Add it"),
     ("own-dish", "own dish"),
     (
