@@ -49,7 +49,7 @@ test("from the first sentence to a link that opens elsewhere", async () => {
   await page.locator(".find .big").waitFor();
 
   await touch(page.getByRole("button", { name: "Now yours" }));
-  for (const dish of ["mussels in a pot", "seared aubergine", "dark-crusted loaf", "black olives", "rice"]) {
+  for (const dish of ["pot of mussels", "seared aubergine", "dark-crusted loaf", "black olives", "rice"]) {
     await touch(page.getByRole("button", { name: dish, exact: true }));
   }
   await touch(page.getByRole("button", { name: "Lay the table" }));

@@ -158,7 +158,15 @@ export const redo = (): boolean => act(() => planner.redo());
 export function remedy(key: string): boolean {
   const found = state.report.value?.findings.find((finding) => finding.key === key)?.remedy;
   if (!found) return false;
-  return act(() => planner.make_record(found.act, found.record));
+  const folded = state.layout.value?.linens.filter((linen) => linen.state === "folded") ?? [];
+  if (!act(() => planner.make_record(found.act, found.record))) return false;
+  // The act is what was proposed; the line beside "Undo" says what was done.
+  const laid = folded.find(({ id }) =>
+    state.layout.value?.linens.some((linen) => linen.id === id && linen.state !== "folded"),
+  );
+  state.lastAct.value =
+    laid === undefined ? say.remedyDone({ act: found.act }) : say.linenLaid({ linen: laid.name });
+  return true;
 }
 /** Ends a drag or a turn as one edit. */
 export const drop = (): boolean => act(() => planner.drop());

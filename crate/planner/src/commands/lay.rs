@@ -19,7 +19,7 @@ struct Dish {
 }
 
 const DISHES: [Dish; 12] = [
-    dish("mussels", "mussels in a pot", &["enamel-pot", "mussels"]),
+    dish("mussels", "pot of mussels", &["enamel-pot", "mussels"]),
     dish(
         "aubergine",
         "seared aubergine",

@@ -32,6 +32,9 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("not-saved", "not saved"),
     ("saved-on-phone", "saved on this phone"),
     ("saved-on-computer", "saved on this computer"),
+    // What a remedy did, as the line beside "Undo" says it.
+    ("linen-laid", "the {linen}, laid"),
+    ("remedy-done", "done: {act}"),
     ("act-said", "{act}. {sentence}"),
     ("act-said-alone", "{act}."),
     // What went wrong.
