@@ -6,6 +6,7 @@ import * as say from "#words";
 
 import type { Marks } from "./asked";
 import type { Done, Id, Layout, Thing } from "./core";
+import { remedyDone } from "./done";
 import * as readings from "./readings";
 import * as state from "./state";
 import * as store from "./store";
@@ -158,14 +159,9 @@ export const redo = (): boolean => act(() => planner.redo());
 export function remedy(key: string): boolean {
   const found = state.report.value?.findings.find((finding) => finding.key === key)?.remedy;
   if (!found) return false;
-  const folded = state.layout.value?.linens.filter((linen) => linen.state === "folded") ?? [];
+  const lying = state.layout.value?.linens ?? [];
   if (!act(() => planner.make_record(found.act, found.record))) return false;
-  // The act is what was proposed; the line beside "Undo" says what was done.
-  const laid = folded.find(({ id }) =>
-    state.layout.value?.linens.some((linen) => linen.id === id && linen.state !== "folded"),
-  );
-  state.lastAct.value =
-    laid === undefined ? say.remedyDone({ act: found.act }) : say.linenLaid({ linen: laid.name });
+  state.lastAct.value = remedyDone(found.act, lying);
   return true;
 }
 /** Ends a drag or a turn as one edit. */
