@@ -102,7 +102,9 @@ export function Findings(): JSX.Element {
   const asked = all.find(({ key }) => key === state.openFinding.value);
   const shown = pressing.slice(0, MOST);
   if (asked !== undefined && !shown.includes(asked)) shown.push(asked);
-  const rest = all.filter((finding) => !shown.includes(finding));
+  const notes = pressing.filter((finding) => !shown.includes(finding));
+  const others = all.filter((finding) => !shown.includes(finding) && !notes.includes(finding));
+  const open = state.allNotes.value;
   return (
     <section aria-label={say.findings}>
       {shown.length === 0 && state.report.value !== undefined ? <p class="was">{say.noFindings}</p> : null}
@@ -110,15 +112,25 @@ export function Findings(): JSX.Element {
         {shown.map((finding) => (
           <One key={finding.key} finding={finding} />
         ))}
-        {state.allNotes.value ? rest.map((finding) => <One key={finding.key} finding={finding} />) : null}
+        {open ? notes.map((finding) => <One key={finding.key} finding={finding} />) : null}
       </ul>
-      {rest.length > 0 ? (
+      {open && others.length > 0 ? (
+        <>
+          <h3>{say.notesRest}</h3>
+          <ul>
+            {others.map((finding) => (
+              <One key={finding.key} finding={finding} />
+            ))}
+          </ul>
+        </>
+      ) : null}
+      {notes.length + others.length > 0 ? (
         <button
           class="quiet"
-          aria-expanded={state.allNotes.value}
-          onClick={() => (state.allNotes.value = !state.allNotes.value)}
+          aria-expanded={open}
+          onClick={() => (state.allNotes.value = !open)}
         >
-          {state.allNotes.value ? say.notesFewer : say.notesMore({ count: rest.length })}
+          {open ? say.notesFewer : notes.length > 0 ? say.notesMore({ count: notes.length }) : say.notesRest}
         </button>
       ) : null}
     </section>

@@ -3,6 +3,7 @@ use crate::catalogue;
 use crate::layout::{
     Group, Id, Item, Layout, LayoutId, Point, Ratio, Role, Size, Turn, references,
 };
+use crate::optics::{Sensor, distance_for_width};
 use crate::words::{Arg, say};
 use glam::DVec2;
 use serde::{Deserialize, Serialize};
@@ -94,6 +95,24 @@ const AIR: f64 = 22.0;
 /// Share of the board the frame takes, each way at most.
 const FRAME_SHARE: f64 = 0.86;
 
+/// Lenses a new table may start with, mm, the longest that fits first: common
+/// ones (from memory).
+const LENSES: [i32; 5] = [50, 40, 35, 28, 24];
+/// Height kept above the lens for the camera, its head and some air, mm (our
+/// choice; Fit reads what there is).
+const ABOVE_LENS: f64 = 400.0;
+
+/// The longest of the usual lenses that sees the frame from under the ceiling.
+fn lens_for(layout: &Layout) -> i32 {
+    let sensor = Sensor::of(layout.camera.format).width;
+    let long = f64::from(layout.frame.width).max(layout.frame.height());
+    let room = f64::from(layout.rig.ceiling - layout.table.height) - ABOVE_LENS;
+    let fits = |focal: &i32| {
+        distance_for_width(sensor, f64::from(*focal), long).is_some_and(|far| far <= room)
+    };
+    LENSES.into_iter().find(fits).unwrap_or(layout.camera.focal)
+}
+
 /// Lays the table.
 ///
 /// # Errors
@@ -116,6 +135,7 @@ pub fn lay(wish: &Wish) -> Result<Layout, Refused> {
     let by_depth = depth * f64::from(wide) / f64::from(high);
     layout.frame.width = (FRAME_SHARE * width.min(by_depth)).round() as i32;
     layout.frame.at = layout.table.centre();
+    layout.camera.focal = lens_for(&layout);
     layout.head.title = say("title-laid", &[]);
 
     let mut taken = Vec::new();
@@ -343,6 +363,16 @@ mod tests {
                 assert!(gap > 0.0, "{} and {} overlap by {gap}", a.name, b.name);
             }
         }
+    }
+
+    #[test]
+    fn the_lens_stands_under_the_ceiling() {
+        let layout = lay(&wish(&["mussels"], 0)).expect("laid");
+        let sensor = Sensor::of(layout.camera.format).width;
+        let width = f64::from(layout.frame.width);
+        let far = distance_for_width(sensor, f64::from(layout.camera.focal), width);
+        let top = far.expect("a lens") + f64::from(layout.table.height);
+        assert!(top < f64::from(layout.rig.ceiling), "{top} mm");
     }
 
     #[test]

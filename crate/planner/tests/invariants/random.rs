@@ -1,8 +1,8 @@
 //! Random tables and random acts on them.
 use planner::catalogue;
-use planner::commands::{self, Act, HandsWish, Own, Refused, TableWish};
+use planner::commands::{self, Act, HandsWish, Own, OwnShape, Refused, TableWish};
 use planner::edit::{History, Run};
-use planner::layout::{Action, Extra, Group, Id, Layout, Point, Srgb};
+use planner::layout::{Action, Extra, Group, Id, Layout, Point, Ratio, Srgb};
 use planner::readings::{Study, report};
 use planner::scene::Scene;
 use planner::starters::harbour_supper;
@@ -76,7 +76,7 @@ fn asked(layout: &Layout, (kind, which, x, y): Step) -> Option<Result<Act, Refus
     let id = *things.get(usize::from(which) % things.len().max(1))?;
     let other = things[(usize::from(which) / 7) % things.len()];
     let at = Point::new(850 + x, 500 + y);
-    Some(match kind % 16 {
+    Some(match kind % 18 {
         0..=3 => commands::move_by(layout, id, [x, y]),
         4 | 5 => commands::turn_by(layout, id, x),
         6 => commands::remove(layout, &[id]),
@@ -90,11 +90,25 @@ fn asked(layout: &Layout, (kind, which, x, y): Step) -> Option<Result<Act, Refus
             let prop = known[usize::from(which) % known.len()];
             commands::add(layout, &Scene::of(layout, None), prop, at)
         }
+        16 => commands::add_crop(
+            layout,
+            "own crop",
+            Ratio {
+                width: 1 + which % 9,
+                height: 1 + u16::from(kind) % 7,
+            },
+        ),
+        17 => match layout.crops.first() {
+            Some(crop) => commands::keep_copy_space(layout, crop.id),
+            None => commands::add_double_page(layout, "double page"),
+        },
         10 => commands::add_own(
             layout,
             &Own {
                 name: "own dish",
+                shape: [OwnShape::Round, OwnShape::Oval, OwnShape::Rect][usize::from(which) % 3],
                 across: x,
+                down: y,
                 dish: Srgb([x as u8, y as u8, 90]),
                 food: Srgb([y as u8, 120, x as u8]),
                 at,

@@ -102,7 +102,8 @@ fn one(group: Group, mark: &Mark, unit: f64) -> Group {
         .add(under.set("stroke-opacity", short(0.66)))
         .add(lined(shape, tone, unit * width, dash));
     match words {
-        Some((text, at)) if !text.is_empty() => group.add(cased(text, at, unit * WORDS, tone)),
+        // Over hatching, and over food, only paper on a dark case can be read.
+        Some((text, at)) if !text.is_empty() => group.add(cased(text, at, unit * WORDS, PENCIL)),
         _ => group,
     }
 }

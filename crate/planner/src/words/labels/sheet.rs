@@ -91,6 +91,10 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("reading", "reading the table…"),
     ("notes-more", "and {count:1 note|{count} notes}"),
     ("notes-fewer", "fewer notes"),
+    (
+        "notes-rest",
+        "Also read: what holds, and what is a matter of taste",
+    ),
     ("state-wont-work", "won’t work"),
     ("state-intended", "intended"),
     ("state-holds", "holds"),
