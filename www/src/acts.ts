@@ -2,7 +2,7 @@
 // it. The core reads the copy under the rules of a file and makes one edit of it.
 
 import type {
-  Crop, Exposure, Finding, Hand, Id, Item, Layout, Linen, Part, Person, Role,
+  Crop, Exposure, Finding, Hand, Id, Item, Layout, Linen, Pair, Part, Person, Role,
 } from "./core";
 import * as say from "#words";
 import * as session from "./session";
@@ -138,6 +138,10 @@ export const act = {
       layout.exposures = (layout.exposures ?? []).filter(used);
     }),
 
+  addCrop: (name: string, [wide, high]: Pair) =>
+    session.act(() => session.core().add_crop(name, wide, high)),
+  addDoublePage: (name: string) => session.act(() => session.core().add_double_page(name)),
+  keepCopySpace: (crop: Id) => session.act(() => session.core().keep_copy_space(crop)),
   crop: (crop: Crop, to: Partial<Crop>) =>
     change(say.doneCrop({ crop: crop.name }), (layout) => {
       const found = layout.crops.find((each) => each.id === crop.id);

@@ -75,7 +75,7 @@ export function refresh(): void {
 }
 
 /** Runs one act on the core: what it did is drawn, read, kept and said. */
-function act(run: () => unknown): boolean {
+export function act(run: () => unknown): boolean {
   if (state.readOnly.value) {
     state.fault.value = say.onlyShownRefused;
     return false;
@@ -177,10 +177,6 @@ export async function layTable(wish: unknown): Promise<void> {
 export const add = (prop: string, x: number, y: number): boolean =>
   act(() => planner.add(prop, x, y));
 export const addOwn = (wish: unknown): boolean => act(() => planner.add_own(wish));
-export const addCrop = (name: string, [wide, high]: readonly [number, number]): boolean =>
-  act(() => planner.add_crop(name, wide, high));
-export const addDoublePage = (name: string): boolean => act(() => planner.add_double_page(name));
-export const keepCopySpace = (crop: Id): boolean => act(() => planner.keep_copy_space(crop));
 /** Sets one hand, or two of one person, to an action on a thing. */
 export const addHands = (wish: unknown): boolean => act(() => planner.add_hands(wish));
 

@@ -61,7 +61,7 @@ function OwnRatio(): JSX.Element {
       fault.value = say.cropOwnRange;
       return;
     }
-    session.addCrop(`${wide}:${high}`, [wide, high]);
+    act.addCrop(`${wide}:${high}`, [wide, high]);
   };
   return (
     <form class="line" onSubmit={add} aria-label={say.cropOwn}>
@@ -111,7 +111,7 @@ function One({ crop }: { crop: Crop }): JSX.Element {
       />
       {crop.print === undefined || crop.print === null ? null : <InPrint crop={crop} />}
       {crop.copy === undefined || crop.copy === null ? (
-        <button class="word" onClick={() => session.keepCopySpace(crop.id)}>
+        <button class="word" onClick={() => act.keepCopySpace(crop.id)}>
           {say.cropCopy}
         </button>
       ) : (
@@ -150,11 +150,11 @@ export function CropsPanel({ layout }: { layout: Layout }): JSX.Element {
     <Panel title={say.crops}>
       <div class="steps" role="group" aria-label={say.cropAdd}>
         {USUAL.map(([name, ratio]) => (
-          <button key={name} class="word" onClick={() => session.addCrop(name, ratio)}>
+          <button key={name} class="word" onClick={() => act.addCrop(name, ratio)}>
             {name}
           </button>
         ))}
-        <button class="word" onClick={() => session.addDoublePage(say.cropDoublePage)}>
+        <button class="word" onClick={() => act.addDoublePage(say.cropDoublePage)}>
           {say.cropDoublePage}
         </button>
       </div>
