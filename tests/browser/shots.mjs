@@ -36,8 +36,9 @@ async function shoot() {
       await page.goto(site.url);
       await page.waitForSelector("html[data-core=ready]");
       await reach(page);
-      // The drawing settles once its scale has come to rest.
+      // The drawing settles once its scale has come to rest, figures once read.
       await page.waitForTimeout(400);
+      await page.getByText("reading the table…").waitFor({ state: "hidden" });
       const path = `${folder}${name}.png`;
       await page.screenshot({ path });
       const { size: bytes } = await stat(path);
