@@ -298,3 +298,19 @@ test("a dish and a crop of one's own take the shape asked for", async () => {
   assertClean(faults);
   await context.close();
 });
+
+test("figures read without hands are not taken for those with them", async () => {
+  const { context, faults } = await guarded(chromium, site.url, { ...desk, reducedMotion: "reduce" });
+  const page = await started(context);
+  await page.locator(".first .solid").click();
+  await page.locator(".was").waitFor();
+  await page.getByRole("button", { name: "Hands", exact: true }).click();
+  const scores = page.locator(".scores");
+  await scores.waitFor();
+  await page.getByText("reading the table…").waitFor({ state: "hidden" });
+  const first = await scores.innerText();
+  await page.waitForTimeout(1_000);
+  assert.equal(await scores.innerText(), first, "the first figures stay");
+  assertClean(faults);
+  await context.close();
+});

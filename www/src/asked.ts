@@ -32,6 +32,6 @@ export interface Live {
 }
 
 export type Answer =
-  | { tell: "read"; revision: number; report: Report; marks: Marks }
+  | { tell: "read"; revision: number; noHands: boolean; report: Report; marks: Marks }
   | { tell: "marks"; revision: number; marks: Marks }
   | { tell: "live"; revision: number; serial: number; live: Live; marks: Marks };

@@ -131,6 +131,8 @@ function take(answer: Answer): void {
   if (answer.revision !== revision) return;
   switch (answer.tell) {
     case "read":
+      // Read before the hands came, or went: the other reading is on its way.
+      if (answer.noHands !== state.early.value) return;
       batch(() => {
         state.report.value = answer.report;
         state.live.value = undefined;

@@ -31,7 +31,7 @@ function read(): void {
     if (finding.remedy) finding.remedy.record = planner.remedy_record(finding.key);
   }
   planner.pick_marks(shown.key);
-  tell({ tell: "read", revision, report, marks: marks() });
+  tell({ tell: "read", revision, noHands: shown.noHands, report, marks: marks() });
 }
 
 function take(asked: Ask): void {
