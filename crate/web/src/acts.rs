@@ -110,7 +110,7 @@ impl Planner {
     /// # Errors
     /// When a dish or board is not known.
     pub fn lay(&mut self, wish: JsValue) -> Result<(), JsError> {
-        let wish: TableWish = asked(&wish)?;
+        let wish: TableWish = asked(wish)?;
         let layout = commands::lay(&wish)?;
         self.open(layout);
         Ok(())
@@ -261,7 +261,7 @@ impl Planner {
     /// # Errors
     /// When a figure is out of range or the table is full.
     pub fn add_own(&mut self, wish: JsValue) -> Result<JsValue, JsError> {
-        let wish: OwnWish = asked(&wish)?;
+        let wish: OwnWish = asked(wish)?;
         let colour =
             |text: &str| Srgb::parse(text).ok_or_else(|| JsError::new(&say("refused-colour", &[])));
         let shape = OwnShape::parse(&wish.shape);
@@ -283,7 +283,7 @@ impl Planner {
     /// # Errors
     /// When the item is not there or there are too many hands.
     pub fn add_hands(&mut self, wish: JsValue) -> Result<JsValue, JsError> {
-        let wish: HandsWish = asked(&wish)?;
+        let wish: HandsWish = asked(wish)?;
         let act = commands::add_hands(self.now(), &wish)?;
         self.make(act, Run::Alone)
     }

@@ -16,10 +16,9 @@ pub(crate) fn object(value: &impl Serialize) -> Result<JsValue, JsError> {
     js_sys::JSON::parse(&to_line(value)).map_err(|_| JsError::new("no JSON"))
 }
 
-/// What the page asks for, which crosses as text too.
-pub(crate) fn asked<T: DeserializeOwned>(wish: &JsValue) -> Result<T, JsError> {
-    let text = js_sys::JSON::stringify(wish).map_err(|_| JsError::new("no JSON"))?;
-    Ok(serde_json::from_str(&String::from(text))?)
+/// What the page asks for.
+pub(crate) fn asked<T: DeserializeOwned>(wish: JsValue) -> Result<T, JsError> {
+    Ok(serde_wasm_bindgen::from_value(wish)?)
 }
 
 /// One line of the picture told in words.
