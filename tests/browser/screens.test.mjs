@@ -307,7 +307,7 @@ test("figures read without hands are not taken for those with them", async () =>
   await page.getByRole("button", { name: "Hands", exact: true }).click();
   const scores = page.locator(".scores");
   await scores.waitFor();
-  await page.getByText("reading the table…").waitFor({ state: "hidden" });
+  await page.getByText("reading the table…").waitFor({ state: "detached" });
   const first = await scores.innerText();
   await page.waitForTimeout(1_000);
   assert.equal(await scores.innerText(), first, "the first figures stay");

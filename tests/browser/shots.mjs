@@ -38,7 +38,7 @@ async function shoot() {
       await reach(page);
       // The drawing settles once its scale has come to rest, figures once read.
       await page.waitForTimeout(400);
-      await page.getByText("reading the table…").waitFor({ state: "hidden" });
+      await page.getByText("reading the table…").waitFor({ state: "detached" });
       const path = `${folder}${name}.png`;
       await page.screenshot({ path });
       const { size: bytes } = await stat(path);
