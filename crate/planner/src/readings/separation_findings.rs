@@ -10,7 +10,7 @@ use crate::colour::{Shade, TONE_FROM, mixed_separation};
 use crate::layout::{Id, Role};
 use crate::order;
 use crate::scene::{Ground, PartKind, effective_role, flag};
-use crate::words::{self, Arg, listed, percent, say};
+use crate::words::{self, Arg, listed, noun, percent, say};
 
 /// Two sides both lighter than this L* are pale on pale: side light may draw
 /// the edge that colour does not, so it is said more softly. Our choice.
@@ -251,7 +251,7 @@ fn food(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
     f.sentence = study.tell(|| {
         let name = study.name(loss.owner);
         let dish = loss.called(study);
-        let noun = dish.split_whitespace().last().unwrap_or_default();
+        let pot = noun(&dish);
         let plural = name.ends_with('s') && !name.ends_with("ss");
         let id = if plural {
             "separation-inside"
@@ -260,7 +260,7 @@ fn food(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
         };
         let args = [
             ("thing", Arg::Name(name)),
-            ("ground", Arg::Name(noun.into())),
+            ("ground", Arg::Name(pot.into())),
             ("share", Arg::Text(percent(loss.walk.lost))),
         ];
         say(id, &args)

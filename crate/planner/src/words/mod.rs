@@ -45,6 +45,15 @@ fn isolated(name: &str) -> String {
     }
 }
 
+/// The noun of a thing's name, for a second mention: "pot" of "pot of mussels"
+/// and of "mussel pot, pale-lined".
+#[must_use]
+pub fn noun(name: &str) -> &str {
+    let whole = name.split(',').next().unwrap_or(name);
+    let head = whole.split(" of ").next().unwrap_or(whole);
+    head.split_whitespace().last().unwrap_or(name)
+}
+
 /// Names joined as a list is spoken: "a", "a and b", "a, b and c".
 #[must_use]
 pub fn listed(names: &[String]) -> String {
@@ -65,6 +74,19 @@ pub fn listed(names: &[String]) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_second_mention_names_the_vessel_not_what_it_holds() {
+        for (name, short) in [
+            ("mussel pot", "pot"),
+            ("pot of mussels", "pot"),
+            ("mussel pot, pale-lined", "pot"),
+            ("bowl", "bowl"),
+            ("", ""),
+        ] {
+            assert_eq!(noun(name), short, "{name:?}");
+        }
+    }
 
     #[test]
     fn names_fill_their_places_and_keep_their_direction() {

@@ -3,7 +3,7 @@ use super::{Study, Try};
 use crate::catalogue;
 use crate::colour::{Shade, mixed_separation, shades};
 use crate::layout::{Id, MAX_NAME, Origin, Part, Srgb, Tone};
-use crate::words::{Arg, say};
+use crate::words::{Arg, noun, say};
 
 /// Pale enamel, for the inside of a vessel. Our own estimate.
 const PALE_INSIDE: Srgb = Srgb::hex(0x00c8_d3df);
@@ -47,13 +47,8 @@ pub(in super::super) fn pale_inside(study: &Study<'_>, vessel: Id) -> Option<Try
         .find(|i| i.id == vessel && !i.locked)?;
     item.parts.well.as_ref()?;
     item.parts.well = Some(Part::plain(PALE_INSIDE));
-    let noun = item
-        .name
-        .split_whitespace()
-        .last()
-        .unwrap_or_default()
-        .to_string();
-    let args = [("thing", Arg::Name(noun))];
+    let pot = noun(&item.name).to_string();
+    let args = [("thing", Arg::Name(pot))];
     let name = say(
         "name-pale-lined",
         &[("thing", Arg::Text(item.name.clone()))],
