@@ -4,10 +4,15 @@
 //! just outside (HyAB; Abasi et al. 2020, doi:10.1002/col.22451), before light.
 //! Where both sides are darker than L* 40 tone alone counts. The bands are our
 //! choice, so no finding here goes beyond `look again`.
+//!
+//! The score S3 of a part is the length-weighted mean over its pieces of
+//! outline of 100·min(1, difference ÷ 40). That is stricter than capping the
+//! mean of the whole outline, which lets a bright side pay for what is lost on
+//! the other: an outline is not closed by being brighter elsewhere. Our choice.
 use super::study::Study;
 use super::walked::PartWalk;
 use crate::layout::{Id, Look, Role};
-use crate::measures::{overall_separation, separation_score};
+use crate::measures::overall_separation;
 use crate::scene::{PartKind, effective_role};
 
 /// Whether the look presses this part: everything in a normal look, hero, main
@@ -34,9 +39,7 @@ pub(super) fn is_pressed(study: &Study<'_>, walk: &PartWalk) -> bool {
 pub fn separation_score_of(study: &Study<'_>) -> Option<f64> {
     let pressed = study.walks_by_number();
     let pressed = pressed.into_iter().filter(|w| is_pressed(study, w));
-    let scores: Vec<f64> = pressed
-        .filter_map(|w| separation_score(w.band_value))
-        .collect();
+    let scores: Vec<f64> = pressed.map(|w| w.score).collect();
     overall_separation(&scores)
 }
 

@@ -315,9 +315,7 @@ fn score(study: &Study<'_>) -> Option<Finding> {
     let score = separation_score_of(study).filter(|_| study.has_three_dishes())?;
     let mut pressed = study.walks_by_number();
     pressed.retain(|w| is_pressed(study, w));
-    let worst = pressed
-        .iter()
-        .min_by(|a, b| a.band_value.total_cmp(&b.band_value))?;
+    let worst = pressed.iter().min_by(|a, b| a.score.total_cmp(&b.score))?;
     let owner = study.scene().pieces[worst.piece].owner;
     let state = (State::Holds, 3);
     let mut f = Finding::by(

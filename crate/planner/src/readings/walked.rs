@@ -6,6 +6,7 @@ use std::rc::Rc;
 use glam::DVec2;
 
 use crate::colour::{MixedSeparation, mixed_separation};
+use crate::measures::{MIN_RUN, separation_score};
 use crate::scene::{Ground, PartKind, REACH, Scene};
 use crate::shape::walk;
 
@@ -43,6 +44,8 @@ pub struct PartWalk {
     pub delta_c: f64,
     /// Length-weighted mean of what the bands are read on.
     pub band_value: f64,
+    /// Length-weighted mean of the pieces' separation scores, 0 to 100.
+    pub score: f64,
     /// Lowest band value over any ground met along a tenth of it or more.
     pub worst: f64,
     /// By ground.
@@ -129,6 +132,7 @@ fn walk_one(scene: &Scene, n: usize, pairs: &mut Pairs) -> Option<PartWalk> {
         delta_l: 0.0,
         delta_c: 0.0,
         band_value: 0.0,
+        score: 0.0,
         worst: f64::INFINITY,
         against: BTreeMap::new(),
         runs: Vec::new(),
@@ -169,6 +173,7 @@ fn walk_one(scene: &Scene, n: usize, pairs: &mut Pairs) -> Option<PartWalk> {
             out.delta_l += step.length * parted.delta_l;
             out.delta_c += step.length * parted.delta_c;
             out.band_value += step.length * parted.band_value;
+            out.score += step.length * separation_score(parted.band_value);
             let met = out.against.entry(ground).or_default();
             met.length += step.length;
             met.lost += step.length * parted.lost;
@@ -202,11 +207,12 @@ fn walk_one(scene: &Scene, n: usize, pairs: &mut Pairs) -> Option<PartWalk> {
         &mut out.delta_l,
         &mut out.delta_c,
         &mut out.band_value,
+        &mut out.score,
     ] {
         *mean /= out.length;
     }
     for (_, length, value) in &bands {
-        if *length >= out.length * crate::measures::MIN_RUN {
+        if *length >= out.length * MIN_RUN {
             out.worst = out.worst.min(*value);
         }
     }

@@ -44,7 +44,7 @@ pub const SENTENCES: &[(&str, &str)] = &[
     ("working-part", "{thing} against the {ground}: {share} of the outline lost, mean difference {difference}, weakest run {weakest}; against the bare surface {bare}"),
     ("working-part-hue", "{thing} against the {ground}: parted by hue alone, mean difference {difference}, weakest run {weakest}; against the bare surface {bare}"),
     ("working-separation", "Share of the outline whose HyAB difference to what lies just outside is under 20, before light (Abasi, Amani Tehran and Fairchild 2020); where both sides are darker than L* 40 tone alone counts. Said from a tenth on."),
-    ("working-separation-score", "Mean of the mean and the worst of all pressed parts, each full from a HyAB difference of 40; before light."),
+    ("working-separation-score", "Mean of the mean and the worst of all pressed parts. Every piece of outline counts for itself, in full from a difference of 40, so that a bright side does not make up for a lost one; our choice, before light."),
     ("name-paper", "pale paper"),
     ("name-pale", "pale {thing}"),
     ("act-turn", "Turn the {thing} better side up"),

@@ -1,9 +1,9 @@
 mod steps;
 
-use crate::layout::{Accepted, Extra, Layout, Point, Srgb};
+use crate::layout::{Accepted, Extra, Layout, Look, Point, Srgb};
 use crate::readings::rules::RULES;
 use crate::readings::samples::{disc, laid, read, said};
-use crate::readings::{Grade, State, Study, report, separation_score_of};
+use crate::readings::{Grade, PartWalk, State, Study, report, separation_score_of};
 use crate::scene::PartKind;
 
 /// Three dark discs and a hero, standing apart.
@@ -112,6 +112,35 @@ fn an_edge_is_lost_under_twenty_and_full_from_forty() {
     assert!(lost.0 && !clear.0, "{lost:?} and {clear:?}");
     let (under, full) = (at(0xe2_e2e2), at(0xe4_e4e4));
     assert!(under.1 < 100.0 && full.1 >= 100.0, "{under:?} and {full:?}");
+}
+
+#[test]
+fn a_bright_side_does_not_make_up_for_a_lost_one() {
+    // Half of a dark dish lies on its own tone, half on white: the mean
+    // difference is over 40, but half of the outline is not there.
+    let mut layout = four();
+    layout.items.truncate(1);
+    layout.table.surface.colour = Srgb::hex(0xff_ffff);
+    layout.linens = laid(
+        r##""linens":[{"id":8,"name":"mat","kind":"mat","at":[150,300],"size":[400,600],
+        "colour":"#20242a"}]"##,
+    )
+    .linens;
+    layout.head.look = Look::LowKey;
+    let study = Study::new(&layout);
+    let scene = study.scene();
+    let of = |w: &PartWalk| scene.pieces[w.piece].part == PartKind::Rim;
+    let rim = study.walks().iter().find(|w| of(w)).expect("walked");
+    assert!(rim.band_value > 40.0, "{} on the whole", rim.band_value);
+    // Of the outline that is compared, all that is not lost is full.
+    let whole = 100.0 * (1.0 - rim.lost);
+    assert!((rim.score - whole).abs() < 1e-9, "{} of {whole}", rim.score);
+    assert!((0.4..0.6).contains(&rim.lost), "about half: {}", rim.lost);
+    assert_eq!(
+        separation_score_of(&study),
+        Some(rim.score),
+        "only the hero"
+    );
 }
 
 #[test]
