@@ -9,7 +9,8 @@ const FULL: f64 = crate::colour::STRONG_FROM;
 /// what lies just outside; nothing parts what is not a number.
 #[must_use]
 pub fn separation_score(difference: f64) -> f64 {
-    100.0 * (difference / FULL).max(0.0).min(1.0)
+    // `max` takes what is not a number to 0; `clamp` would let it through.
+    100.0 * (difference / FULL).max(0.0).clamp(0.0, 1.0)
 }
 
 /// Separation score S3 of a picture: the mean of the parts' mean and their
