@@ -22,6 +22,7 @@ const FRAMES = [
 ] as const;
 
 export function Yours(): JSX.Element {
+  const shape = useSignal<"rect" | "round">("rect");
   const width = useSignal(1600);
   const depth = useSignal(950);
   const frame = useSignal<string>("3:2");
@@ -43,6 +44,7 @@ export function Yours(): JSX.Element {
       id: freshId(),
       width: width.value,
       depth: depth.value,
+      shape: shape.value,
       ratio: [wide, high],
       people: people.value,
       board: board.value,
@@ -57,6 +59,15 @@ export function Yours(): JSX.Element {
   return (
     <section class="say">
       <Panel title={say.nowYours}>
+        <Choice
+          name={say.boardShape}
+          options={[
+            ["rect", say.boardRect],
+            ["round", say.boardRound],
+          ]}
+          value={shape.value}
+          choose={(outline) => (shape.value = outline)}
+        />
         <Stepper
           name={say.boardAcross}
           value={state.length(width.value)}
@@ -64,13 +75,15 @@ export function Yours(): JSX.Element {
           more={say.boardWider({ by: state.length(100) })}
           step={(by) => (width.value = Math.max(400, Math.min(4000, width.value + 100 * by)))}
         />
-        <Stepper
-          name={say.boardDown}
-          value={state.length(depth.value)}
-          less={say.boardShallower({ by: state.length(50) })}
-          more={say.boardDeeper({ by: state.length(50) })}
-          step={(by) => (depth.value = Math.max(300, Math.min(3000, depth.value + 50 * by)))}
-        />
+        {shape.value === "round" ? null : (
+          <Stepper
+            name={say.boardDown}
+            value={state.length(depth.value)}
+            less={say.boardShallower({ by: state.length(50) })}
+            more={say.boardDeeper({ by: state.length(50) })}
+            step={(by) => (depth.value = Math.max(300, Math.min(3000, depth.value + 50 * by)))}
+          />
+        )}
         <label class="field">
           <span>{say.boardOf}</span>
           <select value={board.value} onChange={(event) => (board.value = event.currentTarget.value)}>

@@ -2,7 +2,7 @@
 use planner::catalogue;
 use planner::commands::{self, Act, HandsWish, Own, OwnShape, Refused, TableWish};
 use planner::edit::{History, Run};
-use planner::layout::{Action, Extra, Group, Id, Layout, Point, Ratio, Srgb};
+use planner::layout::{Action, Extra, Group, Id, Layout, Point, Ratio, Srgb, TableShape};
 use planner::readings::{Study, report};
 use planner::scene::Scene;
 use planner::starters::harbour_supper;
@@ -40,6 +40,7 @@ pub(crate) fn laid(people: usize, dishes: usize) -> impl Strategy<Value = Layout
                 id: "00000000000000aa".into(),
                 width: 1_700,
                 depth: 1_000,
+                shape: TableShape::Rect,
                 board: board.into(),
                 ratio: [3, 2],
                 people,
