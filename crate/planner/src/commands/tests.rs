@@ -125,7 +125,7 @@ fn what_is_locked_is_refused_whoever_takes_it_along() {
     let layout = locked(5);
     refused(move_by(&layout, Id(6), [1, 0]), "plate");
     let said = Refused::Locked("plate".into()).to_string();
-    assert_eq!(said, "plate is locked; unlock it first.", "said");
+    assert_eq!(said, "Locked: plate; unlock first.", "said");
 }
 
 #[test]

@@ -6,6 +6,7 @@ use super::separation_remedies as remedies;
 use super::stitches::stitches;
 use super::study::Study;
 use super::walked::{LOST_FROM, PartWalk};
+use crate::catalogue::is_several;
 use crate::colour::{Shade, TONE_FROM, mixed_separation};
 use crate::layout::{Id, Role};
 use crate::order;
@@ -188,13 +189,18 @@ fn single(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
     let about = vec![loss.owner, loss.ground];
     let mut f = finding(study, (key, loss.rank()), loss.walk.lost, about, &[loss]);
     f.sentence = study.tell(|| {
+        let name = study.name(loss.owner);
         let id = if is_pale(study, loss.walk) {
             "separation-pale"
         } else {
-            "separation-hero"
+            match is_several(&name) {
+                Some(false) => "separation-hero",
+                Some(true) => "separation-hero-several",
+                None => "separation-hero-any",
+            }
         };
         let args = [
-            ("thing", Arg::Name(study.name(loss.owner))),
+            ("thing", Arg::Name(name)),
             ("share", Arg::Text(percent(loss.walk.lost))),
             ("ground", Arg::Name(loss.called(study))),
         ];
@@ -252,11 +258,10 @@ fn food(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
         let name = study.name(loss.owner);
         let dish = loss.called(study);
         let pot = noun(&dish);
-        let plural = name.ends_with('s') && !name.ends_with("ss");
-        let id = if plural {
-            "separation-inside"
-        } else {
-            "separation-inside-one"
+        let id = match is_several(&name) {
+            Some(false) => "separation-inside-one",
+            Some(true) => "separation-inside",
+            None => "separation-inside-any",
         };
         let args = [
             ("thing", Arg::Name(name)),
@@ -302,7 +307,12 @@ fn cuffs(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
             ("flag", Arg::Text(listed(&flags))),
             ("ground", Arg::Name(losses[0].called(study))),
         ];
-        say("separation-cuff", &args)
+        let id = if owners.len() == 1 {
+            "separation-cuff"
+        } else {
+            "separation-cuffs"
+        };
+        say(id, &args)
     });
     if settled {
         f.remedy = remedies::sleeve(study, &f.key, &owners);
@@ -330,7 +340,12 @@ fn score(study: &Study<'_>) -> Option<Finding> {
     }
     f.sentence = study.tell(|| {
         let thing = Arg::Name(study.name(owner));
-        say("separation-weakest", &[("thing", thing)])
+        let id = if study.layout().hands.iter().any(|h| h.id == owner) {
+            "separation-weakest-hand"
+        } else {
+            "separation-weakest"
+        };
+        say(id, &[("thing", thing)])
     });
     f.working = study.tell(|| {
         let lines = pressed.iter().map(|w| part_line(study, w));

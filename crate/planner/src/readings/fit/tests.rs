@@ -97,7 +97,7 @@ fn a_bigger_board_is_the_last_resort_and_keeps_the_picture() {
     assert!(
         f.remedy
             .as_ref()
-            .is_some_and(|r| r.act.starts_with("Use a")),
+            .is_some_and(|r| r.act.starts_with("Make the board")),
         "{:?}",
         f.remedy
     );
