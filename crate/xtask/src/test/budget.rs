@@ -15,7 +15,7 @@ const WASM: usize = 384 * KILO;
 /// All a first visit fetches, compressed: the page and what the service worker
 /// keeps, so that the second visit needs no network. Icons for a home screen
 /// are fetched only when the page is put there.
-const FIRST_VISIT: usize = 436 * KILO; // goal: 300
+const FIRST_VISIT: usize = 438 * KILO; // goal: 300
 /// The page in one file, as it lies on a disk.
 const SINGLE_FILE: usize = 634 * KILO; // goal: 600
 
