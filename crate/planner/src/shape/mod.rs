@@ -30,7 +30,7 @@ pub use flatten::{CHORD_ERROR, disc, oval, placed, rect, rotation};
 pub use gap::{Gap, gap, gap_within};
 pub use hull::hull;
 pub use outline::{frame_outline, outline, table_outline, well};
-pub use overlap::clearing_move;
+pub use overlap::{clearing_move, thinned};
 pub use polygon::{area, area_on_side, centroid, contains, perimeter, signed_area};
 pub use region::Region;
 pub use triangulate::triangulate;

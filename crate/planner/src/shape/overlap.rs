@@ -11,7 +11,7 @@ use super::{Bounds, Region, ShapeError, convex_sum, is_convex, signed_area, tria
 /// Moving `a` by `t` makes it overlap `b` exactly when `t` lies in the
 /// Minkowski sum of `b` and `-a`, so the answer is the point of that sum's
 /// outline nearest to no move at all. Convex polygons have a convex sum;
-/// others are cut into triangles first. Polygons may go either way round.
+/// others are cut into convex parts first. Polygons may go either way round.
 ///
 /// # Errors
 /// When a coordinate is not finite or too far away, or the polygons have too
@@ -54,7 +54,9 @@ pub fn clearing_move(a: &[DVec2], b: &[DVec2]) -> Result<DVec2, ShapeError> {
     Ok(nearest.unwrap_or(DVec2::ZERO))
 }
 
-/// The polygon itself when it is convex, else its triangles.
+/// The polygon itself when it is convex, else its triangles, joined again
+/// wherever what they make is convex: every part is summed with every part of
+/// the other polygon.
 fn convex_parts(polygon: &[DVec2]) -> Result<Vec<Vec<DVec2>>, ShapeError> {
     if is_convex(polygon) {
         return Ok(vec![polygon.to_vec()]);
@@ -67,10 +69,59 @@ fn convex_parts(polygon: &[DVec2]) -> Result<Vec<Vec<DVec2>>, ShapeError> {
     // Triangulation wants outlines that do not cross themselves.
     let simple = enclosed(polygon)?;
     let outer = simple.rings().iter().filter(|ring| signed_area(ring) > 0.0);
-    Ok(outer
-        .flat_map(|ring| triangulate(ring))
-        .map(|t| t.to_vec())
-        .collect())
+    let triangles = outer.flat_map(|ring| triangulate(ring));
+    let mut parts: Vec<Vec<DVec2>> = triangles.map(|t| t.to_vec()).collect();
+    let mut i = 0;
+    while i < parts.len() {
+        let found = (i + 1..parts.len()).find_map(|j| Some((j, joined(&parts[i], &parts[j])?)));
+        match found {
+            Some((j, whole)) => {
+                parts[i] = whole;
+                parts.remove(j);
+            }
+            None => i += 1,
+        }
+    }
+    Ok(parts)
+}
+
+/// Two parts with a side in common as one, when that is convex.
+fn joined(a: &[DVec2], b: &[DVec2]) -> Option<Vec<DVec2>> {
+    let (n, m) = (a.len(), b.len());
+    let sides = (0..n).flat_map(|i| (0..m).map(move |j| (i, j)));
+    let mut shared = sides.filter(|&(i, j)| a[i] == b[(j + 1) % m] && a[(i + 1) % n] == b[j]);
+    let (i, j) = shared.next()?;
+    let rest_of_a = (1..=n).map(|k| a[(i + k) % n]);
+    let rest_of_b = (2..m).map(|k| b[(j + k) % m]);
+    let whole: Vec<DVec2> = rest_of_a.chain(rest_of_b).collect();
+    is_convex(&whole).then_some(whole)
+}
+
+/// The outline with every corner left out that lies within `tolerance` of the
+/// line between those kept.
+#[must_use]
+pub fn thinned(outline: &[DVec2], tolerance: f64) -> Vec<DVec2> {
+    let n = outline.len();
+    let mut kept: Vec<DVec2> = outline.first().copied().into_iter().collect();
+    let mut from = 0;
+    while from < n {
+        let near = |to: usize| {
+            let line = (outline[from], outline[to % n]);
+            let between = &outline[from + 1..to.min(n)];
+            between
+                .iter()
+                .all(|&p| on_side(p, line.0, line.1).distance(p) <= tolerance)
+        };
+        let mut to = from + 1;
+        while to < n && near(to + 1) {
+            to += 1;
+        }
+        if to < n {
+            kept.push(outline[to]);
+        }
+        from = to;
+    }
+    kept
 }
 
 #[cfg(test)]
@@ -80,6 +131,46 @@ mod tests {
 
     fn boxed(x: f64, y: f64, side: f64) -> Vec<DVec2> {
         rect(DVec2::new(x, y), DVec2::splat(side), 0.0, 0.0, CHORD_ERROR)
+    }
+
+    #[test]
+    fn two_dishes_with_handles_part_in_few_parts() {
+        let pot = |at: DVec2| {
+            let ear = |side: f64| disc(DVec2::new(side * 150.0, 0.0), 30.0, 0.05);
+            let body = disc(DVec2::ZERO, 150.0, 0.05);
+            let parts = [body, ear(-1.0), ear(1.0)].map(|p| Region::from_rings(vec![p]));
+            let whole = union(&parts.iter().collect::<Vec<_>>()).expect("in reach");
+            let ring: Vec<DVec2> = whole.rings()[0].iter().map(|p| *p + at).collect();
+            thinned(&ring, 0.3)
+        };
+        let (a, b) = (pot(DVec2::ZERO), pot(DVec2::new(340.0, 0.0)));
+        assert!(a.len() < 90, "{} corners", a.len());
+        let parts = convex_parts(&a).expect("in reach").len();
+        assert!(parts <= 8, "{parts} parts");
+        let away = clearing_move(&a, &b).expect("in reach");
+        assert!(
+            (away.length() - 20.0).abs() < 1.0,
+            "handle on handle: {away}"
+        );
+    }
+
+    #[test]
+    fn thinning_keeps_an_outline_within_its_tolerance() {
+        let round = disc(DVec2::ZERO, 120.0, 0.01);
+        let thin = thinned(&round, 0.3);
+        assert!(
+            thin.len() * 3 < round.len(),
+            "{} of {}",
+            thin.len(),
+            round.len()
+        );
+        for p in &round {
+            let sides = (0..thin.len()).map(|i| (thin[i], thin[(i + 1) % thin.len()]));
+            let off = sides.map(|(a, b)| on_side(*p, a, b).distance(*p));
+            let least = off.fold(f64::INFINITY, f64::min);
+            assert!(least <= 0.3 + 1e-9, "{p} is {least} off");
+        }
+        assert!(thinned(&[], 1.0).is_empty(), "nothing stays nothing");
     }
 
     #[test]

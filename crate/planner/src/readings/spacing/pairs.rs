@@ -8,10 +8,13 @@ use crate::layout::{Id, LinenKind, LinenState};
 use crate::measures::{KISSING_OVERLAP, NEAR_TANGENT, is_kissing, is_near_tangent};
 use crate::order::sort;
 use crate::scene::linen_span;
-use crate::shape::{CHORD_ERROR, Region, clearing_move, gap_within, table_outline};
+use crate::shape::{CHORD_ERROR, Region, clearing_move, gap_within, table_outline, thinned};
 
 /// A hand works at what lies within this of its fingertips, mm. Our choice.
 const AT_WORK: f64 = 60.0;
+/// How far an outline may be off where the depth of an overlap is told, mm;
+/// figures on screen step by 1 mm.
+const THIN: f64 = 0.3;
 
 /// What the other side of a pair is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -151,7 +154,8 @@ fn between(chief: &Thing, other: &Thing, limit: f64) -> Option<Flag> {
         return is_near_tangent(distance, limit / NEAR_TANGENT)
             .then(|| flag(false, distance, missing, from, to, clear, lap));
     }
-    let away = clearing_move(&y.outline, &x.outline).ok()?;
+    let thin = |area: &Area| thinned(&area.outline, THIN);
+    let away = clearing_move(&thin(y), &thin(x)).ok()?;
     let depth = away.length();
     if !is_kissing(depth, x.short.min(y.short)) {
         return None;
