@@ -71,7 +71,7 @@ test("from the first sentence to a link that opens elsewhere", async () => {
   for (const crop of ["4:5 post", "9:16 upright"]) {
     await touch(page.getByRole("group", { name: "Add a crop" }).getByRole("button", { name: crop }));
   }
-  assert.equal(await page.locator(".keeps figure").count(), 2, "what each crop keeps is drawn");
+  assert.equal(await page.locator(".keeps button").count(), 2, "what each crop keeps is drawn");
   await assertAccessible(page);
 
   await touch(page.getByRole("button", { name: "Papers" }));

@@ -2,11 +2,12 @@
 // it. The core reads the copy under the rules of a file and makes one edit of it.
 
 import type {
-  Crop, Exposure, Finding, Hand, Id, Item, Layout, Linen, Pair, Part, Person, Role,
+  Crop, Finding, Hand, Id, Item, Layout, Linen, Pair, Part, Person, Role,
 } from "./core";
 import * as say from "#words";
 import * as session from "./session";
 import * as state from "./state";
+import * as visits from "./visits";
 
 /** Changes a copy of the open layout and makes it one edit called `name`. */
 function change(name: string, to: (layout: Layout) => void): boolean {
@@ -14,12 +15,6 @@ function change(name: string, to: (layout: Layout) => void): boolean {
   if (copy === undefined) return false;
   to(copy);
   return session.become(name, copy);
-}
-
-function fresh(layout: Layout): Id {
-  const id = layout.next_id;
-  layout.next_id += 1;
-  return id;
 }
 
 /** Changes whatever has this id, item or linen. */
@@ -39,33 +34,19 @@ function item(name: string, id: Id, to: (item: Item) => void): boolean {
 const named = (id: Id): string =>
   state.things.value.find((thing) => thing.id === id)?.name ?? say.thing;
 
-function resized(thing: Item, width: number, depth: number): void {
-  const { size } = thing;
-  if (size.shape === "disc") size.diameter = width;
-  else if (size.shape !== "outline") [size.width, size.depth] = [width, depth];
-  const least = Math.floor(Math.min(width, depth) / 2);
-  if ("rim" in size) size.rim = Math.min(size.rim, least);
-  if ("corner" in size) size.corner = Math.min(size.corner, least);
-}
-
 export const act = {
   moveBy: (id: Id, dx: number, dy: number) => session.moveBy(id, dx, dy),
   turnBy: (id: Id, degrees: number) => session.turnBy(id, degrees * 2),
   remove: (ids: Id[]) => session.remove(ids),
-  duplicate: ([id]: [Id]) => session.repeat(id),
+  /** Lays the same thing again beside itself. */
+  repeat: (id: Id) => session.repeat(id),
 
   rename: (id: Id, name: string) => one(say.doneRenamed, id, (thing) => (thing.name = name)),
   lock: (id: Id, locked: boolean) =>
     one((locked ? say.doneLocked : say.doneUnlocked)({ thing: named(id) }), id, (thing) => (thing.locked = locked)),
-  role: (id: Id, role: Role) =>
-    change(say.doneRole({ thing: named(id) }), (layout) => {
-      for (const each of layout.items) {
-        if (role === "hero" && each.role === "hero") each.role = "support";
-        if (each.id === id) each.role = role;
-      }
-    }),
+  role: (id: Id, role: Role) => session.act(() => session.core().set_role(id, role, visits.now())),
   resize: (id: Id, width: number, depth: number) =>
-    item(say.doneResized({ thing: named(id) }), id, (thing) => resized(thing, width, depth)),
+    session.act(() => session.core().resize(id, width, depth, visits.now())),
   height: (id: Id, height: number) =>
     item(say.doneHeight({ thing: named(id) }), id, (thing) => (thing.height = height)),
   recolour: (which: Item, part: "rim" | "well" | "food", srgb: string) =>
@@ -78,21 +59,8 @@ export const act = {
       if (on === 0) delete thing.on;
       else thing.on = on;
     }),
-  group: (ids: Id[]) =>
-    change(say.doneGrouped, (layout) => {
-      const members = layout.items.filter((each) => ids.includes(each.id));
-      const known = members.find((each) => each.group !== undefined)?.group;
-      const group = known ?? fresh(layout);
-      if (known === undefined) {
-        layout.groups = [...(layout.groups ?? []), { id: group, name: "" }];
-      }
-      for (const each of members) each.group = group;
-    }),
-  ungroup: (group: Id) =>
-    change(say.doneApart, (layout) => {
-      layout.groups = (layout.groups ?? []).filter((each) => each.id !== group);
-      for (const each of layout.items) if (each.group === group) delete each.group;
-    }),
+  group: (one: Id, other: Id) => session.act(() => session.core().group(one, other)),
+  ungroup: (group: Id) => session.act(() => session.core().take_apart(group)),
   linen: (linen: Linen, to: Partial<Linen>) =>
     one(say.doneLinen({ thing: linen.name }), linen.id, (thing) => Object.assign(thing, to)),
 
@@ -120,28 +88,14 @@ export const act = {
       if (found !== undefined) Object.assign(found, to);
     }),
   /** The other hand does it; a pair changes sides as a whole. */
-  flip: (hand: Hand) =>
-    change(say.doneFlipped, (layout) => {
-      for (const each of layout.hands ?? []) {
-        if (each.id !== hand.id && each.id !== hand.pair) continue;
-        each.side = each.side === "left" ? "right" : "left";
-      }
-    }),
-  exposure: (hand: Hand, id: Id) =>
-    change(say.doneExposure, (layout) => {
-      for (const each of layout.hands ?? []) {
-        if (each.id === hand.id || each.id === hand.pair) each.exposure = id;
-      }
-      const used = (exposure: Exposure): boolean =>
-        exposure.kind === "clean" ||
-        (layout.hands ?? []).some((each) => each.exposure === exposure.id);
-      layout.exposures = (layout.exposures ?? []).filter(used);
-    }),
+  flip: (hand: Hand) => session.act(() => session.core().flip(hand.id)),
+  exposure: (hand: Hand, id: Id) => session.act(() => session.core().shoot_in(hand.id, id)),
 
   addCrop: (name: string, [wide, high]: Pair) =>
     session.act(() => session.core().add_crop(name, wide, high)),
   addDoublePage: (name: string) => session.act(() => session.core().add_double_page(name)),
   keepCopySpace: (crop: Id) => session.act(() => session.core().keep_copy_space(crop)),
+  mustShow: (crop: Id, thing: Id) => session.act(() => session.core().must_show(crop, thing)),
   crop: (crop: Crop, to: Partial<Crop>) =>
     change(say.doneCrop({ crop: crop.name }), (layout) => {
       const found = layout.crops.find((each) => each.id === crop.id);

@@ -20,6 +20,7 @@ import { Grease, Rule } from "./parts/lines";
 import { Notices } from "./parts/notices";
 import { ScoreLine } from "./parts/scores";
 import { Picture } from "./picture";
+import { Printed } from "./printed";
 import * as session from "./session";
 import * as state from "./state";
 
@@ -158,5 +159,10 @@ export function App(): JSX.Element {
       </main>
     );
   }
-  return state.stage.value === "client" ? <Client layout={layout} /> : <Planner layout={layout} />;
+  return (
+    <>
+      {state.stage.value === "client" ? <Client layout={layout} /> : <Planner layout={layout} />}
+      <Printed layout={layout} />
+    </>
+  );
 }

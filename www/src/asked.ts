@@ -7,13 +7,24 @@ export type Ask =
   | { ask: "core"; module: WebAssembly.Module }
   | { ask: "open"; revision: number; file: string }
   | { ask: "edit"; revision: number; record: string }
-  | { ask: "view"; noHands: boolean; key: string }
+  | ({ ask: "view" } & View)
   | ({ ask: "drag"; revision: number } & Moved);
+
+/** What is looked at: with or without hands, through which crop (0 for the whole
+ * frame), the marks of which finding, beside which crops as the core takes them. */
+export interface View {
+  noHands: boolean;
+  crop: Id;
+  key: string;
+  crops: number;
+}
 
 /** How far a drag or a turn in hand has come. */
 export interface Moved {
   serial: number;
   id: Id;
+  /** Whether it goes without its group. */
+  alone: boolean;
   dx: number;
   dy: number;
   halfDegrees: number;
@@ -32,6 +43,6 @@ export interface Live {
 }
 
 export type Answer =
-  | { tell: "read"; revision: number; noHands: boolean; report: Report; marks: Marks }
+  | { tell: "read"; revision: number; view: View; report: Report; marks: Marks }
   | { tell: "marks"; revision: number; marks: Marks }
   | { tell: "live"; revision: number; serial: number; live: Live; marks: Marks };

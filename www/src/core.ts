@@ -153,6 +153,8 @@ export interface Scores {
 export interface Report {
   findings: Finding[];
   scores?: Scores | null;
+  /** The crop of which the scores are; without one the whole frame. */
+  crop?: Id | null;
 }
 
 /** One line of the list of things: the picture, told in words. */

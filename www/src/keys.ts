@@ -1,7 +1,7 @@
 // The picture by keyboard: every drag has a way without one.
 
 import { act } from "./acts";
-import { nudge } from "./picture";
+import { goInside, nudge } from "./picture";
 import * as session from "./session";
 import type { Window } from "./stage";
 import * as state from "./state";
@@ -25,6 +25,8 @@ export function keys(element: HTMLElement, view: Window, abandon: () => void): (
       else nudge(step[0] * mm, step[1] * mm);
     } else if (event.key === "[" || event.key === "]") {
       if (id !== undefined) act.turnBy(id, event.key === "]" ? 5 : -5);
+    } else if (event.key === "Enter") {
+      goInside();
     } else if (event.key === "Delete" || event.key === "Backspace") {
       if (id !== undefined) act.remove([id]);
     } else if (event.key === "+" || event.key === "-" || event.key === "=") {

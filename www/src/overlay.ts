@@ -56,7 +56,7 @@ export class Overlay {
   show(view: Window): void {
     const id = state.chosen.value;
     const points = id === undefined ? [] : [...core().outline(id)];
-    const others = id === undefined ? "" : along(id);
+    const others = id === undefined || state.inside.value ? "" : along(id);
     this.#knob = undefined;
     if (id === undefined || points.length < 6) {
       set(this.#outline, { d: "" });

@@ -15,6 +15,9 @@ import * as session from "./session";
 import { Window, type Seen } from "./stage";
 import * as state from "./state";
 
+/** Taps nearer than this are on the same spot, mm. */
+const SAME_SPOT_MM = 25;
+
 /** What is seen at rest: the frame, a hand's breadth around it, and what waits beside the table. */
 function whole(): Seen {
   const frame = state.layout.value?.frame;
@@ -81,8 +84,9 @@ export function Picture(): JSX.Element {
       grab(x, y, finger) {
         if (state.stage.value === "first" || state.readOnly.value) return false;
         const id = held(x, y);
-        if (id === 0 || !session.core().grab(id)) return false;
-        session.choose(id);
+        const inside = state.inside.value && id === state.chosen.value;
+        if (id === 0 || !session.core().grab(id, inside)) return false;
+        session.choose(id, inside);
         overlay.take(id, finger);
         return true;
       },
@@ -100,7 +104,7 @@ export function Picture(): JSX.Element {
       tap,
       handle(x, y, finger) {
         const id = state.chosen.value ?? 0;
-        if (!overlay.onHandle(view, x, y) || !session.core().grab(id)) return false;
+        if (!overlay.onHandle(view, x, y) || !session.core().grab(id, state.inside.value)) return false;
         overlay.take(id, finger);
         return true;
       },
@@ -117,6 +121,7 @@ export function Picture(): JSX.Element {
       const { frame: seen, linens } = state.layout.value ?? {};
       const frame = JSON.stringify([seen, linens, state.stage.value]);
       void state.chosen.value;
+      void state.inside.value;
       if (frame !== last) {
         last = frame;
         size();
@@ -125,7 +130,7 @@ export function Picture(): JSX.Element {
     });
     const redrawn = effect(() => {
       void state.exposure.value;
-      void state.place.value;
+      void state.crops.value;
       void state.stage.value;
       session.redraw();
     });
@@ -165,7 +170,7 @@ function tell(halfDegrees: number): void {
   const core = session.core();
   if (id === undefined) return;
   const [dx, dy] = halfDegrees === 0 ? [core.drag_x, core.drag_y] : [0, 0];
-  readings.moved({ id, dx, dy, halfDegrees });
+  readings.moved({ id, alone: state.inside.value, dx, dy, halfDegrees });
 }
 
 /** What a drag that starts here moves: the chosen thing if it is there, else the topmost. */
@@ -173,37 +178,72 @@ function held(x: number, y: number): number {
   const found = [...session.core().hit(x, y)];
   const chosen = state.chosen.value;
   if (chosen !== undefined && found.includes(chosen)) return chosen;
-  return found.find((id) => !session.core().is_linen(id)) ?? 0;
+  const top = found.find((id) => !session.core().is_linen(id));
+  return top === undefined ? 0 : session.core().root(top);
 }
 
 /** What is chosen has its panel in two places; from the others the page goes to the first. */
-function choose(id: number | undefined): void {
-  session.choose(id);
+function choose(id: number | undefined, inside = false): void {
+  session.choose(id, inside);
   if (id === undefined || state.stage.value !== "work") return;
   if (state.place.value !== "hands") state.place.value = "table";
 }
 
-let lastTap: { x: number; y: number } | undefined;
+/** What a tap takes at first: the group a thing's stack stands in, else the stack. */
+function cluster(id: number): string {
+  const root = session.core().root(id);
+  const group = state.layout.value?.items.find((item) => item.id === root)?.group;
+  return group === undefined ? `stack ${root}` : `group ${group}`;
+}
 
-/** A tap chooses the whole cluster; a second one goes inside to what lies on it. */
+/** Where the last tap was that went inside. */
+let inner: [number, number] | undefined;
+
+/**
+ * A tap chooses the whole cluster. A second one goes inside, to the single
+ * thing under the finger, and on the same spot to the next one below it.
+ */
 function tap(x: number, y: number): void {
   if (state.stage.value === "first") return;
   const core = session.core();
   const found = [...core.hit(x, y)];
-  const again = lastTap !== undefined && Math.hypot(x - lastTap.x, y - lastTap.y) < 25;
-  lastTap = { x, y };
   state.which.value = [];
-  if (found.length === 0) return choose(undefined);
-  const roots = [...new Set(found.map((id) => core.root(id)))];
-  const chosen = state.chosen.value;
-  if (again && chosen !== undefined) {
-    const place = found.indexOf(chosen);
-    const inside = [...found.filter((id) => core.root(id) === core.root(chosen))];
-    const next = place < 0 ? inside[0] : inside[(inside.indexOf(chosen) + 1) % inside.length];
-    return choose(next);
+  if (mark(found)) return;
+  const [chosen, last] = [state.chosen.value, inner];
+  inner = undefined;
+  const [first] = found;
+  if (first === undefined) return choose(undefined);
+  if (chosen !== undefined && cluster(first) === cluster(chosen)) {
+    const within = found.filter((id) => cluster(id) === cluster(chosen));
+    if (core.can_turn(first)) {
+      inner = [x, y];
+      const again = last !== undefined && Math.hypot(x - last[0], y - last[1]) < SAME_SPOT_MM;
+      const next = again ? within[(within.indexOf(chosen) + 1) % within.length] : first;
+      if (within.length > 1) state.which.value = within;
+      return choose(next, true);
+    }
   }
-  state.which.value = roots.length > 1 ? roots : [];
-  choose(roots[0]);
+  const each = found.filter((id, n) => found.findIndex((one) => cluster(one) === cluster(id)) === n);
+  if (each.length > 1) state.which.value = each.map((id) => core.root(id));
+  choose(core.root(first));
+}
+
+/** While a crop is told what it must show, a tap puts a thing on its list or takes it off. */
+function mark(found: number[]): boolean {
+  const [crop, thing] = [state.crop.value, found[0]];
+  if (!state.marking.value || state.place.value !== "crops" || crop === undefined) return false;
+  if (thing !== undefined) act.mustShow(crop, thing);
+  return true;
+}
+
+/** By keyboard: the next single thing of the cluster that is chosen. */
+export function goInside(): void {
+  const chosen = state.chosen.value;
+  if (chosen === undefined || !session.core().can_turn(chosen)) return;
+  const items = state.layout.value?.items ?? [];
+  const within = items.filter(({ id }) => cluster(id) === cluster(chosen)).map(({ id }) => id);
+  const at = state.inside.value ? within.indexOf(chosen) + 1 : 0;
+  session.choose(within[at % within.length] ?? chosen, true);
 }
 
 /** Moves what is chosen, in mm. */

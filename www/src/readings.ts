@@ -4,7 +4,7 @@
 import { batch, effect } from "@preact/signals";
 
 import * as say from "#words";
-import type { Answer, Ask, Marks, Moved } from "./asked";
+import type { Answer, Ask, Marks, Moved, View } from "./asked";
 import * as state from "./state";
 
 let worker: Worker;
@@ -32,16 +32,26 @@ const ask = (asked: Ask): void => worker.postMessage(asked);
 export function begin(own: Page): void {
   page = own;
   start();
-  let without = state.early.value;
+  let before = view();
   effect(() => {
-    const noHands = state.early.value;
-    // With hands it is another table, to be read anew.
-    if (noHands !== without && revision > 0) state.reading.value = true;
-    without = noHands;
-    const key = noHands ? (state.firstFinding.value?.key ?? "") : (state.openFinding.value ?? "");
-    ask({ ask: "view", noHands, key });
+    const now = view();
+    // With hands, or through another crop, it is to be read anew.
+    if (!alike(now, before) && revision > 0) state.reading.value = true;
+    before = now;
+    ask({ ask: "view", ...now });
   });
 }
+
+/** What is looked at now. */
+function view(): View {
+  const noHands = state.early.value;
+  const key = noHands ? state.firstFinding.value?.key : state.openFinding.value;
+  return { noHands, crop: state.crop.value ?? 0, key: key ?? "", crops: state.crops.value };
+}
+
+/** Whether both are read alike. */
+const alike = (one: View, other: View): boolean =>
+  one.noHands === other.noHands && one.crop === other.crop;
 
 function start(): void {
   worker = page.start();
@@ -60,7 +70,7 @@ function again(): void {
   fallen += 1;
   start();
   if (fallen > 1) return stopped();
-  ask({ ask: "view", noHands: state.early.value, key: state.openFinding.value ?? "" });
+  ask({ ask: "view", ...view() });
   ask({ ask: "open", revision, file: page.file() });
 }
 
@@ -124,15 +134,15 @@ export function letGo(): void {
 export function abandoned(): void {
   letGo();
   state.live.value = undefined;
-  ask({ ask: "view", noHands: state.early.value, key: state.openFinding.value ?? "" });
+  ask({ ask: "view", ...view() });
 }
 
 function take(answer: Answer): void {
   if (answer.revision !== revision) return;
   switch (answer.tell) {
     case "read":
-      // Read before the hands came, or went: the other reading is on its way.
-      if (answer.noHands !== state.early.value) return;
+      // Read before the hands or the crop came, or went: the other reading is on its way.
+      if (!alike(answer.view, view())) return;
       batch(() => {
         state.report.value = answer.report;
         state.live.value = undefined;

@@ -26,14 +26,17 @@ let scale = 1;
 let drawing: SVGGElement | undefined;
 let queue: Promise<void> = Promise.resolve();
 
+/** One more core, for a layout that is not open; to be freed. */
+export const another = (): Planner => compile();
+
 /** The core in use. After a trap it is another instance with the same layout. */
 export const core = (): Planner => planner;
 
-/** Starts with a core. `another` makes one more; `reset` puts a fresh instance under all made after a trap. */
-export function begin(another: () => Planner, reset: () => void): void {
-  compile = another;
+/** Starts with a core. `more` makes another; `reset` puts a fresh instance under all made after a trap. */
+export function begin(more: () => Planner, reset: () => void): void {
+  compile = more;
   afresh = reset;
-  planner = another();
+  planner = more();
 }
 
 /** Draws into `root`, one drawing at a time. */
@@ -55,7 +58,7 @@ export function redraw(): void {
   if (drawing === undefined) return;
   const early = state.early.value;
   const hands = early ? -1 : state.exposure.value;
-  planner.view(scale, hands, !early && state.place.value === "crops");
+  planner.view(scale, hands, state.crops.value);
   planner.patch();
 }
 
@@ -70,7 +73,9 @@ export function refresh(): void {
     state.undoable.value = planner.can_undo();
     state.redoable.value = planner.can_redo();
     const exists = state.chosen.value !== undefined && planner.has(state.chosen.value);
-    if (!exists) state.chosen.value = undefined;
+    if (!exists) choose(undefined);
+    const cropped = state.layout.value.crops.some(({ id }) => id === state.crop.value);
+    if (!cropped) state.crop.value = undefined;
   });
 }
 
@@ -147,12 +152,12 @@ export function message(error: unknown): string {
 export const become = (name: string, to: Layout): boolean =>
   act(() => planner.become_json(name, JSON.stringify(to), visits.now()));
 export const moveBy = (id: Id, dx: number, dy: number): boolean =>
-  act(() => planner.move_by(id, dx, dy, performance.now()));
+  act(() => planner.move_by(id, state.inside.value, dx, dy, performance.now()));
 export const turnBy = (id: Id, halfDegrees: number): boolean =>
   act(() => planner.turn_by(id, halfDegrees, performance.now()));
 export const remove = (ids: Id[]): boolean => act(() => planner.remove(Uint16Array.from(ids)));
 /** Lays the same thing again beside itself. */
-export const repeat = (id: Id): boolean => act(() => planner.repeat(id));
+export const repeat = (id: Id): boolean => act(() => planner.repeat(id, state.inside.value));
 export const undo = (): boolean => act(() => planner.undo());
 export const redo = (): boolean => act(() => planner.redo());
 /** Does what the finding of this key proposes. */
@@ -180,9 +185,12 @@ export const addOwn = (wish: unknown): boolean => act(() => planner.add_own(wish
 /** Sets one hand, or two of one person, to an action on a thing. */
 export const addHands = (wish: unknown): boolean => act(() => planner.add_hands(wish));
 
-/** Chooses a thing, or nothing. */
-export function choose(id: Id | undefined): void {
-  state.chosen.value = id;
+/** Chooses a thing with its group, or `inside` its group the thing alone; or nothing. */
+export function choose(id: Id | undefined, inside = false): void {
+  batch(() => {
+    state.chosen.value = id;
+    state.inside.value = inside && id !== undefined;
+  });
 }
 
 function keep(done: Done): void {
@@ -206,7 +214,7 @@ function keep(done: Done): void {
 const savedWord = (): string =>
   matchMedia("(pointer: coarse)").matches ? say.savedOnPhone : say.savedOnComputer;
 
-function snapshot(file: string, upto: number): store.Kept {
+export function snapshot(file: string, upto: number): store.Kept {
   const { id, title } = JSON.parse(file) as { id: string; title: string };
   return { id, title, file, upto, changed: Date.now() };
 }
@@ -241,7 +249,8 @@ function notKept(error: unknown): void {
 async function opened(upto: number): Promise<void> {
   since = 0;
   snapshotAt = upto;
-  state.chosen.value = undefined;
+  choose(undefined);
+  state.crop.value = undefined;
   state.openFinding.value = undefined;
   state.lastAct.value = "";
   state.exposure.value = -2;
@@ -269,7 +278,7 @@ export async function openKept(id: string): Promise<boolean> {
 }
 
 /** Opens a layout as kept; says what had to be left out. */
-function openShelf(into: Planner, { kept, at, steps }: store.Shelf): string {
+export function openShelf(into: Planner, { kept, at, steps }: store.Shelf): string {
   const numbers = Uint32Array.from(steps, (step) => step.number);
   return into.open_kept(kept.file, kept.upto, at, numbers, steps.map((step) => step.record));
 }
@@ -277,38 +286,6 @@ function openShelf(into: Planner, { kept, at, steps }: store.Shelf): string {
 /** Lists what is kept here; nothing where the device keeps nothing. */
 export async function listKept(): Promise<void> {
   state.kept.value = await store.everything().catch(() => []);
-}
-
-/** Gives a kept layout that is not open another title, as a step of its own. */
-export async function renameKept(id: string, title: string): Promise<void> {
-  const found = await store.load(id);
-  if (found === undefined) return;
-  const other = compile();
-  try {
-    openShelf(other, found);
-    const to = { ...(JSON.parse(other.save_json()) as object), title };
-    const done = other.become_json(say.doneRenamed, JSON.stringify(to), 0) as Done | undefined;
-    if (done !== undefined) await store.keepAct(id, done, snapshot(other.save_json(), done.at));
-  } catch (error) {
-    state.fault.value = say.refusedAct({ why: message(error) });
-  } finally {
-    other.free();
-  }
-  await listKept();
-}
-
-/** Removes a kept layout that is not open; returns it whole, to be put back. */
-export async function removeKept(id: string): Promise<store.Kept | undefined> {
-  const [file, kept] = [await wholeOf(id), state.kept.value.find((each) => each.id === id)];
-  await store.remove(id);
-  await listKept();
-  return file === undefined || kept === undefined ? undefined : { ...kept, file };
-}
-
-/** Keeps a removed layout again. */
-export async function putBack(kept: store.Kept): Promise<void> {
-  await store.keepWhole(kept);
-  await listKept();
 }
 
 const LAST = "overspread-last";
@@ -327,63 +304,6 @@ export const lastOpen = (): string | null => {
     return null;
   }
 };
-
-/** All layouts kept here as one file. */
-export async function backup(): Promise<string> {
-  await settled();
-  const current = planner.id;
-  const parts: unknown[] = [];
-  for (const kept of await store.everything()) {
-    const file = kept.id === current ? planner.save_json() : await wholeOf(kept.id);
-    if (file !== undefined) parts.push(JSON.parse(file));
-  }
-  return JSON.stringify({ format: BACKUP, layouts: parts }, null, 2);
-}
-
-const BACKUP = "overspread-layouts";
-
-/** A kept layout as it was left. */
-async function wholeOf(id: string): Promise<string | undefined> {
-  const found = await store.load(id);
-  if (found === undefined) return undefined;
-  const other = compile();
-  try {
-    openShelf(other, found);
-    return other.save_json();
-  } finally {
-    other.free();
-  }
-}
-
-/** The layouts in a backup file, or undefined when the text is no backup. */
-export function backupParts(text: string): string[] | undefined {
-  try {
-    const value = JSON.parse(text) as { format?: unknown; layouts?: unknown };
-    if (value.format !== BACKUP || !Array.isArray(value.layouts)) return undefined;
-    return value.layouts.map((each) => JSON.stringify(each));
-  } catch {
-    return undefined;
-  }
-}
-
-/** Keeps every layout of a backup that reads well; those kept here already stay as they are. */
-export async function restore(files: string[]): Promise<number> {
-  const here = new Set((await store.everything()).map((kept) => kept.id));
-  let count = 0;
-  const other = compile();
-  try {
-    for (const file of files) {
-      other.open_json(file);
-      if (here.has(other.id)) continue;
-      await store.keepWhole(snapshot(other.save_json(), 0));
-      count += 1;
-    }
-  } finally {
-    other.free();
-    await listKept();
-  }
-  return count;
-}
 
 /** Opens the demonstration table. */
 export async function firstVisit(): Promise<void> {

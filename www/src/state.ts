@@ -20,6 +20,12 @@ export const live = signal<Live | undefined>(undefined);
 export const reading = signal(false);
 export const things = signal<Thing[]>([]);
 export const chosen = signal<Id | undefined>(undefined);
+/** Whether the chosen thing is taken out of its group, and goes alone. */
+export const inside = signal(false);
+/** The crop in view, of which the scores are; without one the whole frame. */
+export const crop = signal<Id | undefined>(undefined);
+/** Whether a tap marks what the crop in view must show whole. */
+export const marking = signal(false);
 export const openFinding = signal<string | undefined>(undefined);
 export const allNotes = signal(false);
 export const saved = signal("");
@@ -65,6 +71,19 @@ export const chosenLinen = computed(() =>
 export const chosenHand = computed(() =>
   layout.value?.hands?.find((hand) => hand.id === chosen.value),
 );
+
+/** Every crop is drawn. */
+export const ALL_CROPS = -2;
+/**
+ * Which crops are drawn, as the core takes it: the one an open finding is
+ * about, or the one in view; all where crops are the matter, none elsewhere (-1).
+ */
+export const crops = computed(() => {
+  if (early.value) return -1;
+  const open = report.value?.findings.find(({ key }) => key === openFinding.value);
+  const about = layout.value?.crops.find(({ id }) => open?.about.includes(id))?.id;
+  return about ?? crop.value ?? (place.value === "crops" ? ALL_CROPS : -1);
+});
 
 /** A length in the layout's own unit. */
 export function length(mm: number): string {

@@ -3,12 +3,12 @@
 
 import { initSync, Planner } from "#core";
 
-import type { Answer, Ask, Live, Marks } from "./asked";
+import type { Answer, Ask, Live, Marks, View } from "./asked";
 import type { Report } from "./core";
 
 let planner: Planner;
 let revision = 0;
-let shown = { noHands: false, key: "" };
+let shown: View = { noHands: false, crop: 0, key: "", crops: -1 };
 let due = false;
 
 const tell = (answer: Answer): void => postMessage(answer);
@@ -26,12 +26,12 @@ function soon(): void {
 
 function read(): void {
   due = false;
-  const report = planner.read(shown.noHands) as Report;
+  const report = planner.read(shown.noHands, shown.crop) as Report;
   for (const finding of report.findings) {
     if (finding.remedy) finding.remedy.record = planner.remedy_record(finding.key);
   }
-  planner.pick_marks(shown.key);
-  tell({ tell: "read", revision, noHands: shown.noHands, report, marks: marks() });
+  planner.pick_marks(shown.key, shown.crops);
+  tell({ tell: "read", revision, view: shown, report, marks: marks() });
 }
 
 function take(asked: Ask): void {
@@ -49,16 +49,16 @@ function take(asked: Ask): void {
       revision = asked.revision;
       return soon();
     case "view": {
-      const again = asked.noHands !== shown.noHands;
+      const again = asked.noHands !== shown.noHands || asked.crop !== shown.crop;
       shown = asked;
       if (again || due) return revision > 0 ? soon() : undefined;
-      planner.pick_marks(shown.key);
+      planner.pick_marks(shown.key, shown.crops);
       return tell({ tell: "marks", revision, marks: marks() });
     }
     case "drag": {
-      const { id, dx, dy, halfDegrees, serial } = asked;
+      const { id, alone, dx, dy, halfDegrees, serial } = asked;
       if (asked.revision !== revision || due) return;
-      const live = planner.live(shown.noHands, id, dx, dy, halfDegrees) as Live | undefined;
+      const live = planner.live(shown.noHands, id, alone, dx, dy, halfDegrees) as Live | undefined;
       if (live !== undefined) tell({ tell: "live", revision, serial, live, marks: marks() });
     }
   }

@@ -6,7 +6,9 @@ use lexopt::prelude::{Long, Short, Value};
 pub(crate) const HELP: &str = "\
 overspread: reads overhead table spreads from layout files
 
-  overspread read LAYOUT [--table]   what the readings say, as JSON or for people
+  overspread read LAYOUT [--table] [--crop ID]
+                                     what the readings say, as JSON or for people;
+                                     scores are of the frame, or of this crop
   overspread draw LAYOUT [--exposure ID] [--crop ID] [-o FILE.svg]
                                      the picture from above as SVG: the sheet
                                      with its list, or what one crop keeps
@@ -32,6 +34,8 @@ pub(crate) enum Call {
         path: String,
         /// For people rather than as JSON.
         table: bool,
+        /// The crop in view, of which the scores are.
+        crop: Option<u16>,
     },
     /// The picture of a file.
     Draw {
@@ -97,13 +101,13 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
             crop,
             out,
         }),
-        _ if exposure.is_some() || crop.is_some() || out.is_some() => {
-            Err("--exposure, --crop and -o go with draw".into())
-        }
+        _ if exposure.is_some() || out.is_some() => Err("--exposure and -o go with draw".into()),
         ["read", file] => Ok(Call::Read {
             path: path(file),
             table,
+            crop,
         }),
+        _ if crop.is_some() => Err("--crop goes with read and draw".into()),
         _ if table => Err("--table goes with read".into()),
         ["check", file] => Ok(Call::Check { path: path(file) }),
         ["link", file] => Ok(Call::Link { path: path(file) }),
@@ -130,6 +134,7 @@ mod tests {
         let read = Call::Read {
             path: "a".into(),
             table: true,
+            crop: None,
         };
         let before = called(&["--table", "read", "a"]).expect("known");
         assert_eq!(before, read, "options stand anywhere");

@@ -2,6 +2,8 @@
 use planner::drawing::{Shown, View, cut_file, sheet};
 use planner::layout::{Id, Layout};
 
+use crate::report::missing;
+
 /// The sheet, or what a crop keeps, with all hands or those of one exposure.
 pub(crate) fn drawn(
     layout: &Layout,
@@ -28,17 +30,4 @@ pub(crate) fn drawn(
         let ids: Vec<Id> = layout.crops.iter().map(|c| c.id).collect();
         missing("crop", id, &ids)
     })
-}
-
-fn missing(what: &str, id: Id, there: &[Id]) -> String {
-    let there: Vec<String> = there.iter().map(|id| id.0.to_string()).collect();
-    let there = if there.is_empty() {
-        "none".to_owned()
-    } else {
-        there.join(", ")
-    };
-    format!(
-        "{what} {}: there is no such {what}; there is: {there}",
-        id.0
-    )
 }

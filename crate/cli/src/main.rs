@@ -53,7 +53,10 @@ fn answer(call: &Call) -> Result<String, Fault> {
         Call::Say(text) => Ok(text.clone()),
         Call::Schema => Ok(pretty(&schema())),
         Call::Check { path } => opened(path).map(|_| String::new()),
-        Call::Read { path, table } => Ok(report::told(&opened(path)?, *table)),
+        Call::Read { path, table, crop } => {
+            let told = report::told(&opened(path)?, *table, *crop);
+            told.map_err(|what| Fault::Missing(path.clone(), what))
+        }
         Call::Draw {
             path,
             exposure,

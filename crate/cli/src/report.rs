@@ -1,7 +1,7 @@
 //! Words for people: problems and findings.
 use std::fmt::Write as _;
 
-use planner::layout::{Layout, Problem};
+use planner::layout::{Id, Layout, Problem};
 use planner::readings::{Report, Study, report};
 
 /// One line a problem, as compilers print them.
@@ -13,22 +13,36 @@ pub(crate) fn listed(source: &str, problems: &[Problem]) -> String {
     out
 }
 
-/// The readings, for people or as JSON.
-pub(crate) fn told(layout: &Layout, table: bool) -> String {
-    let report = report(&Study::new(layout), true);
-    if !table {
-        return serde_json::to_string_pretty(&report).unwrap_or_default() + "\n";
+/// The readings, for people or as JSON, with this crop in view.
+///
+/// # Errors
+/// When the layout has no such crop.
+pub(crate) fn told(layout: &Layout, table: bool, crop: Option<u16>) -> Result<String, String> {
+    let mut study = Study::new(layout);
+    if let Some(crop) = crop {
+        let ids: Vec<Id> = layout.crops.iter().map(|c| c.id).collect();
+        if !ids.contains(&Id(crop)) {
+            return Err(missing("crop", Id(crop), &ids));
+        }
+        study = study.viewing(Id(crop));
     }
-    for_people(layout, &report)
+    let report = report(&study, true);
+    Ok(if table {
+        for_people(layout, &report)
+    } else {
+        serde_json::to_string_pretty(&report).unwrap_or_default() + "\n"
+    })
 }
 
 fn for_people(layout: &Layout, report: &Report) -> String {
     let mut out = format!("{}\n", layout.head.title);
     if let Some(scores) = report.scores {
         let shown = |s: Option<f64>| s.map_or("n/a".into(), |s| format!("{s:.0}"));
+        let within = layout.crops.iter().find(|c| Some(c.id) == report.crop);
+        let within = within.map_or(String::new(), |c| format!(" in {}", c.name));
         let _ = writeln!(
             out,
-            "Balance {}, Triangle {}, Separation {} (before light)",
+            "Balance {}, Triangle {}, Separation {} (before light){within}",
             shown(scores.balance),
             shown(scores.triangle),
             shown(scores.separation)
@@ -41,4 +55,18 @@ fn for_people(layout: &Layout, report: &Report) -> String {
         }
     }
     out
+}
+
+/// That something asked for is not there, and what is.
+pub(crate) fn missing(what: &str, id: Id, there: &[Id]) -> String {
+    let there: Vec<String> = there.iter().map(|id| id.0.to_string()).collect();
+    let there = if there.is_empty() {
+        "none".to_owned()
+    } else {
+        there.join(", ")
+    };
+    format!(
+        "{what} {}: there is no such {what}; there is: {there}",
+        id.0
+    )
 }

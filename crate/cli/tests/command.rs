@@ -54,6 +54,26 @@ fn a_sound_layout_is_read_for_people_and_for_machines() {
 }
 
 #[test]
+fn scores_are_of_the_crop_that_is_asked_for() {
+    let read = |args: &[&str]| {
+        let out = run(args);
+        let value: serde_json::Value = serde_json::from_slice(&out.stdout).expect("JSON");
+        assert_eq!(out.status.code(), Some(0), "{args:?}");
+        value
+    };
+    let whole = read(&["read", SUPPER]);
+    let post = read(&["read", SUPPER, "--crop", "39"]);
+    assert_eq!(post["crop"], 39, "it says of which");
+    assert!(whole["crop"].is_null(), "or of the whole frame");
+    assert_ne!(post["scores"], whole["scores"], "another picture");
+    let people = text(&run(&["read", "--table", "--crop", "39", SUPPER]).stdout);
+    assert!(people.contains("in 4:5 post"), "{people}");
+    let none = run(&["read", SUPPER, "--crop", "9"]);
+    assert_eq!(none.status.code(), Some(1), "no such crop");
+    assert!(text(&none.stderr).contains("no such crop"), "and says so");
+}
+
+#[test]
 fn wrong_calls_and_bad_files_have_their_own_codes() {
     let code = |args: &[&str]| run(args).status.code();
     assert_eq!(code(&["check", SUPPER]), Some(0), "sound");

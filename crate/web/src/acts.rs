@@ -1,10 +1,9 @@
 //! Acts on the open layout. Each is one step that can be taken back, and gives
 //! its name and what there is to keep of it.
-use planner::commands::{self, Act, HandsWish, Own, OwnShape, Refused, TableWish};
+use planner::commands::{self, Act, TableWish};
 use planner::edit::{Done, Edit, History, Run};
-use planner::layout::{Id, Layout, LayoutId, Point, Problem, Ratio, Srgb};
+use planner::layout::{Id, Layout, LayoutId, Problem};
 use planner::words::{Arg, say};
-use serde::Deserialize;
 use wasm_bindgen::prelude::*;
 
 use crate::Planner;
@@ -16,21 +15,18 @@ pub(crate) fn spoken(problems: &[Problem]) -> JsError {
     JsError::new(&lines.join("\n"))
 }
 
-/// An own dish by outline, size and colour.
-#[derive(Deserialize)]
-struct OwnWish {
-    name: String,
-    shape: String,
-    across: i32,
-    down: i32,
-    dish: String,
-    food: String,
-    at: [i32; 2],
+/// Changes during one visit to a field are one step; 0 for no field.
+pub(crate) const fn during(visit: u32) -> Run {
+    if visit == 0 {
+        Run::Alone
+    } else {
+        Run::Field(visit)
+    }
 }
 
 impl Planner {
     /// Makes an act; nothing comes of one that changes nothing.
-    fn make(&mut self, act: Act, run: Run) -> Result<JsValue, JsError> {
+    pub(crate) fn make(&mut self, act: Act, run: Run) -> Result<JsValue, JsError> {
         let done = self.history.make(&act.name, act.edit, run)?;
         self.told(done)
     }
@@ -190,20 +186,23 @@ impl Planner {
     pub fn become_json(&mut self, name: &str, text: &str, visit: u32) -> Result<JsValue, JsError> {
         let after = planner::layout::open(text).map_err(|problems| spoken(&problems))?;
         let act = Act::between(name.into(), self.now(), &after)?;
-        let run = if visit == 0 {
-            Run::Alone
-        } else {
-            Run::Field(visit)
-        };
-        self.make(act, run)
+        self.make(act, during(visit))
     }
 
-    /// Nudges a thing, its group and what stands on them, mm, at a time, ms.
+    /// Nudges a thing, its group unless it is taken `alone`, and what stands on
+    /// them, mm, at a time, ms.
     ///
     /// # Errors
     /// When it is locked or would leave the limits.
-    pub fn move_by(&mut self, id: u16, dx: i32, dy: i32, now: f64) -> Result<JsValue, JsError> {
-        let act = commands::move_by(self.now(), Id(id), [dx, dy])?;
+    pub fn move_by(
+        &mut self,
+        id: u16,
+        alone: bool,
+        dx: i32,
+        dy: i32,
+        now: f64,
+    ) -> Result<JsValue, JsError> {
+        let act = commands::move_by(self.now(), Id(id), alone, [dx, dy])?;
         self.make(act, Run::Nudge(now))
     }
 
@@ -238,80 +237,13 @@ impl Planner {
         self.make(act, Run::Alone)
     }
 
-    /// Lays the same thing again beside itself, with what lies on it.
+    /// Lays the same thing again beside itself, with its group or `alone`, and
+    /// with what lies on it.
     ///
     /// # Errors
     /// When it would leave the limits.
-    pub fn repeat(&mut self, id: u16) -> Result<JsValue, JsError> {
-        let act = commands::repeat(self.now(), Id(id))?;
-        self.make(act, Run::Alone)
-    }
-
-    /// Adds a thing of the catalogue at a place, mm.
-    ///
-    /// # Errors
-    /// When nobody knows it, or the table is full.
-    pub fn add(&mut self, prop: &str, x: i32, y: i32) -> Result<JsValue, JsError> {
-        let act = commands::add(self.now(), &self.scene, prop, Point::new(x, y))?;
-        self.make(act, Run::Alone)
-    }
-
-    /// Adds an own dish by outline, size and colour, with its food.
-    ///
-    /// # Errors
-    /// When a figure is out of range or the table is full.
-    pub fn add_own(&mut self, wish: JsValue) -> Result<JsValue, JsError> {
-        let wish: OwnWish = asked(wish)?;
-        let colour =
-            |text: &str| Srgb::parse(text).ok_or_else(|| JsError::new(&say("refused-colour", &[])));
-        let shape = OwnShape::parse(&wish.shape);
-        let own = Own {
-            name: &wish.name,
-            shape: shape.ok_or_else(|| Refused::Unknown(wish.shape.clone()))?,
-            across: wish.across,
-            down: wish.down,
-            dish: colour(&wish.dish)?,
-            food: colour(&wish.food)?,
-            at: Point::new(wish.at[0], wish.at[1]),
-        };
-        let act = commands::add_own(self.now(), &own)?;
-        self.make(act, Run::Alone)
-    }
-
-    /// Sets one hand or a pair to an action, in an exposure of its own.
-    ///
-    /// # Errors
-    /// When the item is not there or there are too many hands.
-    pub fn add_hands(&mut self, wish: JsValue) -> Result<JsValue, JsError> {
-        let wish: HandsWish = asked(wish)?;
-        let act = commands::add_hands(self.now(), &wish)?;
-        self.make(act, Run::Alone)
-    }
-
-    /// Adds a crop of this ratio, as large as the frame allows.
-    ///
-    /// # Errors
-    /// When the ratio or the number of crops is out of range.
-    pub fn add_crop(&mut self, name: &str, width: u16, height: u16) -> Result<JsValue, JsError> {
-        let act = commands::add_crop(self.now(), name, Ratio { width, height })?;
-        self.make(act, Run::Alone)
-    }
-
-    /// Adds a magazine's double page in print, with bleed, safe margin, gutter.
-    ///
-    /// # Errors
-    /// When there are too many crops.
-    pub fn add_double_page(&mut self, name: &str) -> Result<JsValue, JsError> {
-        let act = commands::add_double_page(self.now(), name)?;
-        self.make(act, Run::Alone)
-    }
-
-    /// Keeps copy space in the upper part of a crop.
-    ///
-    /// # Errors
-    /// When there is no such crop.
-    pub fn keep_copy_space(&mut self, id: u16) -> Result<JsValue, JsError> {
-        let act = commands::keep_copy_space(self.now(), Id(id))?;
+    pub fn repeat(&mut self, id: u16, alone: bool) -> Result<JsValue, JsError> {
+        let act = commands::repeat(self.now(), Id(id), alone)?;
         self.make(act, Run::Alone)
     }
 }

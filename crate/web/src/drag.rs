@@ -9,9 +9,10 @@ use crate::Planner;
 
 #[wasm_bindgen]
 impl Planner {
-    /// Takes hold of a thing; false when it is locked or not there.
-    pub fn grab(&mut self, id: u16) -> bool {
-        self.drag = Drag::of(self.history.layout(), &self.scene, Id(id));
+    /// Takes hold of a thing, with its group or `alone`; false when it is locked
+    /// or not there.
+    pub fn grab(&mut self, id: u16, alone: bool) -> bool {
+        self.drag = Drag::of(self.history.layout(), &self.scene, Id(id), alone);
         self.drag.is_some()
     }
 

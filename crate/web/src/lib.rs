@@ -8,6 +8,7 @@ mod objects;
 mod pages;
 mod reader;
 mod sheet;
+mod things;
 
 use planner::commands::Drag;
 use planner::drawing::View;

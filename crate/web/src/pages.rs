@@ -1,5 +1,5 @@
 //! The drawing on the page and what leaves it: picture, link, code.
-use planner::drawing::{Shown, View, cut, groups, marked, sheet, view_box};
+use planner::drawing::{Shown, Trims, View, cut, groups, marked, sheet, view_box};
 use planner::layout::Id;
 use planner::scene::exposure_numbered;
 use serde::Serialize;
@@ -19,12 +19,26 @@ struct Code {
 /// Pixels across the client's picture and across a crop of it.
 const ACROSS: [f64; 2] = [380.0, 200.0];
 
+/// Pixels across the frame on paper, and how much more is seen on every side, so
+/// that names of crops on its edges are whole.
+const PRINTED: f64 = 760.0;
+const PAST: f64 = 0.025;
+
 /// How the page draws: in the colours it is in.
 pub(crate) fn on_page() -> View {
     View {
         paper: "var(--sheet)",
         ink: "var(--ink)",
         ..View::default()
+    }
+}
+
+/// All crops (-2), none (-1) or one by its id.
+pub(crate) const fn trims(crops: i32) -> Trims {
+    match crops {
+        0.. => Trims::One(Id(crops as u16)),
+        -1 => Trims::None,
+        _ => Trims::All,
     }
 }
 
@@ -48,9 +62,10 @@ impl Planner {
     }
 
     /// Sets how the layout is drawn: mm to a pixel; hands of all exposures
-    /// (-2), none (-1) or one counted from 0; whether crops show.
-    pub fn view(&mut self, per_pixel: f64, exposure: i32, crops: bool) {
-        self.view.crops = crops;
+    /// (-2), none (-1) or one counted from 0; all crops (-2), none (-1) or one
+    /// by its id.
+    pub fn view(&mut self, per_pixel: f64, exposure: i32, crops: i32) {
+        self.view.crops = trims(crops);
         self.view.per_pixel = per_pixel;
         self.view.shown = match exposure {
             0.. => exposure_numbered(self.now(), exposure as usize + 1)
@@ -87,17 +102,29 @@ impl Planner {
     }
 
     /// Draws what one crop keeps, or the whole frame for 0, into an empty
-    /// `svg` element and sets what it shows.
+    /// `svg` element and sets what it shows; with `lines`, those of all crops.
     ///
     /// # Errors
     /// When the page refuses a node.
-    pub fn draw_crop(&self, root: &web_sys::Element, crop: u16) -> Result<(), JsValue> {
+    pub fn draw_crop(
+        &self,
+        root: &web_sys::Element,
+        crop: u16,
+        lines: bool,
+    ) -> Result<(), JsValue> {
         let layout = self.now();
-        let view = on_page();
+        let view = View {
+            crops: if lines { Trims::All } else { Trims::None },
+            ..on_page()
+        };
+        let across = if lines { PRINTED } else { ACROSS[0] };
         let part = cut(layout, Some(Id(crop)), ACROSS[1], &view);
-        let part = part.or_else(|| cut(layout, None, ACROSS[0], &view));
+        let part = part.or_else(|| cut(layout, None, across, &view));
         let part = part.ok_or("the layout has no frame")?;
-        root.set_attribute("viewBox", &view_box(part.area))?;
+        let [x, y, wide, high] = part.area;
+        let past = if lines { wide * PAST } else { 0.0 };
+        let area = [x - past, y - past, wide + 2.0 * past, high + 2.0 * past];
+        root.set_attribute("viewBox", &view_box(area))?;
         Sheet::new(root.clone())?.patch(part.groups)?;
         Ok(())
     }

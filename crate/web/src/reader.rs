@@ -1,6 +1,7 @@
 //! What the worker asks of its own instance: findings of the layout as it is,
 //! and what a drag in hand would change of them.
 use planner::commands::{move_by, turn_by};
+use planner::drawing::Trims;
 use planner::layout::{Id, Layout};
 use planner::readings::{
     Finding, Kept, Live as Figures, Mark, Report, Scores, Study, live, report, shifts,
@@ -9,6 +10,7 @@ use serde::Serialize;
 use wasm_bindgen::prelude::*;
 
 use crate::objects::object;
+use crate::pages::trims;
 use crate::{Planner, marks};
 
 /// One thing a drag makes better or worse.
@@ -33,32 +35,50 @@ fn bare(layout: &Layout) -> Layout {
     table
 }
 
-/// Marks of the finding of this key, or of the pressing ones for none.
-fn marks_of(report: &Report, key: &str) -> Vec<Mark> {
+/// Marks of the finding of this key, or of the pressing ones for none. What a
+/// crop cuts means something only beside its line; without it, it is marked
+/// when it is asked for.
+fn marks_of(report: &Report, key: &str, crops: Trims) -> Vec<Mark> {
     let marks = |f: &Finding| f.marks.clone();
     if key.is_empty() {
-        report.pressing().flat_map(marks).collect()
+        let shown = |f: &&Finding| beside(&f.key, crops);
+        report.pressing().filter(shown).flat_map(marks).collect()
     } else {
         let asked = report.findings.iter().filter(|f| f.key == key);
         asked.flat_map(marks).collect()
     }
 }
 
-/// What lies between the layout as it is read and what was made of the last.
-fn studied<'a>(layout: &'a Layout, kept: Option<&'a Kept>) -> Study<'a> {
-    kept.map_or_else(|| Study::new(layout), |kept| Study::after(layout, kept))
+/// What lies between the layout as it is read and what was made of the last,
+/// with a crop in view or 0.
+fn studied<'a>(layout: &'a Layout, kept: Option<&'a Kept>, crop: u16) -> Study<'a> {
+    let study = kept.map_or_else(|| Study::new(layout), |kept| Study::after(layout, kept));
+    study.viewing(Id(crop))
+}
+
+/// Whether a finding's marks go with the lines of these crops.
+fn beside(key: &str, crops: Trims) -> bool {
+    let crop = key
+        .strip_prefix("crops:")
+        .and_then(|rest| rest.split(':').next());
+    crop.is_none_or(|crop| match crops {
+        Trims::All => true,
+        Trims::None => false,
+        Trims::One(id) => crop == id.0.to_string(),
+    })
 }
 
 #[wasm_bindgen]
 impl Planner {
     /// Reads the layout; `no_hands` reads the table before anyone reaches in.
+    /// Scores are of the crop in view, of the whole frame for 0.
     ///
     /// # Errors
     /// When the browser refuses to make the object.
-    pub fn read(&mut self, no_hands: bool) -> Result<JsValue, JsError> {
+    pub fn read(&mut self, no_hands: bool, crop: u16) -> Result<JsValue, JsError> {
         let table = no_hands.then(|| bare(self.now()));
         let layout = table.as_ref().unwrap_or_else(|| self.now());
-        let study = studied(layout, self.kept.as_ref());
+        let study = studied(layout, self.kept.as_ref(), crop);
         let read = report(&study, true);
         self.kept = Some(study.keep());
         object(self.report.insert(read))
@@ -75,10 +95,12 @@ impl Planner {
     }
 
     /// Picks the marks of the finding of this key, or of the pressing ones for
-    /// none, for [`Planner::marks_numbers`].
-    pub fn pick_marks(&mut self, key: &str) {
+    /// none, for [`Planner::marks_numbers`]; crops as [`Planner::view`] takes them.
+    pub fn pick_marks(&mut self, key: &str, crops: i32) {
+        self.view.crops = trims(crops);
         let report = self.report.as_ref();
-        self.view.marks = report.map_or_else(Vec::new, |report| marks_of(report, key));
+        self.view.marks =
+            report.map_or_else(Vec::new, |report| marks_of(report, key, self.view.crops));
     }
 
     /// The marks picked last, as [`Planner::show_marks`] takes them.
@@ -93,8 +115,9 @@ impl Planner {
         marks::words(&self.view.marks)
     }
 
-    /// What moving and turning a thing by this much would change of what was
-    /// last read, mm and half degrees; picks the marks of what changes.
+    /// What moving and turning a thing, with its group or `alone`, by this much would change of what was
+    /// last read, mm and half degrees; picks the marks of what changes, beside
+    /// the crops of [`Planner::pick_marks`].
     ///
     /// # Errors
     /// When the browser refuses to make the object.
@@ -102,6 +125,7 @@ impl Planner {
         &mut self,
         no_hands: bool,
         id: u16,
+        alone: bool,
         dx: i32,
         dy: i32,
         half_degrees: i32,
@@ -110,7 +134,7 @@ impl Planner {
             return Ok(JsValue::UNDEFINED);
         };
         let act = if half_degrees == 0 {
-            move_by(self.now(), Id(id), [dx, dy])?
+            move_by(self.now(), Id(id), alone, [dx, dy])?
         } else {
             turn_by(self.now(), Id(id), half_degrees)?
         };
@@ -119,11 +143,16 @@ impl Planner {
         if no_hands {
             after.hands.clear();
         }
-        let study = studied(&after, self.kept.as_ref());
+        let crop = before.crop.map_or(0, |crop| crop.0);
+        let study = studied(&after, self.kept.as_ref(), crop);
         let now = live(&study);
         let moved = shifts(&Figures::of(before), &now).findings;
+        let crops = self.view.crops;
         let changed = |key: &str| moved.iter().any(|shift| shift.key == key);
-        let shown = now.findings.iter().filter(|f| changed(&f.key));
+        let shown = now
+            .findings
+            .iter()
+            .filter(|f| changed(&f.key) && beside(&f.key, crops));
         self.view.marks = shown.flat_map(|f| f.marks.iter().cloned()).collect();
         // Words are made for what changes alone; what is over keeps its last.
         let told = if moved.is_empty() {

@@ -36,7 +36,8 @@ export function day(date: string | number): string {
   return when.toLocaleDateString("en-GB", { day: "numeric", month: "long" });
 }
 
-function version(layout: Layout): string {
+/** Which version it is, and of which day. */
+export function version(layout: Layout): string {
   const { number, date } = layout.revision;
   const parts = number > 0 ? [say.clientVersion({ number: String(number) })] : [];
   if (date !== "") parts.push(day(date));
@@ -61,7 +62,7 @@ interface Line {
 }
 
 /** What wears a tag in the picture: hero, main dishes, then hands by flag. */
-function tagged(layout: Layout): Line[] {
+export function tagged(layout: Layout): Line[] {
   const things = state.things.value;
   const number = (id: number): string => things.find((thing) => thing.id === id)?.number ?? "";
   const main = ["hero", "support"];
@@ -90,7 +91,7 @@ function tagged(layout: Layout): Line[] {
 }
 
 /** What else stands there, each name once. */
-function others(layout: Layout): string {
+export function others(layout: Layout): string {
   const count = new Map<string, number>();
   for (const item of layout.items) {
     if (item.on !== undefined || item.role === "hero" || item.role === "support") continue;

@@ -1,21 +1,27 @@
 // Crops: what each placement keeps of the picture.
 
 import { useSignal } from "@preact/signals";
-import { useEffect, useRef } from "preact/hooks";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import type { JSX } from "preact";
 import * as say from "#words";
 
 import { act } from "../acts";
-import type { Crop, Layout } from "../core";
-import { Field, Panel, Stepper } from "../parts/controls";
+import type { Crop, Id, Layout } from "../core";
+import { Choice, Field, Panel, Stepper } from "../parts/controls";
 import * as session from "../session";
-import { fault, length } from "../state";
+import { crop as view, fault, layout as open, length, marking } from "../state";
 
-/** What one crop keeps; without one, the whole frame. */
-export function Kept(props: { layout: Layout; crop: number; name: string }): JSX.Element {
+/** What one crop keeps; for 0 the whole frame, with the `lines` of the crops or without. */
+export function Kept(props: {
+  layout: Layout;
+  crop: number;
+  name: string;
+  lines?: boolean;
+}): JSX.Element {
   const root = useRef<SVGSVGElement>(null);
-  useEffect(() => {
-    if (root.current !== null) session.core().draw_crop(root.current, props.crop);
+  // At once: what is printed is on paper before the next frame.
+  useLayoutEffect(() => {
+    if (root.current !== null) session.core().draw_crop(root.current, props.crop, props.lines ?? false);
   }, [props.layout, props.crop]);
   return <svg ref={root} role="img" aria-label={say.cropKeeps({ crop: props.name })} />;
 }
@@ -81,6 +87,34 @@ function OwnRatio(): JSX.Element {
   );
 }
 
+/** What the crop must show whole: told on a list, or by taps in the picture. */
+function Shows({ crop }: { crop: Crop }): JSX.Element {
+  const shown = crop.must_show ?? [];
+  const dishes = (open.value?.items ?? []).filter(
+    ({ id, on, role }) => shown.includes(id) || (on === undefined && (role === "hero" || role === "support")),
+  );
+  const tapping = marking.value && view.value === crop.id;
+  const tap = (): void => {
+    marking.value = !tapping;
+    view.value = crop.id;
+  };
+  return (
+    <div class="field" role="group" aria-label={say.cropShows}>
+      <span>{say.cropShows}</span>
+      <button class="word" aria-pressed={tapping} onClick={tap}>
+        {say.cropTap}
+      </button>
+      <div class="steps">
+        {dishes.map(({ id, name }) => (
+          <button key={id} aria-pressed={shown.includes(id)} onClick={() => act.mustShow(crop.id, id)}>
+            {name}
+          </button>
+        ))}
+      </div>
+    </div>
+  );
+}
+
 function One({ crop }: { crop: Crop }): JSX.Element {
   const by = length(10);
   const move = (dx: number, dy: number): void =>
@@ -110,6 +144,16 @@ function One({ crop }: { crop: Crop }): JSX.Element {
         step={(way) => act.crop(crop, { width: Math.max(20, crop.width + 20 * way) })}
       />
       {crop.print === undefined || crop.print === null ? null : <InPrint crop={crop} />}
+      <Choice
+        name={say.cropNeed}
+        options={[
+          ["must", say.cropMust],
+          ["nice", say.cropNice],
+        ]}
+        value={crop.must ? "must" : "nice"}
+        choose={(need) => act.crop(crop, { must: need === "must" })}
+      />
+      <Shows crop={crop} />
       {crop.copy === undefined || crop.copy === null ? (
         <button class="word" onClick={() => act.keepCopySpace(crop.id)}>
           {say.cropCopy}
@@ -128,6 +172,11 @@ function One({ crop }: { crop: Crop }): JSX.Element {
   );
 }
 
+/** Takes this crop into view; a second tap brings the whole frame back. */
+function look(crop: Id): void {
+  view.value = view.value === crop ? undefined : crop;
+}
+
 export function Keeps({ layout }: { layout: Layout }): JSX.Element | null {
   if (layout.crops.length === 0) return null;
   return (
@@ -135,10 +184,10 @@ export function Keeps({ layout }: { layout: Layout }): JSX.Element | null {
       <h3>{say.cropsKeep}</h3>
       <div class="keeps" tabIndex={0} role="group" aria-label={say.crops}>
         {layout.crops.map((crop) => (
-          <figure key={crop.id}>
+          <button key={crop.id} aria-pressed={view.value === crop.id} onClick={() => look(crop.id)}>
             <Kept layout={layout} crop={crop.id} name={crop.name} />
-            <figcaption>{crop.name}</figcaption>
-          </figure>
+            <span>{crop.name}</span>
+          </button>
         ))}
       </div>
     </section>

@@ -9,6 +9,7 @@ import type { Layout } from "../core";
 import { hand, share, shareOrCopy, type Sent } from "../export";
 import { Field, Note, Panel } from "../parts/controls";
 import { pictureFile, rasterised } from "../raster";
+import * as shelf from "../kept";
 import * as session from "../session";
 import * as state from "../state";
 import { Shelf } from "./shelf";
@@ -131,9 +132,9 @@ function Files({ layout }: { layout: Layout }): JSX.Element {
     try {
       await session.settled();
       const text = await file.text();
-      const several = session.backupParts(text);
+      const several = shelf.backupParts(text);
       if (several !== undefined) {
-        const count = await session.restore(several);
+        const count = await shelf.restore(several);
         state.said.value = say.filesBack({ count });
       } else {
         await session.openFile(text);
@@ -156,7 +157,7 @@ function Files({ layout }: { layout: Layout }): JSX.Element {
         </button>
         <button
           class="word"
-          onClick={() => void session.backup().then((text) => save(text, `layouts-${today()}.json`))}
+          onClick={() => void shelf.backup().then((text) => save(text, `layouts-${today()}.json`))}
         >
           {say.fileSaveAll}
         </button>

@@ -5,6 +5,7 @@ import type { JSX } from "preact";
 import * as say from "#words";
 
 import { Field } from "../parts/controls";
+import * as shelf from "../kept";
 import * as session from "../session";
 import * as state from "../state";
 import type { Kept } from "../store";
@@ -50,7 +51,7 @@ function One({ kept, remove }: { kept: Kept; remove: () => void }): JSX.Element 
           value={kept.title}
           take={(value) => {
             naming.value = false;
-            void session.renameKept(kept.id, value);
+            void shelf.renameKept(kept.id, value);
           }}
         />
       ) : null}
@@ -72,7 +73,7 @@ export function Shelf(): JSX.Element {
             key={kept.id}
             kept={kept}
             remove={() =>
-              void session.removeKept(kept.id).then((whole) => (gone.value = whole))
+              void shelf.removeKept(kept.id).then((whole) => (gone.value = whole))
             }
           />
         ))}
@@ -85,7 +86,7 @@ export function Shelf(): JSX.Element {
             onClick={() => {
               const back = gone.value;
               gone.value = undefined;
-              if (back !== undefined) void session.putBack(back);
+              if (back !== undefined) void shelf.putBack(back);
             }}
           >
             {say.keptPutBack}

@@ -180,7 +180,7 @@ function Strip(props: {
         step={(by) => act.turnBy(id, by * 5)}
       />
       <div class="steps">
-        <button class="word" onClick={() => act.duplicate([id])}>
+        <button class="word" onClick={() => act.repeat(id)}>
           {say.repeat}
         </button>
         <button class="word" aria-pressed={locked ?? false} onClick={() => act.lock(id, !locked)}>
@@ -204,9 +204,18 @@ export function ItemPanel({ item }: { item: Item }): JSX.Element {
     <>
       <Strip thing={item}>
         {group === undefined ? null : (
-          <button class="word" onClick={() => act.ungroup(group)}>
-            {say.takeApart}
-          </button>
+          <>
+            <button
+              class="word"
+              aria-pressed={state.inside.value}
+              onClick={() => session.choose(item.id, !state.inside.value)}
+            >
+              {say.onlyThis}
+            </button>
+            <button class="word" onClick={() => act.ungroup(group)}>
+              {say.takeApart}
+            </button>
+          </>
         )}
       </Strip>
       <details>
@@ -236,7 +245,7 @@ export function ItemPanel({ item }: { item: Item }): JSX.Element {
               none={say.movesAlone}
               value={0}
               among={others}
-              take={(id) => id !== 0 && act.group([item.id, id])}
+              take={(id) => id !== 0 && act.group(item.id, id)}
             />
           )}
         </div>

@@ -62,7 +62,7 @@ export function Which(): JSX.Element | null {
         <button
           key={thing.id}
           aria-pressed={state.chosen.value === thing.id}
-          onClick={() => session.choose(thing.id)}
+          onClick={() => session.choose(thing.id, state.inside.value)}
         >
           {thing.name}
         </button>

@@ -37,6 +37,7 @@ function open(reading: string): void {
 export function ScoreLine(): JSX.Element {
   const scores = state.report.value?.scores;
   const live = state.live.value?.scores;
+  const within = state.layout.value?.crops.find(({ id }) => id === state.report.value?.crop);
   return (
     <div class="scores sans" role="group" aria-label={say.scores}>
       {PARTS.map(([part, name, reading]) => {
@@ -50,6 +51,7 @@ export function ScoreLine(): JSX.Element {
           </button>
         );
       })}
+      {scores && within !== undefined ? <span>{say.scoresIn({ crop: within.name })}</span> : null}
       {state.reading.value ? <span class="late">{say.reading}</span> : null}
     </div>
   );

@@ -1,17 +1,17 @@
 //! A thing laid again beside itself.
-use super::stack::moving;
+use super::stack::along;
 use super::{Act, Refused, called, fresh_id, name_of};
 use crate::layout::{Extra, Group, Id, Item, Layout, Role};
 
 /// Air between a thing and its repeat, mm (our choice).
 const BESIDE: i32 = 40;
 
-/// Lays a linen or an item again beside itself, with its group and what stands
-/// on them; changes nothing when it is neither.
+/// Lays a linen or an item again beside itself, with its group unless it is
+/// taken `alone`, and with what stands on them; changes nothing when it is neither.
 ///
 /// # Errors
 /// None so far as nothing there changes.
-pub fn repeat(layout: &Layout, id: Id) -> Result<Act, Refused> {
+pub fn repeat(layout: &Layout, id: Id, alone: bool) -> Result<Act, Refused> {
     let mut after = layout.clone();
     let name = called("done-repeated", &name_of(layout, id));
     if let Some(linen) = layout.linens.iter().find(|o| o.id == id) {
@@ -22,7 +22,7 @@ pub fn repeat(layout: &Layout, id: Id) -> Result<Act, Refused> {
         after.linens.push(copy);
     }
     if let Some(first) = layout.items.iter().find(|o| o.id == id) {
-        let along = moving(layout, id);
+        let along = along(layout, id, alone);
         let step = first.size.extent()[0] + BESIDE;
         let mut ids: Vec<(Id, Id)> = Vec::new();
         let known = |ids: &[(Id, Id)], old: Id| {
@@ -31,7 +31,7 @@ pub fn repeat(layout: &Layout, id: Id) -> Result<Act, Refused> {
         };
         for item in layout.items.iter().filter(|o| along.contains(&o.id)) {
             ids.push((item.id, fresh_id(&mut after)));
-            if let Some(group) = item.group.filter(|g| known(&ids, *g).is_none()) {
+            if let Some(group) = item.group.filter(|g| !alone && known(&ids, *g).is_none()) {
                 let copy = fresh_id(&mut after);
                 ids.push((group, copy));
                 after.groups.push(Group {

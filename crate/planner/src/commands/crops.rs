@@ -1,5 +1,6 @@
 //! Crops that come over the frame, and the copy space in one.
 use super::{Act, Refused, called, fresh_id};
+use crate::catalogue::{self, Kind};
 use crate::layout::{CopyArea, CopySpace, Crop, CropShape, Extra, Id, Layout, Ratio, clean_text};
 
 /// Two A4 pages side by side, mm of print (ISO 216).
@@ -61,6 +62,43 @@ fn place(
         extra: Extra::new(),
     });
     Act::between(called("done-added", &name), layout, &after)
+}
+
+/// Has a crop show a thing whole, or no longer; food goes by the dish it lies
+/// in.
+///
+/// # Errors
+/// When there is no such crop.
+pub fn must_show(layout: &Layout, id: Id, thing: Id) -> Result<Act, Refused> {
+    let mut after = layout.clone();
+    let crop = after.crops.iter_mut().find(|crop| crop.id == id);
+    let crop = crop.ok_or_else(|| Refused::Unknown(id.0.to_string()))?;
+    let thing = dish(layout, thing);
+    let before = crop.must_show.len();
+    crop.must_show.retain(|shown| dish(layout, *shown) != thing);
+    let is_item = layout.items.iter().any(|item| item.id == thing);
+    if crop.must_show.len() == before && is_item {
+        crop.must_show.push(thing);
+    }
+    let name = crop.name.clone();
+    Act::between(called("done-must-show", &name), layout, &after)
+}
+
+/// The dish that food lies in, however deep; what is no food itself.
+fn dish(layout: &Layout, id: Id) -> Id {
+    let mut at = id;
+    // No stack is taller than its items.
+    for _ in 0..layout.items.len() {
+        let item = layout.items.iter().find(|item| item.id == at);
+        let food = item.filter(|item| {
+            catalogue::prop(&item.prop).is_some_and(|entry| entry.kind == Kind::Food)
+        });
+        match food.and_then(|item| item.on) {
+            Some(below) => at = below,
+            None => break,
+        }
+    }
+    at
 }
 
 /// Keeps copy space in the upper part of a crop.

@@ -5,7 +5,8 @@ use glam::DVec2;
 
 use super::lock::is_locked;
 use super::snap::{Snap, snap};
-use super::{Act, Refused, move_by, moving, turn_by};
+use super::stack::along;
+use super::{Act, Refused, move_by, turn_by};
 use crate::layout::{Frame, Id, Layout, Units};
 use crate::scene::Scene;
 use crate::shape::{Bounds, Region, frame_outline, gap_within};
@@ -14,6 +15,8 @@ use crate::words::{Arg, length, rounded, say};
 /// What is in hand.
 pub struct Drag {
     id: Id,
+    /// Whether it is taken out of its group.
+    alone: bool,
     /// Everything that moves along.
     moves: BTreeSet<Id>,
     outline: Vec<DVec2>,
@@ -29,11 +32,11 @@ pub struct Drag {
 }
 
 impl Drag {
-    /// Takes hold of a thing; nothing when it is not there, or something that
+    /// Takes hold of a thing, `alone` or with its group; nothing when it is not there, or something that
     /// would move along is locked.
     #[must_use]
-    pub fn of(layout: &Layout, scene: &Scene, id: Id) -> Option<Self> {
-        let moves = moving(layout, id);
+    pub fn of(layout: &Layout, scene: &Scene, id: Id, alone: bool) -> Option<Self> {
+        let moves = along(layout, id, alone);
         if moves.iter().any(|id| is_locked(layout, *id)) {
             return None;
         }
@@ -58,6 +61,7 @@ impl Drag {
         };
         Some(Self {
             id,
+            alone,
             moves,
             outline: outline.clone(),
             bounds,
@@ -114,7 +118,12 @@ impl Drag {
         if self.half_degrees != 0 {
             return turn_by(layout, self.id, self.half_degrees);
         }
-        move_by(layout, self.id, [self.by.x as i32, self.by.y as i32])
+        move_by(
+            layout,
+            self.id,
+            self.alone,
+            [self.by.x as i32, self.by.y as i32],
+        )
     }
 
     /// Whether a keyed group of the drawing moves along.

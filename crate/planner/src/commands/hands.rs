@@ -50,6 +50,44 @@ pub fn add_hands(layout: &Layout, wish: &Wish) -> Result<Act, Refused> {
     Act::between(say("done-hands", &[]), layout, &after)
 }
 
+/// The other hand does it; a pair changes sides as a whole.
+///
+/// # Errors
+/// None so far as no hand can be locked.
+pub fn flip(layout: &Layout, id: Id) -> Result<Act, Refused> {
+    let mut after = layout.clone();
+    for hand in after.hands.iter_mut().filter(|o| is_of(o, id)) {
+        hand.side = match hand.side {
+            Side::Left => Side::Right,
+            Side::Right => Side::Left,
+        };
+    }
+    Act::between(say("done-flipped", &[]), layout, &after)
+}
+
+/// Shoots a hand and its pair in another exposure; one that no hand is left in
+/// goes, a clean one stays.
+///
+/// # Errors
+/// None so far as no hand can be locked.
+pub fn shoot_in(layout: &Layout, id: Id, exposure: Id) -> Result<Act, Refused> {
+    let mut after = layout.clone();
+    for hand in after.hands.iter_mut().filter(|o| is_of(o, id)) {
+        hand.exposure = exposure;
+    }
+    let hands = &after.hands;
+    let used = |e: &Exposure| hands.iter().any(|hand| hand.exposure == e.id);
+    after
+        .exposures
+        .retain(|e| e.kind == ExposureKind::Clean || used(e));
+    Act::between(say("done-exposure", &[]), layout, &after)
+}
+
+/// Whether a hand is this one or its pair.
+fn is_of(hand: &Hand, id: Id) -> bool {
+    hand.id == id || hand.pair == Some(id)
+}
+
 /// Hands for the wish, in an exposure of their own; ids run from `next`.
 /// Nothing when the item is not there.
 fn set(layout: &Layout, wish: &Wish, next: u16) -> Option<Set> {

@@ -15,17 +15,19 @@ mod snap;
 mod stack;
 #[cfg(test)]
 mod tests;
+mod thing;
 
 pub use add::{Own, OwnShape, add, add_own};
 pub use again::repeat;
 pub use away::remove;
-pub use crops::{add_crop, add_double_page, keep_copy_space};
+pub use crops::{add_crop, add_double_page, keep_copy_space, must_show};
 pub use drag::Drag;
-pub use hands::{Wish as HandsWish, add_hands};
+pub use hands::{Wish as HandsWish, add_hands, flip, shoot_in};
 pub use lay::{Offer, Wish as TableWish, lay, offers};
 pub use place::{move_by, turn_by};
 pub use snap::{Snap, snap};
 pub use stack::moving;
+pub use thing::{group, resize, set_role, take_apart};
 
 use std::fmt;
 

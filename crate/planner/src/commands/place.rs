@@ -3,17 +3,18 @@ use std::collections::BTreeSet;
 
 use glam::DVec2;
 
-use super::stack::{above, moving};
+use super::stack::{above, along};
 use super::{Act, Refused, called, name_of};
 use crate::layout::{Id, Layout, Point};
 
-/// Moves a thing, its group and what stands on them, mm.
+/// Moves a thing, its group unless it is taken `alone`, and what stands on them,
+/// mm.
 ///
 /// # Errors
 /// When one of them is locked.
-pub fn move_by(layout: &Layout, id: Id, by: [i32; 2]) -> Result<Act, Refused> {
+pub fn move_by(layout: &Layout, id: Id, alone: bool, by: [i32; 2]) -> Result<Act, Refused> {
     let mut after = layout.clone();
-    let along = moving(layout, id);
+    let along = along(layout, id, alone);
     let moved = |at: &mut Point| *at = at.moved(by[0], by[1]);
     let items = after.items.iter_mut().filter(|o| along.contains(&o.id));
     items.for_each(|o| moved(&mut o.at));

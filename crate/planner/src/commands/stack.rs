@@ -12,6 +12,17 @@ pub fn moving(layout: &Layout, id: Id) -> BTreeSet<Id> {
     })
 }
 
+/// What goes along with a thing: its group too, unless it is taken out of it,
+/// and all that stands on them.
+#[must_use]
+pub(super) fn along(layout: &Layout, id: Id, alone: bool) -> BTreeSet<Id> {
+    if alone {
+        above(layout, &BTreeSet::from([id]))
+    } else {
+        moving(layout, id)
+    }
+}
+
 /// These things and all that stands on them.
 pub(super) fn above(layout: &Layout, ids: &BTreeSet<Id>) -> BTreeSet<Id> {
     spread(layout, ids, |_, _| false)

@@ -71,27 +71,139 @@ fn what_stands_on_a_thing_and_its_group_go_along() {
 #[test]
 fn a_move_keeps_everything_that_goes_along_as_it_lay() {
     let before = laid();
-    let after = done(&before, move_by(&before, Id(6), [35, -20]));
+    let after = done(&before, move_by(&before, Id(6), false, [35, -20]));
     for id in [5, 6, 7] {
         let at = item(&before, id).at.moved(35, -20);
         assert_eq!(item(&after, id).at, at, "{id} goes along");
     }
     assert_eq!(item(&after, 3), item(&before, 3), "the bowl stays");
-    let far = move_by(&before, Id(6), [i32::MAX, 0]).expect("an edit");
+    let far = move_by(&before, Id(6), false, [i32::MAX, 0]).expect("an edit");
     let refused = far.edit.apply_checked(&mut before.clone());
     assert!(refused.is_err(), "out of the room");
 }
 
 #[test]
+fn a_thing_taken_out_of_its_group_goes_alone() {
+    let before = laid();
+    let after = done(&before, move_by(&before, Id(5), true, [35, -20]));
+    for id in [5, 7] {
+        let at = item(&before, id).at.moved(35, -20);
+        assert_eq!(item(&after, id).at, at, "{id}: the plate and its roll");
+    }
+    assert_eq!(item(&after, 6), item(&before, 6), "the fork stays");
+    assert_eq!(item(&after, 5).group, Some(Id(30)), "still of the setting");
+    let scene = crate::scene::Scene::of(&before, None);
+    let mut drag = Drag::of(&before, &scene, Id(5), true).expect("free");
+    drag.move_to(glam::DVec2::new(35.0, -20.0), 0.0);
+    assert!(drag.takes("item-7") && !drag.takes("item-6"), "nor dragged");
+    let after = done(&before, repeat(&before, Id(6), true));
+    let more = after.items.len() - before.items.len();
+    assert_eq!(more, 1, "a fork of its own, not a setting");
+    assert_eq!(after.groups, before.groups, "and no group for it");
+}
+
+#[test]
+fn there_is_one_hero() {
+    let before = laid();
+    let after = done(&before, set_role(&before, Id(5), Role::Hero));
+    assert_eq!(item(&after, 5).role, Role::Hero, "the plate now");
+    assert_eq!(item(&after, 3).role, Role::Support, "the bowl before");
+    let after = done(&before, set_role(&before, Id(5), Role::Accent));
+    assert_eq!(item(&after, 3).role, Role::Hero, "otherwise it stays");
+}
+
+#[test]
+fn rim_and_corners_stay_within_what_is_resized() {
+    use crate::layout::Size;
+    let mut before = laid();
+    before.items[0].size = Size::Rect {
+        width: 400,
+        depth: 260,
+        corner: 60,
+        rim: 50,
+    };
+    let after = done(&before, resize(&before, Id(2), [300, 80]));
+    let wanted = Size::Rect {
+        width: 300,
+        depth: 80,
+        corner: 40,
+        rim: 40,
+    };
+    assert_eq!(item(&after, 2).size, wanted, "a board");
+    let after = done(&before, resize(&before, Id(3), [10, 10]));
+    let wanted = Size::Disc {
+        diameter: 10,
+        rim: 5,
+    };
+    assert_eq!(item(&after, 3).size, wanted, "a bowl");
+}
+
+#[test]
+fn things_are_put_together_and_taken_apart() {
+    let before = laid();
+    let after = done(&before, group(&before, &[Id(2), Id(6)]));
+    assert_eq!(
+        item(&after, 2).group,
+        Some(Id(30)),
+        "into the group there is"
+    );
+    let after = done(&before, group(&before, &[Id(2), Id(3)]));
+    let new = item(&after, 2).group.expect("a group");
+    assert_eq!(item(&after, 3).group, Some(new), "both");
+    assert!(after.groups.iter().any(|g| g.id == new), "a new one");
+    let apart = done(&after, take_apart(&after, new));
+    assert_eq!(apart.items, before.items, "as they were");
+    assert_eq!(apart.groups, before.groups, "and no group is left over");
+}
+
+#[test]
+fn a_pair_changes_sides_and_exposures_as_a_whole() {
+    let mut before = laid();
+    before.hands[0].pair = Some(Id(25));
+    before.hands[1].pair = Some(Id(23));
+    let sides = |layout: &Layout| [layout.hands[0].side, layout.hands[1].side];
+    let after = done(&before, flip(&before, Id(23)));
+    let [one, other] = sides(&before);
+    let [now, then] = sides(&after);
+    assert!(now != one && then != other, "both");
+    let after = done(&before, shoot_in(&before, Id(23), Id(24)));
+    assert!(after.hands.iter().all(|h| h.exposure == Id(24)), "both");
+    let left: Vec<u16> = after.exposures.iter().map(|e| e.id.0).collect();
+    assert_eq!(left, [21, 24], "the empty one goes, the clean one stays");
+}
+
+#[test]
+fn a_thing_is_shown_whole_until_it_is_taken_off_the_list() {
+    let mut before = laid();
+    before.crops[0].must_show.clear();
+    let shown = |layout: &Layout| layout.crops[0].must_show.clone();
+    let after = done(&before, must_show(&before, Id(33), Id(4)));
+    assert_eq!(
+        shown(&after),
+        [Id(3)],
+        "soup goes by its bowl, not the board"
+    );
+    let off = done(&after, must_show(&after, Id(33), Id(3)));
+    assert_eq!(shown(&off), [], "and off again");
+    before.crops[0].must_show = vec![Id(4)];
+    let off = done(&before, must_show(&before, Id(33), Id(3)));
+    assert_eq!(shown(&off), [], "food on the list goes with its bowl");
+    before.crops[0].must_show.clear();
+    let cloth = done(&before, must_show(&before, Id(33), Id(1)));
+    assert_eq!(shown(&cloth), [], "cloth may be cut");
+    assert!(must_show(&before, Id(99), Id(3)).is_err(), "no such crop");
+}
+
+#[test]
 fn linens_hands_and_crops_move_alone() {
     let before = laid();
-    let after = done(&before, move_by(&before, Id(1), [5, 5]));
+    let after = done(&before, move_by(&before, Id(1), false, [5, 5]));
     assert_eq!(after.linens[0].at, Point::new(305, 605), "the napkin");
     assert_eq!(after.items, before.items, "nothing on it is of it");
-    let after = done(&before, move_by(&before, Id(23), [5, 5]));
+    let after = done(&before, move_by(&before, Id(23), false, [5, 5]));
     assert_eq!(after.hands[0].target, Point::new(905, 425), "its target");
     assert_eq!(after.hands[0].entry, before.hands[0].entry, "not its entry");
-    let after = done(&before, move_by(&before, Id(33), [5, 5]));
+    let after = done(&before, move_by(&before, Id(33), false, [5, 5]));
     assert_eq!(after.crops[0].at, Point::new(805, 480), "the crop");
 }
 
@@ -111,19 +223,19 @@ fn what_is_locked_is_refused_whoever_takes_it_along() {
         assert_eq!(act, Err(Refused::Locked(name.into())), "{name}");
     };
     let layout = locked(4);
-    refused(move_by(&layout, Id(4), [1, 0]), "soup");
-    refused(move_by(&layout, Id(2), [1, 0]), "soup");
+    refused(move_by(&layout, Id(4), false, [1, 0]), "soup");
+    refused(move_by(&layout, Id(2), false, [1, 0]), "soup");
     refused(turn_by(&layout, Id(3), 10), "soup");
     refused(remove(&layout, &[Id(3)]), "soup");
     let scene = crate::scene::Scene::of(&layout, None);
     for id in [2, 3, 4] {
-        let drag = Drag::of(&layout, &scene, Id(id));
+        let drag = Drag::of(&layout, &scene, Id(id), false);
         assert!(drag.is_none(), "{id} would take the soup along");
     }
     let layout = locked(3);
     refused(remove(&layout, &[Id(2)]), "bowl");
     let layout = locked(5);
-    refused(move_by(&layout, Id(6), [1, 0]), "plate");
+    refused(move_by(&layout, Id(6), false, [1, 0]), "plate");
     let said = Refused::Locked("plate".into()).to_string();
     assert_eq!(said, "Locked: plate; unlock first.", "said");
 }
@@ -173,7 +285,7 @@ fn what_led_to_a_thing_goes_with_it() {
 #[test]
 fn a_repeat_has_ids_a_group_and_a_stack_of_its_own() {
     let before = laid();
-    let after = done(&before, repeat(&before, Id(6)));
+    let after = done(&before, repeat(&before, Id(6), false));
     let new: Vec<&Item> = after.items[before.items.len()..].iter().collect();
     let names: Vec<&str> = new.iter().map(|o| o.name.as_str()).collect();
     assert_eq!(names, ["plate", "fork", "roll"], "all that goes along");
@@ -182,16 +294,21 @@ fn a_repeat_has_ids_a_group_and_a_stack_of_its_own() {
     assert_eq!(new[2].on, Some(new[0].id), "the new roll on the new plate");
     let group = new[0].group.expect("grouped");
     assert!(group != Id(30) && new[1].group == Some(group), "its own");
-    let bowl = done(&before, repeat(&before, Id(3)));
+    let bowl = done(&before, repeat(&before, Id(3), false));
     let copy = &bowl.items[6];
     assert_eq!(copy.role, Role::Support, "one hero");
     assert_eq!(copy.on, Some(Id(2)), "on the same board");
     assert_eq!(
-        done(&before, repeat(&before, Id(1))).linens.len(),
+        done(&before, repeat(&before, Id(1), false)).linens.len(),
         2,
         "linen"
     );
-    assert!(repeat(&before, Id(99)).expect("no fault").edit.is_empty());
+    assert!(
+        repeat(&before, Id(99), false)
+            .expect("no fault")
+            .edit
+            .is_empty()
+    );
 }
 
 #[test]
@@ -216,7 +333,7 @@ fn food_put_down_where_a_dish_is_lies_in_it() {
 fn a_drag_comes_to_what_a_move_or_a_turn_would() {
     let layout = laid();
     let scene = crate::scene::Scene::of(&layout, None);
-    let mut drag = Drag::of(&layout, &scene, Id(3)).expect("free");
+    let mut drag = Drag::of(&layout, &scene, Id(3), false).expect("free");
     drag.move_to(glam::DVec2::new(211.4, -83.6), 0.0);
     assert_eq!(drag.by(), glam::DVec2::new(211.0, -84.0), "whole mm");
     let words = drag.words(&layout.frame, layout.head.units);
@@ -224,7 +341,10 @@ fn a_drag_comes_to_what_a_move_or_a_turn_would() {
         words.contains("across") && words.contains("down"),
         "{words}"
     );
-    assert_eq!(drag.drop(&layout), move_by(&layout, Id(3), [211, -84]));
+    assert_eq!(
+        drag.drop(&layout),
+        move_by(&layout, Id(3), false, [211, -84])
+    );
     assert!(
         drag.takes("item-4") && drag.takes("shadow-3"),
         "its food too"
@@ -234,7 +354,10 @@ fn a_drag_comes_to_what_a_move_or_a_turn_would() {
     assert_eq!(drag.turn_to(-31.4), -31.0, "whole degrees");
     assert_eq!(drag.drop(&layout), turn_by(&layout, Id(3), -62));
     assert_eq!(drag.words(&layout.frame, layout.head.units), "-31°");
-    assert!(Drag::of(&layout, &scene, Id(99)).is_none(), "nothing there");
+    assert!(
+        Drag::of(&layout, &scene, Id(99), false).is_none(),
+        "nothing there"
+    );
 }
 
 #[test]

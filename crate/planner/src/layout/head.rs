@@ -2,7 +2,7 @@
 //! user has accepted.
 use serde::{Deserialize, Serialize};
 
-use super::limits::{MAX_NAME, MAX_NOTE};
+use super::limits::MAX_NAME;
 use super::read::Fields;
 use super::value::{Extra, Id};
 
@@ -69,7 +69,7 @@ impl Head {
         Self {
             title: f.name("title"),
             client: f.name("client"),
-            note: f.text("note", MAX_NOTE),
+            note: f.note("note"),
             units: f.choice("units").unwrap_or_default(),
             look: f.choice("look").unwrap_or_default(),
             revision: f

@@ -7,6 +7,7 @@
 mod alone;
 mod camera;
 mod check;
+mod clean;
 mod crop;
 mod head;
 mod item;
@@ -30,6 +31,7 @@ pub(crate) use alone::{
 };
 pub use camera::{Camera, Format, Light, LightShape, Rig};
 pub use check::references;
+pub use clean::clean_text;
 pub use crop::{CopyArea, CopySpace, Crop, CropShape};
 pub use head::{Accepted, Group, Head, Look, Revision, Units};
 pub use item::{Face, Finish, Item, Origin, Part, Parts, Role, Size, Tone};
@@ -39,7 +41,6 @@ pub(crate) use open::read_tree;
 pub use open::{FORMAT, Layout, VERSION, open};
 pub use people::{Action, Exposure, ExposureKind, Hand, Palm, Person, Side, Sleeve, SleeveLength};
 pub use problem::{Problem, ProblemKind};
-pub use read::clean_text;
 #[cfg(feature = "schema")]
 pub use schema::schema;
 pub use table::{Floor, Frame, Surface, Table, TableShape};

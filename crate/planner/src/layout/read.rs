@@ -5,7 +5,8 @@ use serde::de::DeserializeOwned;
 use serde::de::value::{Error as Unknown, StrDeserializer};
 use serde_json::{Map, Value};
 
-use super::limits::{MAX_EXTRA_BYTES, MAX_ID, MAX_NAME, MAX_PLACE, MAX_PROBLEMS};
+use super::clean::{clean_note, clean_text};
+use super::limits::{MAX_EXTRA_BYTES, MAX_ID, MAX_NAME, MAX_NOTE, MAX_PLACE, MAX_PROBLEMS};
 use super::problem::{Problem, ProblemKind};
 use super::text::line;
 use super::value::{Extra, Id, Point, Ratio, Srgb, Turn};
@@ -151,10 +152,19 @@ impl<'a> Fields<'a> {
         }
     }
 
+    /// Text of several lines.
+    pub(super) fn note(&mut self, key: &str) -> String {
+        self.text_by(key, MAX_NOTE, clean_note)
+    }
+
     pub(super) fn text(&mut self, key: &str, longest: usize) -> String {
+        self.text_by(key, longest, clean_text)
+    }
+
+    fn text_by(&mut self, key: &str, longest: usize, clean: fn(&str) -> String) -> String {
         match self.take(key) {
             None => String::new(),
-            Some(Value::String(s)) if s.chars().count() <= longest => clean_text(&s),
+            Some(Value::String(s)) if s.chars().count() <= longest => clean(&s),
             Some(Value::String(s)) => {
                 let allowed = format!("at most {longest} characters");
                 self.bad(ProblemKind::Limit, key, &s, &allowed);
@@ -369,24 +379,4 @@ impl<'a> Fields<'a> {
         }
         extra
     }
-}
-
-/// Text without control, zero-width and direction-changing characters, and
-/// without white space at its ends. Joiners that scripts need stay.
-#[must_use]
-pub fn clean_text(text: &str) -> String {
-    let kept = |c: &char| {
-        !c.is_control()
-            && !matches!(*c,
-                '\u{061c}' | '\u{200b}' | '\u{200e}' | '\u{200f}' | '\u{2028}' | '\u{2029}'
-                | '\u{202a}'..='\u{202e}' | '\u{2060}' | '\u{2066}'..='\u{2069}' | '\u{feff}')
-    };
-    let spaced = text.chars().map(|c| {
-        if matches!(c, '\n' | '\t' | '\r') {
-            ' '
-        } else {
-            c
-        }
-    });
-    spaced.filter(kept).collect::<String>().trim().into()
 }

@@ -5,7 +5,7 @@ use super::finding::{Finding, State};
 use super::separation::separation_score_of;
 use super::study::Study;
 use super::{balance, crops, fit, hero, separation_findings, spacing, triangle};
-use crate::layout::Role;
+use crate::layout::{Id, Role};
 use crate::order;
 use crate::scene::effective_role;
 use crate::words::say;
@@ -40,6 +40,8 @@ pub struct Report {
     pub findings: Vec<Finding>,
     /// The scores, once there are a frame and three dishes.
     pub scores: Option<Scores>,
+    /// The crop in view, of which the scores are; the whole frame without one.
+    pub crop: Option<Id>,
     /// Readings that do not apply, with the reason.
     pub waiting: Vec<Waiting>,
 }
@@ -59,14 +61,16 @@ pub fn report(study: &Study<'_>, settled: bool) -> Report {
     Report {
         findings: findings(study, settled),
         scores: scores(study),
+        crop: study.view(),
         waiting: waiting(study),
     }
 }
 
-/// The three scores of the picture or crop under study; `None` before there
-/// are three dishes.
+/// The three scores of the frame or the crop in view; `None` before there are
+/// three dishes.
 #[must_use]
 pub fn scores(study: &Study<'_>) -> Option<Scores> {
+    let study = study.viewed();
     study.has_three_dishes().then(|| Scores {
         balance: balance::score(study),
         triangle: triangle::score(study),
@@ -80,8 +84,8 @@ pub(super) fn findings(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     findings.extend(fit::read(study, settled));
     findings.extend(crops::read(study, settled));
     findings.extend(spacing::read(study, settled));
-    findings.extend(balance::read(study));
-    findings.extend(triangle::read(study));
+    findings.extend(balance::read(study.viewed()));
+    findings.extend(triangle::read(study.viewed()));
     findings.extend(hero::read(study));
     for finding in &mut findings {
         let key = &finding.key;

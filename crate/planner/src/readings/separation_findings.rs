@@ -91,7 +91,7 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     if !sleeves.is_empty() {
         findings.push(cuffs(study, &sleeves, settled));
     }
-    findings.extend(score(study));
+    findings.extend(score(study.viewed()));
     findings
 }
 

@@ -16,7 +16,10 @@ use crate::words::say;
 pub struct Study<'a> {
     layout: &'a Layout,
     crop: Option<&'a Crop>,
+    view: Option<Id>,
+    viewed: OnceCell<Box<Self>>,
     before: Option<Made<'a>>,
+    before_viewed: Option<Made<'a>>,
     quiet: Cell<bool>,
     scene: OnceCell<Scene>,
     walks: OnceCell<Vec<Rc<PartWalk>>>,
@@ -36,6 +39,18 @@ pub struct Kept {
     layout: Layout,
     scene: Scene,
     walks: Vec<Rc<PartWalk>>,
+    /// The same of the crop in view.
+    viewed: Option<Box<Self>>,
+}
+
+impl Kept {
+    fn made(&self) -> Made<'_> {
+        Made {
+            layout: &self.layout,
+            scene: &self.scene,
+            walks: &self.walks,
+        }
+    }
 }
 
 /// The picture under study on the table plane: the frame, or a crop of it.
@@ -76,7 +91,10 @@ impl<'a> Study<'a> {
         Self {
             layout,
             crop: None,
+            view: None,
+            viewed: OnceCell::new(),
             before: None,
+            before_viewed: None,
             quiet: Cell::new(false),
             scene: OnceCell::new(),
             walks: OnceCell::new(),
@@ -84,14 +102,37 @@ impl<'a> Study<'a> {
         }
     }
 
-    /// Studies what one crop keeps of a layout; the whole frame when the
-    /// layout has no such crop.
+    /// With a crop in view: scores and what stands behind them are of what it
+    /// keeps; of the whole frame when the layout has no such crop.
     #[must_use]
-    pub fn in_crop(layout: &'a Layout, crop: Id) -> Self {
+    pub fn viewing(self, crop: Id) -> Self {
+        let known = self.layout.crops.iter().any(|c| c.id == crop);
         Self {
-            crop: layout.crops.iter().find(|c| c.id == crop),
-            ..Self::new(layout)
+            view: known.then_some(crop),
+            ..self
         }
+    }
+
+    /// The crop in view.
+    pub(super) const fn view(&self) -> Option<Id> {
+        self.view
+    }
+
+    /// The study of what is in view: this one, or that of the crop.
+    pub(super) fn viewed(&self) -> &Self {
+        if self.view.is_none() {
+            return self;
+        }
+        let crop = || self.layout.crops.iter().find(|c| Some(c.id) == self.view);
+        let viewed = self.viewed.get_or_init(|| {
+            Box::new(Self {
+                crop: crop(),
+                before: self.before_viewed.or(self.before),
+                ..Self::new(self.layout)
+            })
+        });
+        viewed.hush(self.quiet.get());
+        viewed
     }
 
     /// Studies a layout after an edit: as [`Study::new`], to the last bit, but
@@ -99,11 +140,8 @@ impl<'a> Study<'a> {
     #[must_use]
     pub fn after(layout: &'a Layout, kept: &'a Kept) -> Self {
         Self {
-            before: Some(Made {
-                layout: &kept.layout,
-                scene: &kept.scene,
-                walks: &kept.walks,
-            }),
+            before: Some(kept.made()),
+            before_viewed: kept.viewed.as_ref().map(|viewed| viewed.made()),
             ..Self::new(layout)
         }
     }
@@ -133,6 +171,7 @@ impl<'a> Study<'a> {
                 .into_inner()
                 .unwrap_or_else(|| unreachable!("walked just now")),
             walks: self.walks.into_inner().unwrap_or_default(),
+            viewed: self.viewed.into_inner().map(|v| Box::new(v.keep())),
         }
     }
 

@@ -244,7 +244,7 @@ proptest! {
             return Ok(());
         };
         let along = moving(&before, chosen.id);
-        let moved = move_by(&before, chosen.id, by).expect("nothing is locked");
+        let moved = move_by(&before, chosen.id, false, by).expect("nothing is locked");
         let mut after = before.clone();
         if moved.edit.apply_checked(&mut after).is_err() {
             return Ok(());

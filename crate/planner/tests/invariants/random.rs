@@ -78,10 +78,10 @@ fn asked(layout: &Layout, (kind, which, x, y): Step) -> Option<Result<Act, Refus
     let other = things[(usize::from(which) / 7) % things.len()];
     let at = Point::new(850 + x, 500 + y);
     Some(match kind % 18 {
-        0..=3 => commands::move_by(layout, id, [x, y]),
+        0..=3 => commands::move_by(layout, id, x % 2 == 0, [x, y]),
         4 | 5 => commands::turn_by(layout, id, x),
         6 => commands::remove(layout, &[id]),
-        7 => commands::repeat(layout, id),
+        7 => commands::repeat(layout, id, y % 2 == 0),
         8 | 9 => {
             let known: Vec<&str> = catalogue::props()
                 .iter()

@@ -4,6 +4,7 @@ use svg::node::element::{Group, Path};
 
 use super::edge::{hatched, lined, looped, row};
 use super::lettering::{UNDER, cased, tape, tape_half};
+use super::view::Trims;
 use crate::drawing::path::{PathData, short};
 use crate::drawing::tone::{Tone, rgb};
 use crate::drawing::{PENCIL, Pen};
@@ -32,11 +33,14 @@ const PLACES: [f64; 5] = [0.84, 0.5, 0.16, 0.67, 0.33];
 /// A middle and half extents.
 type Box = (DVec2, DVec2);
 
-/// Every crop of the layout; no name covers what is `taken`.
-pub(super) fn crops(layout: &Layout, taken: Vec<Box>, pen: &Pen) -> Group {
+/// These crops of the layout; no name covers what is `taken`.
+pub(super) fn crops(layout: &Layout, trims: Trims, taken: Vec<Box>, pen: &Pen) -> Group {
     let unit = pen.weight;
     let mut group = Group::new();
     for (n, crop) in layout.crops.iter().enumerate() {
+        if !trims.has(crop.id) {
+            continue;
+        }
         let corners = crop_outline(layout, crop);
         group = trimmed(group, &corners, n, unit);
         if let Some(copy) = &crop.copy {
@@ -47,7 +51,7 @@ pub(super) fn crops(layout: &Layout, taken: Vec<Box>, pen: &Pen) -> Group {
             group = fold(group, (low.x + high.x) * 0.5, low.y, high.y, unit);
         }
     }
-    let named = tapes(layout, taken, unit);
+    let named = tapes(layout, trims, taken, unit);
     let named = named.iter().filter(|(name, ..)| !name.is_empty());
     for (n, (name, at, _)) in named.enumerate() {
         group = group.add(tape(name, *at, NAME * unit, n));
@@ -57,7 +61,12 @@ pub(super) fn crops(layout: &Layout, taken: Vec<Box>, pen: &Pen) -> Group {
 
 /// What is written on each tape, its middle and half extents, after what was
 /// `taken`, which has no words.
-pub(super) fn tapes(layout: &Layout, taken: Vec<Box>, unit: f64) -> Vec<(String, DVec2, DVec2)> {
+pub(super) fn tapes(
+    layout: &Layout,
+    trims: Trims,
+    taken: Vec<Box>,
+    unit: f64,
+) -> Vec<(String, DVec2, DVec2)> {
     let mut laid: Vec<(String, DVec2, DVec2)> = taken
         .into_iter()
         .map(|(at, half)| (String::new(), at, half))
@@ -68,7 +77,7 @@ pub(super) fn tapes(layout: &Layout, taken: Vec<Box>, unit: f64) -> Vec<(String,
         let at = free(edge, half, frame, &laid);
         laid.push((text, at, half));
     };
-    for crop in &layout.crops {
+    for crop in layout.crops.iter().filter(|crop| trims.has(crop.id)) {
         let (low, high) = bounds(&crop_outline(layout, crop));
         if crop.gutter > 0 {
             let middle = (low.x + high.x) * 0.5;

@@ -123,7 +123,18 @@ fn window(layout: &Layout, corners: &[DVec2], unit: f64) -> (PathData, Text) {
     let slid = towards.x * half.x * 1.2;
     let aside = slid.abs().clamp(least, room) * if slid > 0.0 { 1.0 } else { -1.0 };
     let below = towards.y > 0.3;
-    let away = unit * 16.0;
+    // The board may end just past the picture: the sash stands clear of that
+    // edge too, where there is room for it.
+    let board = if below {
+        f64::from(layout.table.depth) - high.y
+    } else {
+        low.y
+    };
+    let away = if (0.0..unit * 14.0).contains(&board) {
+        (board + unit * 15.0).max(unit * 16.0)
+    } else {
+        unit * 16.0
+    };
     let at = dvec2(
         middle.x + aside,
         if below { high.y + away } else { low.y - away },

@@ -21,7 +21,7 @@ mod view;
 pub use cloth::waiting;
 pub use cut::{Cut, cut, cut_file, view_box};
 pub use sheet::sheet;
-pub use view::{Keyed, Shown, View, translation};
+pub use view::{Keyed, Shown, Trims, View, translation};
 
 use glam::DVec2;
 use svg::node::element::Group;
@@ -70,13 +70,17 @@ pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
         }
         push("marks".into(), marks::marks(&view.marks, &pen), None);
     }
-    if view.crops {
+    if view.crops != Trims::None {
         let taken = if view.tags {
             tags::taken(layout, &shown, view.per_pixel)
         } else {
             Vec::new()
         };
-        push("crops".into(), crops::crops(layout, taken, &pen), None);
+        push(
+            "crops".into(),
+            crops::crops(layout, view.crops, taken, &pen),
+            None,
+        );
     }
     if view.tags {
         let tags = tags::tags(layout, &shown, view.per_pixel);

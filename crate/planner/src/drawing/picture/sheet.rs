@@ -6,7 +6,7 @@ use svg::node::element::{Rectangle, Text};
 use super::cut::{area, document};
 use super::groups;
 use super::lettering::lettering;
-use super::view::{INKED, PAPER, Shown, View};
+use super::view::{INKED, PAPER, Shown, Trims, View};
 use crate::drawing::path::tenth;
 use crate::layout::Layout;
 use crate::order;
@@ -31,7 +31,7 @@ pub fn sheet(layout: &Layout, shown: Shown) -> String {
         per_pixel: px * 1.5,
         shown,
         fine: true,
-        crops: true,
+        crops: Trims::All,
         ..View::default()
     };
     let numbered = numbered(layout);

@@ -34,7 +34,7 @@ fn keys(layout: &Layout, view: &View) -> Vec<String> {
 #[test]
 fn groups_lie_from_the_surface_to_the_tags() {
     let view = View {
-        crops: true,
+        crops: Trims::All,
         ..View::default()
     };
     let expected = [
@@ -230,7 +230,7 @@ fn no_name_of_a_crop_covers_another_or_a_tag() {
         let pen = pen(&layout, &view);
         let hands: Vec<&Hand> = layout.hands.iter().collect();
         let tags = tags::taken(&layout, &hands, per_pixel);
-        let mut laid = crops::tapes(&layout, tags, pen.weight);
+        let mut laid = crops::tapes(&layout, Trims::All, tags, pen.weight);
         while let Some((_, at, half)) = laid.pop() {
             for (name, other, size) in &laid {
                 let gap = (at - *other).abs() - (half + *size);

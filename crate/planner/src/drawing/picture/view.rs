@@ -17,6 +17,24 @@ pub enum Shown {
     Exposure(Id),
 }
 
+/// Which crops are drawn.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Trims {
+    /// Every one.
+    All,
+    /// None.
+    None,
+    /// One of them.
+    One(Id),
+}
+
+impl Trims {
+    /// Whether the crop of this number is drawn.
+    pub(super) fn has(self, crop: Id) -> bool {
+        self == Self::All || self == Self::One(crop)
+    }
+}
+
 /// How a layout is drawn.
 #[derive(Clone, Debug)]
 pub struct View {
@@ -28,8 +46,8 @@ pub struct View {
     pub marks: Vec<Mark>,
     /// Whether the frame, what lies past it and the marks are drawn.
     pub frame: bool,
-    /// Whether the crops are drawn.
-    pub crops: bool,
+    /// Which crops are drawn.
+    pub crops: Trims,
     /// Whether dishes and hands wear their tags.
     pub tags: bool,
     /// Whether grain and weave are drawn in full.
@@ -51,7 +69,7 @@ impl Default for View {
             shown: Shown::All,
             marks: Vec::new(),
             frame: true,
-            crops: false,
+            crops: Trims::None,
             tags: true,
             fine: false,
             paper: PAPER,

@@ -62,7 +62,7 @@ fn a_crop_has_scores_of_its_own_and_its_type_weighs() {
     )
     .crops;
     let score = |layout: &crate::layout::Layout| {
-        scores(&Study::in_crop(layout, Id(9))).and_then(|s| s.balance)
+        scores(&Study::new(layout).viewing(Id(9))).and_then(|s| s.balance)
     };
     let with = score(&layout).expect("dishes in the crop");
     layout.crops[0].copy = None;
@@ -70,6 +70,20 @@ fn a_crop_has_scores_of_its_own_and_its_type_weighs() {
     assert_ne!(with, without, "the headline pulls");
     let whole = scores(&Study::new(&layout)).and_then(|s| s.balance);
     assert_ne!(Some(without), whole, "the crop is another picture");
+    let read = report(&Study::new(&layout).viewing(Id(9)), false);
+    let balance = read.findings.iter().find(|f| f.key == "balance");
+    assert_eq!(
+        balance.map(|f| f.figure),
+        Some(without),
+        "what stands behind a score is of the same picture"
+    );
+    assert_eq!(read.crop, Some(Id(9)), "and the report says of which");
+    let unknown = report(&Study::new(&layout).viewing(Id(8)), false);
+    assert_eq!(
+        unknown,
+        report(&Study::new(&layout), false),
+        "no such crop, the whole frame"
+    );
 }
 
 /// Findings after any sequence of edits equal, bit for bit, those of the same
@@ -79,6 +93,8 @@ fn what_is_taken_over_equals_what_is_made_anew() {
     let mut layout = four();
     layout.linens =
         laid(r#""linens":[{"id":60,"name":"runner","at":[600,450],"size":[900,300]}]"#).linens;
+    layout.crops =
+        laid(r#""crops":[{"id":9,"name":"post","ratio":[4,5],"at":[600,450],"width":500}]"#).crops;
     let mut kept = Study::new(&layout).keep();
     let mut state = 7_u32;
     let mut roll = |sides: u32| {
@@ -87,7 +103,7 @@ fn what_is_taken_over_equals_what_is_made_anew() {
     };
     for step in 0..120 {
         let n = roll(layout.items.len() as u32) as usize;
-        match roll(8) {
+        match roll(9) {
             0 => layout.items.swap(n, 0),
             1 if layout.items.len() < 12 => {
                 let mut more = layout.items[n].clone();
@@ -98,13 +114,16 @@ fn what_is_taken_over_equals_what_is_made_anew() {
             2 if layout.items.len() > 4 => drop(layout.items.pop()),
             3 => layout.frame.at.x += roll(9) as i32 - 4,
             4 => layout.floor.colour = Srgb::hex(roll(0xff_ffff)),
-            5 => layout.linens[0].at.y = 300 + roll(300) as i32,
+            5 => layout.crops[0].at.x += roll(9) as i32 - 4,
+            6 => layout.linens[0].at.y = 300 + roll(300) as i32,
             _ => {
                 layout.items[n].at = Point::new(200 + roll(800) as i32, 200 + roll(500) as i32);
             }
         }
-        let anew = Study::new(&layout);
-        let over = Study::after(&layout, &kept);
+        // The crop comes into view and goes out of it.
+        let view = Id(if step % 5 < 3 { 9 } else { 0 });
+        let anew = Study::new(&layout).viewing(view);
+        let over = Study::after(&layout, &kept).viewing(view);
         assert_eq!(over.walks(), anew.walks(), "walks at step {step}");
         for n in 0..anew.scene().pieces.len() {
             assert_eq!(

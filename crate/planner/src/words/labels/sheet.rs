@@ -105,6 +105,7 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("grade-practice", "Rests on common practice; no source."),
     ("grade-ours", "The threshold is our choice."),
     ("scores", "Scores out of 100"),
+    ("scores-in", "in {crop}"),
     ("score-balance", "Balance"),
     ("score-triangle", "Triangle"),
     ("score-separation", "Separation"),

@@ -57,6 +57,7 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("unlock", "Unlock it"),
     ("repeat", "Repeat it"),
     ("take-away", "Take it away"),
+    ("only-this", "Only this one"),
     ("take-apart", "Take the group apart"),
     ("more-about", "Size, colour and place of the {thing}"),
     ("role", "In the picture it is"),

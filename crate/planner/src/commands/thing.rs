@@ -1,0 +1,91 @@
+//! What a thing is: its part in the picture, its size, and what it goes with.
+use super::{Act, Refused, called, fresh_id, name_of};
+use crate::layout::{Extra, Group, Id, Layout, Role, Size};
+use crate::words::say;
+
+/// Gives an item its part in the picture. There is one hero: the one before it
+/// becomes a main dish.
+///
+/// # Errors
+/// When an item that would change is locked.
+pub fn set_role(layout: &Layout, id: Id, role: Role) -> Result<Act, Refused> {
+    let mut after = layout.clone();
+    for item in &mut after.items {
+        if item.id == id {
+            item.role = role;
+        } else if role == Role::Hero && item.role == Role::Hero {
+            item.role = Role::Support;
+        }
+    }
+    Act::between(called("done-role", &name_of(layout, id)), layout, &after)
+}
+
+/// Resizes an item; its rim and corners stay within it. A traced outline keeps
+/// its size.
+///
+/// # Errors
+/// When it is locked.
+pub fn resize(layout: &Layout, id: Id, [wide, deep]: [i32; 2]) -> Result<Act, Refused> {
+    let mut after = layout.clone();
+    let most = wide.min(deep) / 2;
+    for item in after.items.iter_mut().filter(|o| o.id == id) {
+        match &mut item.size {
+            Size::Disc { diameter, rim } => {
+                *diameter = wide;
+                *rim = (*rim).min(wide / 2);
+            }
+            Size::Rect {
+                width,
+                depth,
+                corner,
+                rim,
+            } => {
+                [*width, *depth] = [wide, deep];
+                [*corner, *rim] = [(*corner).min(most), (*rim).min(most)];
+            }
+            Size::Oval { width, depth, rim } => {
+                [*width, *depth] = [wide, deep];
+                *rim = (*rim).min(most);
+            }
+            Size::Outline { .. } => {}
+        }
+    }
+    Act::between(called("done-resized", &name_of(layout, id)), layout, &after)
+}
+
+/// Puts items together, so that they move as one: into the group one of them
+/// is in already, else into a new one.
+///
+/// # Errors
+/// When one of them is locked.
+pub fn group(layout: &Layout, ids: &[Id]) -> Result<Act, Refused> {
+    let mut after = layout.clone();
+    let known = layout.items.iter().filter(|o| ids.contains(&o.id));
+    let known = known.filter_map(|o| o.group).next();
+    let group = known.unwrap_or_else(|| {
+        let id = fresh_id(&mut after);
+        after.groups.push(Group {
+            id,
+            name: String::new(),
+            extra: Extra::new(),
+        });
+        id
+    });
+    for item in after.items.iter_mut().filter(|o| ids.contains(&o.id)) {
+        item.group = Some(group);
+    }
+    Act::between(say("done-grouped", &[]), layout, &after)
+}
+
+/// Takes a group apart; its things stay where they are.
+///
+/// # Errors
+/// When one of them is locked.
+pub fn take_apart(layout: &Layout, group: Id) -> Result<Act, Refused> {
+    let mut after = layout.clone();
+    after.groups.retain(|o| o.id != group);
+    for item in after.items.iter_mut().filter(|o| o.group == Some(group)) {
+        item.group = None;
+    }
+    Act::between(say("done-apart", &[]), layout, &after)
+}

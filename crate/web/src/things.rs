@@ -1,0 +1,165 @@
+//! Acts on single things: what is added, what each is to the picture, and what
+//! crops keep of them.
+use planner::commands::{self, HandsWish, Own, OwnShape, Refused};
+use planner::edit::Run;
+use planner::layout::{Id, Point, Ratio, Role, Srgb};
+use planner::words::say;
+use serde::Deserialize;
+use wasm_bindgen::prelude::*;
+
+use crate::Planner;
+use crate::acts::during;
+use crate::objects::asked;
+
+/// An own dish by outline, size and colour.
+#[derive(Deserialize)]
+struct OwnWish {
+    name: String,
+    shape: String,
+    across: i32,
+    down: i32,
+    dish: String,
+    food: String,
+    at: [i32; 2],
+}
+
+#[wasm_bindgen]
+impl Planner {
+    /// Gives a thing its part in the picture, during a visit to a field or 0.
+    ///
+    /// # Errors
+    /// When nobody knows that part, or something that changes is locked.
+    pub fn set_role(&mut self, id: u16, role: JsValue, visit: u32) -> Result<JsValue, JsError> {
+        let role: Role = asked(role)?;
+        let act = commands::set_role(self.now(), Id(id), role)?;
+        self.make(act, during(visit))
+    }
+
+    /// Resizes a thing, mm, during a visit to a field or 0.
+    ///
+    /// # Errors
+    /// When it is locked or would leave the limits.
+    pub fn resize(
+        &mut self,
+        id: u16,
+        width: i32,
+        depth: i32,
+        visit: u32,
+    ) -> Result<JsValue, JsError> {
+        let act = commands::resize(self.now(), Id(id), [width, depth])?;
+        self.make(act, during(visit))
+    }
+
+    /// Puts two things together, so that they move as one.
+    ///
+    /// # Errors
+    /// When one is locked.
+    pub fn group(&mut self, one: u16, other: u16) -> Result<JsValue, JsError> {
+        let act = commands::group(self.now(), &[Id(one), Id(other)])?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Takes a group apart.
+    ///
+    /// # Errors
+    /// When one of its things is locked.
+    pub fn take_apart(&mut self, group: u16) -> Result<JsValue, JsError> {
+        let act = commands::take_apart(self.now(), Id(group))?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Has the other hand do it.
+    ///
+    /// # Errors
+    /// When it would break a limit.
+    pub fn flip(&mut self, hand: u16) -> Result<JsValue, JsError> {
+        let act = commands::flip(self.now(), Id(hand))?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Shoots a hand in another exposure.
+    ///
+    /// # Errors
+    /// When there is no such exposure.
+    pub fn shoot_in(&mut self, hand: u16, exposure: u16) -> Result<JsValue, JsError> {
+        let act = commands::shoot_in(self.now(), Id(hand), Id(exposure))?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Has a crop show a thing whole, or no longer.
+    ///
+    /// # Errors
+    /// When there is no such crop.
+    pub fn must_show(&mut self, crop: u16, thing: u16) -> Result<JsValue, JsError> {
+        let act = commands::must_show(self.now(), Id(crop), Id(thing))?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Adds a thing of the catalogue at a place, mm.
+    ///
+    /// # Errors
+    /// When nobody knows it, or the table is full.
+    pub fn add(&mut self, prop: &str, x: i32, y: i32) -> Result<JsValue, JsError> {
+        let act = commands::add(self.now(), &self.scene, prop, Point::new(x, y))?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Adds an own dish by outline, size and colour, with its food.
+    ///
+    /// # Errors
+    /// When a figure is out of range or the table is full.
+    pub fn add_own(&mut self, wish: JsValue) -> Result<JsValue, JsError> {
+        let wish: OwnWish = asked(wish)?;
+        let colour =
+            |text: &str| Srgb::parse(text).ok_or_else(|| JsError::new(&say("refused-colour", &[])));
+        let shape = OwnShape::parse(&wish.shape);
+        let own = Own {
+            name: &wish.name,
+            shape: shape.ok_or_else(|| Refused::Unknown(wish.shape.clone()))?,
+            across: wish.across,
+            down: wish.down,
+            dish: colour(&wish.dish)?,
+            food: colour(&wish.food)?,
+            at: Point::new(wish.at[0], wish.at[1]),
+        };
+        let act = commands::add_own(self.now(), &own)?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Sets one hand or a pair to an action, in an exposure of its own.
+    ///
+    /// # Errors
+    /// When the item is not there or there are too many hands.
+    pub fn add_hands(&mut self, wish: JsValue) -> Result<JsValue, JsError> {
+        let wish: HandsWish = asked(wish)?;
+        let act = commands::add_hands(self.now(), &wish)?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Adds a crop of this ratio, as large as the frame allows.
+    ///
+    /// # Errors
+    /// When the ratio or the number of crops is out of range.
+    pub fn add_crop(&mut self, name: &str, width: u16, height: u16) -> Result<JsValue, JsError> {
+        let act = commands::add_crop(self.now(), name, Ratio { width, height })?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Adds a magazine's double page in print, with bleed, safe margin, gutter.
+    ///
+    /// # Errors
+    /// When there are too many crops.
+    pub fn add_double_page(&mut self, name: &str) -> Result<JsValue, JsError> {
+        let act = commands::add_double_page(self.now(), name)?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Keeps copy space in the upper part of a crop.
+    ///
+    /// # Errors
+    /// When there is no such crop.
+    pub fn keep_copy_space(&mut self, id: u16) -> Result<JsValue, JsError> {
+        let act = commands::keep_copy_space(self.now(), Id(id))?;
+        self.make(act, Run::Alone)
+    }
+}

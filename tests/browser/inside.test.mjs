@@ -1,0 +1,97 @@
+// Things put together: a tap takes them all, a second one goes inside to the
+// single thing, and keys and a button do the same.
+
+import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
+import { after, before, test } from "node:test";
+
+import { assertAccessible, assertClean, browser, guarded, phone, root, serve } from "./support.mjs";
+
+let site;
+let chromium;
+before(async () => {
+  site = await serve();
+  chromium = await browser();
+});
+after(async () => {
+  await chromium?.close();
+  site?.stop();
+});
+
+const supper = JSON.parse(await readFile(`${root}static/starters/harbour-supper.spread.json`, "utf8"));
+const idOf = (name) => supper.items.find((item) => item.name === name).id;
+
+/** Outlines drawn round what is chosen. */
+const outlines = (page) =>
+  page.locator(".picture path.chosen").first().evaluate((path) => (path.getAttribute("d").match(/M/g) ?? []).length);
+const place = (page, id) => page.locator(`.picture [data-key="item-${id}"]`).getAttribute("transform");
+
+/** The loaf and the dark platter, put together. */
+async function together(options) {
+  const { context, faults } = await guarded(chromium, site.url, { ...options, reducedMotion: "reduce" });
+  const page = await context.newPage();
+  await page.goto(site.url);
+  await page.waitForSelector("html[data-core=ready]");
+  await page.locator(".first .solid").click();
+  await page.getByRole("button", { name: "Table", exact: true }).click();
+  const things = page.getByRole("region", { name: "Things on the table" });
+  await things.locator("button", { has: page.locator("span", { hasText: /^loaf$/ }) }).click();
+  await page.locator(".chosen-strip + details > summary").click();
+  await page.getByLabel("Moves together with").selectOption({ label: "dark platter" });
+  await page.locator(".chosen-strip").getByRole("button", { name: "Done" }).click();
+  await page.locator(".chosen-strip").waitFor({ state: "detached" });
+  return { context, faults, page };
+}
+
+test("a second tap goes inside what moves together", async () => {
+  const { context, faults, page } = await together(phone);
+  const [loaf, platter] = [idOf("loaf"), idOf("dark platter")];
+  await page.locator(".picture").scrollIntoViewIfNeeded();
+  const box = await page.locator(`.picture [data-key="item-${loaf}"]`).boundingBox();
+  const tap = async () => {
+    // Slower than a double tap, which fits the picture.
+    await page.waitForTimeout(400);
+    await page.touchscreen.tap(box.x + box.width * 0.55, box.y + box.height * 0.55);
+  };
+  await tap();
+  const only = page.getByRole("button", { name: "Only this one" });
+  await only.waitFor();
+  assert.equal(await only.getAttribute("aria-pressed"), "false", "all of it at first");
+  assert.equal(await outlines(page), 2, "loaf and platter are outlined");
+  await tap();
+  await page.locator('button[aria-pressed="true"]', { hasText: "Only this one" }).waitFor();
+  assert.equal(await page.locator(".chosen-strip h2").innerText(), "loaf", "what is under the finger");
+  assert.equal(await outlines(page), 1, "the loaf alone");
+  await assertAccessible(page);
+  const before = [await place(page, loaf), await place(page, platter)];
+  await page.locator(".chosen-strip + details > summary").click();
+  await page.getByRole("button", { name: "Right 1 cm" }).click();
+  const moved = [await place(page, loaf), await place(page, platter)];
+  assert.ok(moved[0] !== before[0] && moved[1] === before[1], `it moves alone: ${before} to ${moved}`);
+  await only.click();
+  assert.equal(await outlines(page), 2, "all of it again");
+  await page.getByRole("button", { name: "Right 1 cm" }).click();
+  const all = [await place(page, loaf), await place(page, platter)];
+  assert.ok(all[0] !== moved[0] && all[1] !== moved[1], "and moves together");
+  assertClean(faults);
+  await context.close();
+});
+
+test("keys go inside too, one thing after another", async () => {
+  const { context, faults, page } = await together({ viewport: { width: 1280, height: 800 } });
+  const things = page.getByRole("region", { name: "Things on the table" });
+  await things.locator("button", { has: page.locator("span", { hasText: /^loaf$/ }) }).click();
+  const heading = page.locator(".chosen-strip h2");
+  await page.locator(".picture").focus();
+  const seen = new Set();
+  for (let n = 0; n < 4; n += 1) {
+    await page.keyboard.press("Enter");
+    seen.add(await heading.innerText());
+    assert.equal(await outlines(page), 1, "one thing at a time");
+  }
+  assert.ok(seen.has("loaf") && seen.has("dark platter"), `each in turn: ${[...seen]}`);
+  await page.keyboard.press("Escape");
+  await heading.waitFor({ state: "detached" });
+  assertClean(faults);
+  await context.close();
+});

@@ -1,0 +1,68 @@
+// What goes to a printer, from wherever the page stands: the picture with its
+// crops, the numbered list, what there is to look at again, and the cautions.
+// It is made when printing begins and gone when it ends.
+
+import { signal } from "@preact/signals";
+import type { JSX } from "preact";
+import * as say from "#words";
+
+import type { Layout } from "./core";
+import { others, tagged, version } from "./panels/client";
+import { Kept } from "./panels/crops";
+import * as state from "./state";
+
+const printing = signal(false);
+const paper = matchMedia("print");
+paper.addEventListener("change", () => (printing.value = paper.matches));
+addEventListener("beforeprint", () => (printing.value = true));
+addEventListener("afterprint", () => (printing.value = false));
+
+/** What presses, unless it is the client who prints. */
+function Said(): JSX.Element | null {
+  if (state.stage.value === "client") return null;
+  const findings = (state.report.value?.findings ?? []).filter(
+    ({ state: is, taste }) => !taste && (is === "wont-work" || is === "look-again"),
+  );
+  return (
+    <>
+      {findings.length === 0 ? null : (
+        <section aria-label={say.findings}>
+          <h2>{say.findings}</h2>
+          <ul>
+            {findings.map(({ key, sentence, state: is }) => (
+              <li key={key}>
+                {sentence}
+                {is === "wont-work" ? <span class="sans"> {say.stateWontWork}</span> : null}
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <p class="caution">{say.cautionPapers}</p>
+      <p class="caution">{say.cautionCamera}</p>
+      {(state.layout.value?.hands ?? []).length === 0 ? null : <p class="caution">{say.cautionHands}</p>}
+    </>
+  );
+}
+
+export function Printed({ layout }: { layout: Layout }): JSX.Element | null {
+  if (!printing.value) return null;
+  const also = others(layout);
+  return (
+    <article class="printed">
+      <h1>{layout.title || say.untitledTable}</h1>
+      <p>{version(layout)}</p>
+      <Kept layout={layout} crop={0} name={say.clientWhole} lines />
+      <ol aria-label={say.clientList}>
+        {tagged(layout).map(({ number, text }) => (
+          <li key={number}>
+            <b>{number}</b> {text}
+          </li>
+        ))}
+      </ol>
+      {also === "" ? null : <p>{say.clientAlso({ things: also })}</p>}
+      {state.stage.value === "client" ? <p class="caution">{say.cautionClient}</p> : null}
+      <Said />
+    </article>
+  );
+}
