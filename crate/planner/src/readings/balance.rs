@@ -92,7 +92,7 @@ pub(super) fn read(study: &Study<'_>) -> Option<Finding> {
         from: picture.at,
         to: picture.on_table(centre),
     }];
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let id = if aside {
             "balance-lean"
         } else if score < BALANCE.edges[1] {

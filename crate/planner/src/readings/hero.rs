@@ -61,7 +61,7 @@ fn rank(study: &Study<'_>, hero: &Item) -> Option<Finding> {
         at: study.picture().on_table(at),
         radius: f64::from(w.max(d)) * 0.55,
     }];
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let args = [
             ("thing", Arg::Name(hero.name.clone())),
             ("rank", Arg::Text((place + 1).to_string())),
@@ -126,7 +126,8 @@ fn hidden(study: &Study<'_>, hero: &Item, by_hands: bool) -> Option<Finding> {
         }
     }
     order::sort(&mut about[1..], Id::cmp);
-    let mut names: Vec<String> = study.tell(|| about[1..].iter().map(|o| study.name(*o)).collect());
+    let mut names: Vec<String> =
+        study.sentence(|| about[1..].iter().map(|o| study.name(*o)).collect());
     let key = format!("hero:{}:{sort}", hero.id.0);
     let mut f = Finding::by(&HERO_HIDDEN, key, state, share * 100.0, about);
     let radius = whole
@@ -136,7 +137,7 @@ fn hidden(study: &Study<'_>, hero: &Item, by_hands: bool) -> Option<Finding> {
         at: whole.centroid().unwrap_or(DVec2::ZERO),
         radius,
     }];
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         order::sort(&mut names, Ord::cmp);
         names.dedup();
         let args = [

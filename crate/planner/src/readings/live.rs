@@ -1,17 +1,17 @@
-//! While something is dragged: states, figures and marks without words, and
-//! what the move makes better or worse.
+//! While something is dragged: states, figures, marks and sentences without
+//! their workings, and what the move makes better or worse.
 use crate::order::sort;
 use serde::Serialize;
 
 use super::finding::{Finding, Mark, State};
 use super::report::{Report, Scores, findings, scores};
-use super::study::Study;
+use super::study::{Study, Words};
 
 /// A difference smaller than this is the hand's tremble, not the move: mm,
 /// percent or points. Our choice.
 const TREMBLE: f64 = 0.5;
 
-/// A finding without its words.
+/// A finding without its working and remedy.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Figure {
     /// As the finding's.
@@ -26,8 +26,10 @@ pub struct Figure {
     pub taste: bool,
     /// As the finding's.
     pub figure: f64,
-    /// As the finding's.
+    /// As the finding's; without labels while something is dragged.
     pub marks: Vec<Mark>,
+    /// As the finding's.
+    pub sentence: String,
     #[serde(skip)]
     cost: f64,
 }
@@ -66,9 +68,9 @@ pub struct Shifts {
 /// Reads a layout in the middle of a drag.
 #[must_use]
 pub fn live(study: &Study<'_>) -> Live {
-    study.hush(true);
+    study.say_only(Words::Sentences);
     let found = findings(study, false);
-    study.hush(false);
+    study.say_only(Words::All);
     Live {
         findings: found.into_iter().map(Figure::of).collect(),
         scores: scores(study),
@@ -86,6 +88,7 @@ impl Figure {
             taste: f.taste,
             figure: f.figure,
             marks: f.marks,
+            sentence: f.sentence,
         }
     }
 }

@@ -38,7 +38,7 @@ pub(super) fn is_pressed(study: &Study<'_>, walk: &PartWalk) -> bool {
 #[must_use]
 pub fn separation_score_of(study: &Study<'_>) -> Option<f64> {
     let pressed = study.walks_by_number();
-    let pressed = pressed.into_iter().filter(|w| is_pressed(study, w));
+    let pressed = pressed.iter().filter(|w| is_pressed(study, w));
     let scores: Vec<f64> = pressed.map(|w| w.score).collect();
     overall_separation(&scores)
 }

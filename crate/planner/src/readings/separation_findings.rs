@@ -1,4 +1,6 @@
 //! What Separation has to say, one sentence for one cause.
+use std::rc::Rc;
+
 use super::finding::{Finding, State};
 use super::rules::{SEPARATION, SEPARATION_SCORE};
 use super::separation::{is_pressed, lost_share, separation_score_of};
@@ -188,7 +190,7 @@ fn single(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
     let key = format!("separation:{}:{:?}", loss.owner.0, loss.part);
     let about = vec![loss.owner, loss.ground];
     let mut f = finding(study, (key, loss.rank()), loss.walk.lost, about, &[loss]);
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let name = study.name(loss.owner);
         let id = if is_pale(study, loss.walk) {
             "separation-pale"
@@ -230,7 +232,7 @@ fn many(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
     let figure = lost_share(study, &parts);
     let key = format!("separation:on:{}", losses[0].ground_key());
     let mut f = finding(study, (key, 3), figure, owners.clone(), losses);
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let names: Vec<String> = owners.iter().map(|o| study.name(*o)).collect();
         let id = if owners.len() == 2 {
             "separation-two"
@@ -254,7 +256,7 @@ fn food(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
     let key = format!("separation:{}:{:?}", loss.owner.0, loss.part);
     let about = vec![loss.owner, loss.ground];
     let mut f = finding(study, (key, loss.rank()), loss.walk.lost, about, &[loss]);
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let name = study.name(loss.owner);
         let dish = loss.called(study);
         let pot = noun(&dish);
@@ -280,7 +282,7 @@ fn hand(study: &Study<'_>, loss: &Loss<'_>) -> Finding {
     let key = format!("separation:hand:{}", loss.owner.0);
     let about = vec![loss.owner, loss.ground];
     let mut f = finding(study, (key, 2), loss.walk.lost, about, &[loss]);
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let args = [
             ("flag", Arg::Text(flag_of(study, loss.owner))),
             ("share", Arg::Text(percent(loss.walk.lost))),
@@ -298,7 +300,7 @@ fn cuffs(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
     let figure = lost_share(study, &parts);
     let key = "separation:cuffs".into();
     let mut f = finding(study, (key, 2), figure, owners.clone(), losses);
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let mut flags: Vec<String> = owners.iter().map(|o| flag_of(study, *o)).collect();
         order::sort(&mut flags, String::cmp);
         flags.dedup();
@@ -323,8 +325,8 @@ fn cuffs(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
 /// What the score is made of, once there are three dishes.
 fn score(study: &Study<'_>) -> Option<Finding> {
     let score = separation_score_of(study).filter(|_| study.has_three_dishes())?;
-    let mut pressed = study.walks_by_number();
-    pressed.retain(|w| is_pressed(study, w));
+    let pressed = study.walks_by_number().iter();
+    let pressed: Vec<&Rc<PartWalk>> = pressed.filter(|w| is_pressed(study, w)).collect();
     let worst = pressed.iter().min_by(|a, b| a.score.total_cmp(&b.score))?;
     let owner = study.scene().pieces[worst.piece].owner;
     let state = (State::Holds, 3);
@@ -338,7 +340,7 @@ fn score(study: &Study<'_>) -> Option<Finding> {
     for (line, share) in &worst.runs {
         f.marks.extend(stitches(line, *share));
     }
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let thing = Arg::Name(study.name(owner));
         let id = if study.layout().hands.iter().any(|h| h.id == owner) {
             "separation-weakest-hand"

@@ -5,7 +5,7 @@ use super::finding::Remedy;
 use super::remedies::{self, Try};
 use super::separation::{is_pressed, lost_share};
 use super::separation_findings;
-use super::study::Study;
+use super::study::{Study, Words};
 use crate::colour::Shade;
 use crate::edit::Edit;
 use crate::layout::Id;
@@ -53,7 +53,7 @@ pub(super) fn first_worth(
 /// Lost share a finding tells of: of these parts when it has nothing to say.
 /// Parts that are cured leave it, so it may be about fewer.
 fn figure(study: &Study<'_>, key: &str, parts: &[(Id, PartKind)]) -> f64 {
-    study.hush(true);
+    study.say_only(Words::None);
     let found = separation_findings::read(study, false);
     let same = found.into_iter().find(|f| f.key == key);
     same.map_or_else(|| lost_share(study, parts), |f| f.figure / 100.0)
@@ -61,7 +61,7 @@ fn figure(study: &Study<'_>, key: &str, parts: &[(Id, PartKind)]) -> f64 {
 
 /// Length of outline lost by all that the look presses, mm.
 fn all_lost(study: &Study<'_>) -> f64 {
-    let walks = study.walks_by_number().into_iter();
+    let walks = study.walks_by_number().iter();
     let pressed = walks.filter(|w| is_pressed(study, w));
     pressed.map(|w| w.lost * w.length).sum()
 }
@@ -74,7 +74,7 @@ pub(super) fn outline(study: &Study<'_>, key: &str, parts: &[(Id, PartKind)]) ->
     let alone = owners.len() == 1;
     let one = |make: fn(&Study<'_>, Id) -> Option<Try>| alone.then(|| make(study, chief)).flatten();
     let pieces = &study.scene().pieces;
-    let walks = study.walks_by_number().into_iter();
+    let walks = study.walks_by_number().iter();
     let walked = walks.map(|w| &pieces[w.piece]);
     let own = walked.filter(|p| parts.contains(&(p.owner, p.part)));
     let colours: Vec<&[Shade]> = own.map(|p| p.shades.as_slice()).collect();

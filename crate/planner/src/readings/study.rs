@@ -20,10 +20,22 @@ pub struct Study<'a> {
     viewed: OnceCell<Box<Self>>,
     before: Option<Made<'a>>,
     before_viewed: Option<Made<'a>>,
-    quiet: Cell<bool>,
+    words: Cell<Words>,
     scene: OnceCell<Scene>,
     walks: OnceCell<Vec<Rc<PartWalk>>>,
+    by_number: OnceCell<Vec<Rc<PartWalk>>>,
     dishes: OnceCell<Vec<Dish>>,
+}
+
+/// How much of a finding is put into words.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(super) enum Words {
+    /// All of it.
+    All,
+    /// What it says, without its working and the labels of its marks.
+    Sentences,
+    /// Nothing: its figure alone is wanted.
+    None,
 }
 
 /// What was made of a layout, to be taken over where it still holds.
@@ -95,9 +107,10 @@ impl<'a> Study<'a> {
             viewed: OnceCell::new(),
             before: None,
             before_viewed: None,
-            quiet: Cell::new(false),
+            words: Cell::new(Words::All),
             scene: OnceCell::new(),
             walks: OnceCell::new(),
+            by_number: OnceCell::new(),
             dishes: OnceCell::new(),
         }
     }
@@ -131,7 +144,7 @@ impl<'a> Study<'a> {
                 ..Self::new(self.layout)
             })
         });
-        viewed.hush(self.quiet.get());
+        viewed.say_only(self.words.get());
         viewed
     }
 
@@ -206,12 +219,14 @@ impl<'a> Study<'a> {
 
     /// The walks by number and part instead of as they lie: sums and lists run
     /// in this order, so that the order of the file does not show.
-    pub(super) fn walks_by_number(&self) -> Vec<&PartWalk> {
-        let pieces = &self.scene().pieces;
-        let mut out: Vec<&PartWalk> = self.walks().iter().map(|w| &**w).collect();
-        let number = |w: &PartWalk| (pieces[w.piece].owner, pieces[w.piece].part);
-        order::sort(&mut out, |a, b| number(a).cmp(&number(b)));
-        out
+    pub(super) fn walks_by_number(&self) -> &[Rc<PartWalk>] {
+        self.by_number.get_or_init(|| {
+            let pieces = &self.scene().pieces;
+            let mut out = self.walks().to_vec();
+            let number = |w: &PartWalk| (pieces[w.piece].owner, pieces[w.piece].part);
+            order::sort(&mut out, |a, b| number(a).cmp(&number(b)));
+            out
+        })
     }
 
     /// Every dish that weighs something, in id order.
@@ -234,14 +249,23 @@ impl<'a> Study<'a> {
         }
     }
 
-    /// Whether words are left out, because something is being dragged.
-    pub(super) fn hush(&self, quiet: bool) {
-        self.quiet.set(quiet);
+    /// Says no more than this from now on.
+    pub(super) fn say_only(&self, words: Words) {
+        self.words.set(words);
     }
 
-    /// Words, unless they are left out.
+    /// Words of a working or a label, unless they are left out.
     pub(super) fn tell<T: Default>(&self, words: impl FnOnce() -> T) -> T {
-        if self.quiet.get() {
+        if self.words.get() == Words::All {
+            words()
+        } else {
+            T::default()
+        }
+    }
+
+    /// Words of a sentence, unless there are to be none.
+    pub(super) fn sentence<T: Default>(&self, words: impl FnOnce() -> T) -> T {
+        if self.words.get() == Words::None {
             T::default()
         } else {
             words()

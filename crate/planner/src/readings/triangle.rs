@@ -71,7 +71,7 @@ pub(super) fn read(study: &Study<'_>) -> Option<Finding> {
             text: study.tell(|| study.name(*id)),
         });
     }
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let names: Vec<String> = three.iter().map(|id| study.name(*id)).collect();
         say(id, &[("things", Arg::Text(listed(&names)))])
     });

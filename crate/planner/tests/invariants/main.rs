@@ -6,7 +6,7 @@ use planner::drawing::{Shown, sheet};
 use planner::edit::{Edit, History};
 use planner::layout::{Item, Layout, open};
 use planner::link::{link, unlink};
-use planner::readings::{Finding, Mark, Report, Study, report};
+use planner::readings::{Finding, Mark, Report, Study, live, report};
 use proptest::prelude::*;
 use proptest::test_runner::Config;
 
@@ -90,7 +90,12 @@ proptest! {
         steps in steps(8),
     ) {
         let mut history = History::new(start);
+        let mut kept = Study::new(history.layout()).keep();
         for step in steps {
+            // As the page's worker reads: going on from what was read before.
+            let study = Study::after(history.layout(), &kept);
+            drop(report(&study, false));
+            kept = study.keep();
             act(&mut history, step);
         }
         let file = history.layout().to_json();
@@ -99,6 +104,9 @@ proptest! {
         let (one, other) = (read(&fresh), read(history.layout()));
         prop_assert_eq!(apart(&one, &other), None, "the findings");
         prop_assert!(edits(&one) == edits(&other), "what they propose");
+        let over = Study::after(history.layout(), &kept);
+        prop_assert_eq!(live(&over), live(&Study::new(&fresh)), "in a drag");
+        prop_assert_eq!(apart(&one, &report(&over, true)), None, "after the last act");
     }
 
     #[test]

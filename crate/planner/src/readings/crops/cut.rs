@@ -91,7 +91,7 @@ fn spoiled(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Option<Find
             f.marks.extend(placed.lost(&silhouette(item), &label));
         }
     }
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let id = match (cut.len(), gone) {
             (1, true) => "crop-misses",
             (1, false) => "crop-cuts-must",
@@ -133,7 +133,7 @@ fn overview(study: &Study<'_>, placed: &Placed<'_>) -> Finding {
     sort(&mut cut, |a: &(Id, f64), b| a.0.cmp(&b.0));
     let most = cut.iter().map(|c| c.1).fold(0.0, f64::max);
     let mut f = placed.finding(&CROP_CUT, "all", (State::Holds, 3), most, &[]);
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let id = match (cut.len(), out) {
             (0, 0) => "crop-whole",
             (0, _) => "crop-leaves",

@@ -54,7 +54,7 @@ pub(super) fn read(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Vec
         f.marks
             .extend(overruns(&inside.unwrap_or_default(), &label));
     }
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let names: Vec<String> = things.iter().map(|id| study.name(*id)).collect();
         let id = match caught.len() {
             1 if study.item(first.id).is_none() => "crop-gutter-hand",
@@ -144,7 +144,7 @@ fn copy(study: &Study<'_>, placed: &Placed<'_>, strip: [f64; 2]) -> Option<Findi
     let outline = on_table(placed.layout, both);
     let label = study.tell(|| length(over, units));
     f.marks = vec![super::Mark::Overrun { outline, label }];
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let crop = Arg::Name(placed.crop.name.clone());
         say("crop-gutter-copy", &[("crop", crop)])
     });

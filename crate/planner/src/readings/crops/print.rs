@@ -48,7 +48,7 @@ fn outside(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Option<Find
         difference(&crop, &[&frame])
     });
     f.marks = overruns(&past.unwrap_or_default(), &label);
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let crop = Arg::Name(placed.crop.name.clone());
         say("crop-outside", &[("crop", crop), ("over", text)])
     });
@@ -93,7 +93,7 @@ fn bleed(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Option<Findin
         return None;
     }
     let mut f = placed.finding(&CROP_BLEED, "bleed", (State::LookAgain, 3), missing, &[]);
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let units = placed.layout.head.units;
         let args = [
             ("crop", Arg::Name(placed.crop.name.clone())),
@@ -168,7 +168,7 @@ fn copy(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Option<Finding
         label: study.tell(|| length(over, layout.head.units)),
     }];
     let trimmed = over > safe(placed);
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let id = if trimmed {
             "crop-copy-cut"
         } else {
@@ -237,7 +237,7 @@ fn things(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Vec<Finding>
         }
         let sort = format!("safe:{}", id.0);
         let mut f = placed.finding(&CROP_SAFE, &sort, (State::LookAgain, 3), over, &[id]);
-        f.sentence = study.tell(|| {
+        f.sentence = study.sentence(|| {
             let text = |mm: f64| Arg::Text(length(mm, layout.head.units));
             let args = [
                 ("thing", Arg::Name(study.name(id))),

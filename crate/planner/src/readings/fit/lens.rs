@@ -73,7 +73,7 @@ fn ceiling(study: &Study<'_>, stands: Stands, settled: bool) -> Finding {
     let rank = if state == State::Holds { 3 } else { 1 };
     let key = "fit:ceiling".into();
     let mut f = Finding::by(&FIT_CEILING, key, (state, rank), stands.room, Vec::new());
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let text = |mm: f64| Arg::Text(length(mm, units));
         let args = [
             ("needed", text(stands.needed)),
@@ -209,7 +209,7 @@ fn in_the_way(study: &Study<'_>, now: Stands, settled: bool) -> Option<Finding> 
         State::LookAgain
     };
     let mut f = Finding::by(&FIT_LENS, "fit:lens".into(), (state, 1), clear, vec![id]);
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let text = |mm: f64| Arg::Text(length(mm, l.head.units));
         let args = [
             ("thing", Arg::Name(study.name(id))),

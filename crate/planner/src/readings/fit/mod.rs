@@ -48,7 +48,7 @@ fn board(study: &Study<'_>, settled: bool) -> Option<Finding> {
     let mut f = Finding::by(&FIT_BOARD, "fit:board".into(), state, over, shown.clone());
     let label = study.tell(|| length(over, l.head.units));
     f.marks = overrun(&frame, &table, &label);
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let id = match (l.table.shape, spared, shown.is_empty()) {
             (_, true, _) => "fit-board-spared",
             (TableShape::Round, ..) => "fit-round",
@@ -91,7 +91,7 @@ fn margin(study: &Study<'_>, frame: &[DVec2], table: &[DVec2]) -> Option<Finding
     }
     let state = (State::LookAgain, 3);
     let mut f = Finding::by(&FIT_MARGIN, "fit:margin".into(), state, spare, Vec::new());
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let args = [
             ("over", Arg::Text(length(spare, l.head.units))),
             ("ground", Arg::Name(study.name(Id(0)))),
@@ -127,7 +127,7 @@ fn cloth(study: &Study<'_>) -> Vec<Finding> {
             let mut f = Finding::by(&FIT_BOARD, key, (State::LookAgain, 3), over, vec![c.id]);
             let label = study.tell(|| length(over, l.head.units));
             f.marks = overrun(&frame, &outline, &label);
-            f.sentence = study.tell(|| {
+            f.sentence = study.sentence(|| {
                 let args = [
                     ("over", Arg::Text(length(over, l.head.units))),
                     ("linen", Arg::Name(c.name.clone())),

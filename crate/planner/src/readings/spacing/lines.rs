@@ -186,7 +186,7 @@ fn brushed(study: &Study<'_>, crop: &Crop, brushes: &[Brush]) -> Finding {
             label: study.tell(|| length(b.width, units)),
         });
     }
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let names: Vec<String> = brushes.iter().map(|b| study.name(b.id)).collect();
         let args = [
             ("crop", Arg::Name(crop.name.clone())),
@@ -304,7 +304,7 @@ fn joints(study: &Study<'_>) -> Option<Finding> {
         names.dedup();
         Arg::Text(listed(&names))
     };
-    let sentence = study.tell(|| {
+    let sentence = study.sentence(|| {
         let args = [("crops", named(&crops)), ("flags", named(&hands))];
         say("spacing-joint", &args)
     });

@@ -82,7 +82,7 @@ fn about(study: &Study<'_>, chief: Id, flags: &[&Flag]) -> Finding {
             label: study.tell(|| length(flag.figure, units)),
         });
     }
-    f.sentence = study.tell(|| {
+    f.sentence = study.sentence(|| {
         let names: Vec<String> = others.iter().map(|id| study.name(*id)).collect();
         let args = [
             ("chief", Arg::Name(study.name(chief))),

@@ -68,8 +68,11 @@ pub(super) fn flags(study: &Study<'_>, things: &[Thing]) -> Vec<Flag> {
         }
     }
     for (id, edge, every) in edges(study) {
+        let Ok(ground) = Region::from_polygon(&edge) else {
+            continue;
+        };
         for thing in things.iter().filter(|t| !t.arm && (every || t.is_main())) {
-            out.extend(at_edge(id, &edge, thing, limit));
+            out.extend(at_edge(id, &edge, &ground, thing, limit));
         }
     }
     let shown = |f: &Flag| study.scene().frame.contains((f.from + f.to) * 0.5);
@@ -192,9 +195,14 @@ fn edges(study: &Study<'_>) -> Vec<(Id, Vec<DVec2>, bool)> {
 }
 
 /// A dish against the edge of the board or of a linen.
-fn at_edge(edge_id: Id, edge: &[DVec2], thing: &Thing, limit: f64) -> Option<Flag> {
+fn at_edge(
+    edge_id: Id,
+    edge: &[DVec2],
+    ground: &Region,
+    thing: &Thing,
+    limit: f64,
+) -> Option<Flag> {
     let area = thing.areas.first()?;
-    let ground = Region::from_polygon(edge).ok()?;
     // Most things lie well inside, which their box tells cheaply.
     let corners = area.region.bounds()?.corners();
     if lies(&corners, edge)?.least >= limit {
@@ -215,7 +223,7 @@ fn at_edge(edge_id: Id, edge: &[DVec2], thing: &Thing, limit: f64) -> Option<Fla
     let found = lies(&area.outline, edge)?;
     let need = KISSING_OVERLAP * area.short;
     if found.most <= 0.0 {
-        let g = gap_within(&ground, &area.region, limit).filter(|g| g.distance > 0.0)?;
+        let g = gap_within(ground, &area.region, limit).filter(|g| g.distance > 0.0)?;
         let way = (g.to - g.from).normalize_or_zero();
         let missing = limit - g.distance;
         let (clear, lap) = (way * missing, way * -(g.distance + need));

@@ -60,22 +60,40 @@ pub(super) fn things(study: &Study<'_>) -> Vec<Thing> {
         .items
         .iter()
         .filter(|i| i.on.is_none() && !scatter(&i.prop));
+    let pieces = &study.scene().pieces;
+    let mut from = 0;
     let mut out: Vec<Thing> = dishes
         .filter_map(|item| {
             let [w, d] = item.size.extent();
+            let short = f64::from(w.min(d));
+            // Its outline lies in the scene already, unless it has a well alone;
+            // dishes and their pieces lie in one order.
+            let own = |p: &std::rc::Rc<Piece>| {
+                p.owner == item.id && matches!(p.part, PartKind::Rim | PartKind::Food)
+            };
+            let area = match pieces[from..].iter().position(own) {
+                Some(on) => {
+                    from += on;
+                    Area {
+                        outline: pieces[from].outline.clone(),
+                        region: pieces[from].region.clone(),
+                        short,
+                    }
+                }
+                None => Area::of(silhouette(item), short)?,
+            };
             Some(Thing {
                 id: item.id,
                 group: item.group,
                 role: stack_role(layout, item.id),
                 arm: false,
-                areas: vec![Area::of(silhouette(item), f64::from(w.min(d)))?],
+                areas: vec![area],
                 height: item.height,
             })
         })
         .collect();
     // Of two that weigh the same the first is the chief side: never the file's.
     order::sort(&mut out, |a, b| a.id.cmp(&b.id));
-    let pieces = &study.scene().pieces;
     for hand in &layout.hands {
         let limb = |p: &&std::rc::Rc<Piece>| {
             p.owner == hand.id && matches!(p.part, PartKind::Hand | PartKind::Sleeve)
