@@ -4,20 +4,19 @@
 //!
 //! To add one: write a function like those below and name it in the group.
 
+mod full_table;
+
 use std::hint::black_box;
 
 use criterion::{BenchmarkId, Criterion, criterion_group, criterion_main};
+use full_table::{AREA_EACH, laid};
 use glam::DVec2;
-use planner::catalogue::{item_from, prop};
 use planner::colour::{Lab, ciede2000};
-use planner::layout::{Id, Layout, LayoutId, Point, Role};
 use planner::readings::{Study, live, report};
 use planner::shape::{CHORD_ERROR, Region, disc, rect, visible};
 
 /// Things laid at the density of a full table.
 const COUNTS: [u32; 3] = [60, 200, 800];
-/// Table area per thing, mm²: sixty on 2 m by 0.95 m.
-const AREA_EACH: f64 = 2000.0 * 950.0 / 60.0;
 
 /// A fixed sum of the same kind of work, never changed.
 fn calibration(criterion: &mut Criterion) {
@@ -86,42 +85,17 @@ fn colour_differences(criterion: &mut Criterion) {
     });
 }
 
-/// A table of `count` dishes at the density of a full one, the first the hero,
-/// every tenth a main dish, each with a rim and a well.
-fn laid(count: u16) -> Layout {
-    let mut layout = Layout::empty(LayoutId(1));
-    let side = (f64::from(count) * AREA_EACH).sqrt();
-    (layout.table.width, layout.table.depth) = (side as i32, side as i32);
-    layout.frame.at = layout.table.centre();
-    layout.frame.width = (side * 0.95) as i32;
-    let plate = prop("dinner-plate").expect("in the catalogue");
-    for step in 1..=count {
-        let fraction = |by: f64| (f64::from(step) * by).fract();
-        let at = DVec2::new(
-            fraction(0.754_877_666_246_692_7),
-            fraction(0.569_840_290_998_053_2),
-        );
-        let mut item = item_from(plate, Id(step), step, Point::nearest(at * side));
-        let across = 80 + (200.0 * fraction(0.618_033_988_749_894_9)) as i32;
-        item.size = item.size.resized(across, across);
-        item.role = match step {
-            1 => Role::Hero,
-            _ if step % 10 == 0 => Role::Support,
-            _ => Role::Filler,
-        };
-        layout.items.push(item);
-    }
-    layout
-}
-
 /// One step of a drag: a dish moves by a centimetre and all is read again,
-/// going on from what was made for the step before.
+/// going on from what was made of the layout when it was read before the drag,
+/// as the page's worker does.
 fn live_step(criterion: &mut Criterion) {
     let mut group = criterion.benchmark_group("live step");
     group.sample_size(20);
     for count in COUNTS {
         let layout = laid(count as u16);
-        let kept = Study::new(&layout).keep();
+        let study = Study::new(&layout);
+        black_box(report(&study, false));
+        let kept = study.keep();
         let mut moved = layout.clone();
         moved.items[count as usize / 2].at.x += 10;
         group.bench_function(BenchmarkId::from_parameter(count), |bencher| {

@@ -154,15 +154,13 @@ impl Planner {
             .iter()
             .filter(|f| changed(&f.key) && beside(&f.key, crops));
         self.view.marks = shown.flat_map(|f| f.marks.iter().cloned()).collect();
-        // Words are made for what changes alone; what is over keeps its last.
-        let told = if moved.is_empty() {
-            Vec::new()
-        } else {
-            report(&study, false).findings
-        };
+        // What is over keeps its last sentence.
         let said = |key: &str| {
-            let found = told.iter().chain(&before.findings).find(|f| f.key == key);
-            found.map_or("", |f| f.sentence.as_str())
+            let told = now.findings.iter().find(|f| f.key == key);
+            let last = || before.findings.iter().find(|f| f.key == key);
+            told.map(|f| f.sentence.as_str())
+                .or_else(|| last().map(|f| f.sentence.as_str()))
+                .unwrap_or_default()
         };
         let changes = moved.iter().map(|shift| Change {
             key: &shift.key,
