@@ -1,6 +1,8 @@
 // Measures the built page in Chromium, at full speed and with its processor
 // slowed down, and prints rows of `{ what, slowed, figure, unit, calibration? }` as JSON.
 
+import { readings } from "./bench-readings.mjs";
+import { calibrate, handle, share, toucher } from "./measure.mjs";
 import { browser, phone, serve } from "./support.mjs";
 
 /** How much slower than this machine: a mid-range phone, by common practice, no source. */
@@ -9,12 +11,6 @@ const STARTS = 5;
 const FRAMES = 300;
 /** A frame later than this was seen as a jerk, ms. */
 const LATE = 25;
-
-const sorted = (numbers) => [...numbers].sort((a, b) => a - b);
-const share = (numbers, part) => {
-  const all = sorted(numbers);
-  return all[Math.min(all.length - 1, Math.floor(part * all.length))];
-};
 
 /** Counts work per frame and the frames themselves, from outside the page's own code. */
 function instrument() {
@@ -34,17 +30,6 @@ function instrument() {
     ask(tick);
   };
   ask(tick);
-}
-
-/** A fixed sum, never changed; ms. */
-function calibrate() {
-  const times = Array.from({ length: 9 }, () => {
-    const start = performance.now();
-    let sum = 0;
-    for (let step = 0; step < 2_000_000; step += 1) sum = (sum + Math.sqrt(step)) % 1000;
-    return sum >= 0 ? performance.now() - start : NaN;
-  });
-  return times.sort((a, b) => a - b)[4];
 }
 
 async function openSlowed(chromium, url, slowed) {
@@ -78,33 +63,6 @@ async function starts(chromium, url, slowed) {
   ];
 }
 
-/** A place in the picture where something follows the finger, found by trying. */
-async function handle(page, touch) {
-  const box = await page.locator(".picture > svg").boundingBox();
-  if (box === null) throw new Error("the page shows no picture");
-  await page.evaluate(() => {
-    globalThis.moves = 0;
-    // Of things that are drawn, not of what marks them as chosen.
-    const drawn = (change) => change.target.closest("[data-key]") !== null;
-    const count = (changes) => (globalThis.moves += changes.filter(drawn).length);
-    new MutationObserver(count).observe(document.body, {
-      subtree: true, attributes: true, attributeFilter: ["transform"],
-    });
-  });
-  for (const down of [0.5, 0.35, 0.65, 0.25, 0.75]) {
-    for (const across of [0.5, 0.35, 0.65, 0.2, 0.8]) {
-      const [x, y] = [box.x + box.width * across, box.y + box.height * down];
-      await page.evaluate(() => (globalThis.moves = 0));
-      await touch("touchStart", x, y);
-      for (let step = 1; step <= 8; step += 1) await touch("touchMove", x + 3 * step, y);
-      await page.waitForTimeout(200);
-      if ((await page.evaluate(() => globalThis.moves)) > 0) return { x: x + 24, y };
-      await touch("touchEnd");
-    }
-  }
-  throw new Error("nothing in the picture follows a finger");
-}
-
 /** Drags one thing of the first table in a circle for 300 frames. */
 async function drag(chromium, url, slowed) {
   const { context, page, session } = await openSlowed(chromium, url, slowed);
@@ -112,10 +70,7 @@ async function drag(chromium, url, slowed) {
   await page.locator(".first .solid").tap();
   await page.locator(".cured").waitFor();
   await page.waitForTimeout(1000);
-  const touch = (type, x, y) =>
-    session.send("Input.dispatchTouchEvent", {
-      type, touchPoints: x === undefined ? [] : [{ x, y }],
-    });
+  const touch = toucher(session);
   const calibration = await page.evaluate(calibrate);
   const { x, y } = await handle(page, touch);
   await page.evaluate(() => (globalThis.frameRecord.on = true));
@@ -143,7 +98,7 @@ const chromium = await browser();
 try {
   const rows = [];
   for (const slowed of [1, SLOWED]) {
-    for (const measure of [starts, drag]) {
+    for (const measure of [starts, drag, readings]) {
       const found = await measure(chromium, site.url, slowed);
       rows.push(...found.map((row) => ({ ...row, slowed })));
     }

@@ -3,29 +3,19 @@
 
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
-import { after, before, test } from "node:test";
+import { test } from "node:test";
 
-import { assertClean, browser, guarded, phone, require, root, serve } from "./support.mjs";
+import { setUp } from "./setup.mjs";
+import { assertClean, phone, require, root } from "./support.mjs";
 
 const jsqr = require("jsqr").default;
 
-let site;
-let chromium;
-before(async () => {
-  site = await serve();
-  chromium = await browser();
-});
-after(async () => {
-  await chromium?.close();
-  site?.stop();
-});
+const { guarded, started } = setUp();
 
 /** A page with its papers open. */
 async function papers() {
-  const { context, faults } = await guarded(chromium, site.url, { ...phone, reducedMotion: "reduce" });
-  const page = await context.newPage();
-  await page.goto(site.url);
-  await page.waitForSelector("html[data-core=ready]");
+  const { context, faults } = await guarded({ ...phone, reducedMotion: "reduce" });
+  const page = await started(context);
   await page.locator(".solid").tap();
   await page.getByRole("button", { name: "Now yours" }).tap();
   for (const dish of ["black olives", "rice", "dark-crusted loaf"]) {

@@ -1,29 +1,18 @@
 // What can be taken back and made again, also after the page was closed.
 
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
+import { test } from "node:test";
 
-import { assertClean, browser, guarded, phone, serve } from "./support.mjs";
+import { ready, setUp } from "./setup.mjs";
+import { assertClean } from "./support.mjs";
 
-let site;
-let chromium;
-before(async () => {
-  site = await serve();
-  chromium = await browser();
-});
-after(async () => {
-  await chromium?.close();
-  site?.stop();
-});
+const { guarded, started } = setUp();
 
-const ready = (page) => page.waitForSelector("html[data-core=ready]");
 const saved = (page) => page.locator(".head").getByText(/^saved on/).waitFor();
 
 /** The demonstration table, at work. */
 async function open(context) {
-  const page = await context.newPage();
-  await page.goto(site.url);
-  await ready(page);
+  const page = await started(context);
   await page.locator(".solid").tap();
   await page.getByRole("button", { name: "Table", exact: true }).tap();
   await saved(page);
@@ -46,7 +35,7 @@ async function nudge(page, key, times = 1) {
 }
 
 test("undo and redo stand where they stood before a reload", async () => {
-  const { context, faults } = await guarded(chromium, site.url, phone);
+  const { context, faults } = await guarded();
   const page = await open(context);
   const [undo, redo] = ["Undo", "Redo"].map((name) => page.getByRole("button", { name, exact: true }));
   await page.locator("ol button, ul button").filter({ hasText: /^\s*3?\s*loaf/ }).first().tap();
@@ -86,7 +75,7 @@ test("undo and redo stand where they stood before a reload", async () => {
 });
 
 test("a step after an undo replaces what was ahead, also after a reload", async () => {
-  const { context, faults } = await guarded(chromium, site.url, phone);
+  const { context, faults } = await guarded();
   const page = await open(context);
   const [undo, redo] = ["Undo", "Redo"].map((name) => page.getByRole("button", { name, exact: true }));
   await page.locator("ol button, ul button").filter({ hasText: /^\s*3?\s*loaf/ }).first().tap();

@@ -3,9 +3,10 @@
 
 import assert from "node:assert/strict";
 import { readdir, readFile } from "node:fs/promises";
-import { after, before, test } from "node:test";
+import { test } from "node:test";
 
-import { assertClean, browser, guarded, keptForOffline, phone, serve } from "./support.mjs";
+import { ready, setUp } from "./setup.mjs";
+import { assertClean, keptForOffline, phone } from "./support.mjs";
 
 /** One report: what stands there, and what may. */
 const REPORT = /found .+[,;] allowed:? .+/;
@@ -14,16 +15,7 @@ const MARKED = "syntax-byte-order-mark.json";
 
 const corpus = new URL("../hostile/", import.meta.url);
 
-let site;
-let chromium;
-before(async () => {
-  site = await serve();
-  chromium = await browser();
-});
-after(async () => {
-  await chromium?.close();
-  site?.stop();
-});
+const { guarded, site, started } = setUp();
 
 /** `[name, bytes]` of every file in a folder of the corpus. */
 async function inputs(folder) {
@@ -34,10 +26,8 @@ async function inputs(folder) {
 
 /** A page at work on a table of its own, with a step that can be taken back. */
 async function working() {
-  const { context, faults } = await guarded(chromium, site.url, { ...phone, reducedMotion: "reduce" });
-  const page = await context.newPage();
-  await page.goto(site.url);
-  await page.waitForSelector("html[data-core=ready]");
+  const { context, faults } = await guarded({ ...phone, reducedMotion: "reduce" });
+  const page = await started(context);
   await page.locator(".solid").tap();
   await page.getByRole("button", { name: "Now yours" }).tap();
   for (const dish of ["black olives", "rice", "dark-crusted loaf"]) {
@@ -121,7 +111,7 @@ test("hostile files leave the open layout as it was, or open as text", async () 
 
   // What was open is also what was kept.
   await page.reload();
-  await page.waitForSelector("html[data-core=ready]");
+  await ready(page);
   await page.locator("[data-key^=hand-]").first().waitFor();
   assert.deepEqual((await open(page)).names.slice(0, 1), was.names.slice(0, 1), "after a reload");
 
@@ -162,7 +152,7 @@ test("hostile links leave the open layout as it was, or show as text", async () 
   await assertNothingInjected(page, "refused links");
   for (const link of links.filter(([name]) => name.startsWith("ok-"))) {
     await page.goto(site.url);
-    await page.waitForSelector("html[data-core=ready]");
+    await ready(page);
     await go(link);
     await page.getByRole("button", { name: "Reply" }).waitFor();
     await assertNothingInjected(page, link[0]);

@@ -2,34 +2,24 @@
 // pair of hands, send it as a picture and as a link, come back without a network.
 
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
+import { test } from "node:test";
 
-import { assertAccessible, assertClean, browser, guarded, keptForOffline, phone, serve } from "./support.mjs";
+import { ready, setUp } from "./setup.mjs";
+import { assertAccessible, assertClean, keptForOffline, phone } from "./support.mjs";
 
 /** A script of touches longer than this is too much work for one spread. */
 const MOST_TOUCHES = 60;
 
-let site;
-let chromium;
-before(async () => {
-  site = await serve();
-  chromium = await browser();
-});
-after(async () => {
-  await chromium?.close();
-  site?.stop();
-});
+const { guarded, started } = setUp();
 
 test("from the first sentence to a link that opens elsewhere", async () => {
-  const { context, faults } = await guarded(chromium, site.url, { ...phone, reducedMotion: "reduce" });
-  const page = await context.newPage();
+  const { context, faults } = await guarded({ ...phone, reducedMotion: "reduce" });
+  const page = await started(context);
   let touches = 0;
   const touch = async (locator) => {
     touches += 1;
     await locator.tap();
   };
-  await page.goto(site.url);
-  await page.waitForSelector("html[data-core=ready]");
   await assertAccessible(page);
 
   const sentence = await page.locator(".big").innerText();
@@ -83,7 +73,7 @@ test("from the first sentence to a link that opens elsewhere", async () => {
   assert.ok(touches <= MOST_TOUCHES, `${touches} touches`);
   await assertAccessible(page);
 
-  const other = await guarded(chromium, site.url, phone);
+  const other = await guarded();
   const client = await other.context.newPage();
   await client.goto(link);
   await client.getByRole("button", { name: "Reply" }).waitFor();
@@ -98,7 +88,7 @@ test("from the first sentence to a link that opens elsewhere", async () => {
   await keptForOffline(page);
   await context.setOffline(true);
   await page.reload();
-  await page.waitForSelector("html[data-core=ready]");
+  await ready(page);
   await page.getByRole("heading", { name: "My table" }).waitFor();
   assert.equal(await page.locator(".picture [data-key^=hand-]").count(), 2, "the hands are still there");
   assertClean(faults);

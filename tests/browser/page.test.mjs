@@ -5,36 +5,20 @@ import assert from "node:assert/strict";
 import { cp, mkdtemp, readFile, readdir, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { after, before, test } from "node:test";
+import { test } from "node:test";
 import { fileURLToPath } from "node:url";
 
+import { setUp } from "./setup.mjs";
 import {
-  assertAccessible, assertClean, browser, desk, dist, guarded, keptForOffline, phone, serve,
-  singleFile,
+  assertAccessible, assertClean, desk, dist, keptForOffline, phone, serve, singleFile,
 } from "./support.mjs";
 
-let site;
-let chromium;
-
-before(async () => {
-  site = await serve();
-  chromium = await browser();
-});
-after(async () => {
-  await chromium?.close();
-  site?.stop();
-});
-
-async function started(page, url) {
-  await page.goto(url);
-  await page.waitForSelector("html[data-core=ready]", { timeout: 20_000 });
-}
+const { guarded, site, started } = setUp();
 
 for (const [name, size] of [["phone", phone], ["desk", desk]]) {
   test(`starts on a ${name} and asks no other origin`, async () => {
-    const { context, faults } = await guarded(chromium, site.url, size);
-    const page = await context.newPage();
-    await started(page, site.url);
+    const { context, faults } = await guarded(size);
+    const page = await started(context);
     await keptForOffline(page);
     await assertAccessible(page);
     assertClean(faults);
@@ -43,9 +27,8 @@ for (const [name, size] of [["phone", phone], ["desk", desk]]) {
 }
 
 test("the policy refuses script, markup and addresses that are not ours", async () => {
-  const { context, faults } = await guarded(chromium, site.url);
-  const page = await context.newPage();
-  await started(page, site.url);
+  const { context, faults } = await guarded();
+  const page = await started(context);
   const outcome = await page.evaluate(async () => {
     const tried = async (act) => {
       try {
@@ -74,25 +57,23 @@ test("the policy refuses script, markup and addresses that are not ours", async 
 });
 
 test("opens without a network after one visit, whatever the query", async () => {
-  const { context, faults } = await guarded(chromium, site.url);
-  const page = await context.newPage();
-  await started(page, site.url);
+  const { context, faults } = await guarded();
+  const page = await started(context);
   await keptForOffline(page);
   await context.setOffline(true);
   for (const address of ["", "?from=home-screen", "index.html#x"]) {
-    await started(await context.newPage(), site.url + address);
+    await started(context, site.url + address);
   }
   assertClean(faults);
   await context.close();
 });
 
 test("opens from a disk with nothing beside it", async () => {
-  const { context, faults } = await guarded(chromium, singleFile);
+  const { context, faults } = await guarded(phone, singleFile);
   await context.setOffline(true);
   const requests = [];
   context.on("request", (request) => requests.push(request.url()));
-  const page = await context.newPage();
-  await started(page, singleFile);
+  const page = await started(context, singleFile);
   const outside = requests.filter((url) => !/^(blob|data):/.test(url) && url !== singleFile);
   assert.deepEqual(outside, [], "the single file fetched something");
   assertClean(faults);
@@ -104,9 +85,8 @@ test("a newer page waits until it is accepted", async () => {
   await cp(fileURLToPath(dist), folder, { recursive: true });
   const own = await serve(folder);
   try {
-    const { context, faults } = await guarded(chromium, own.url);
-    const page = await context.newPage();
-    await started(page, own.url);
+    const { context, faults } = await guarded(phone, own.url);
+    const page = await started(context, own.url);
     await keptForOffline(page);
     await page.evaluate(() => (globalThis.sameDocument = true));
 
@@ -151,9 +131,8 @@ test("every emitted file but the home-screen icons is kept for use offline", asy
     .map((file) => join(file.parentPath ?? file.path, file.name).slice(fileURLToPath(dist).length))
     .filter((name) => !["service-worker.js", "overspread.html"].includes(name))
     .filter((name) => !name.endsWith(".png"));
-  const { context } = await guarded(chromium, site.url);
-  const page = await context.newPage();
-  await started(page, site.url);
+  const { context } = await guarded();
+  const page = await started(context);
   await keptForOffline(page);
   const kept = await page.evaluate(async (scope) => {
     const [name] = await caches.keys();

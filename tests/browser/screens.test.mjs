@@ -4,30 +4,15 @@
 // wrong is said, with what was kept.
 
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
+import { test } from "node:test";
 
-import { assertAccessible, assertClean, browser, desk, guarded, phone, serve } from "./support.mjs";
+import { setUp } from "./setup.mjs";
+import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
 
 /** Least side of what is touched, CSS px: WCAG 2.5.5 asks for 44. */
 const TOUCH = 44;
 
-let site;
-let chromium;
-before(async () => {
-  site = await serve();
-  chromium = await browser();
-});
-after(async () => {
-  await chromium?.close();
-  site?.stop();
-});
-
-async function started(context) {
-  const page = await context.newPage();
-  await page.goto(site.url);
-  await page.waitForSelector("html[data-core=ready]");
-  return page;
-}
+const { guarded, started } = setUp();
 
 /** At work on the first table. */
 async function working(context) {
@@ -77,7 +62,7 @@ for (const [name, options] of [
   ["desk in the dark", { ...desk, colorScheme: "dark" }],
 ]) {
   test(`every place on a ${name}`, async () => {
-    const { context, faults } = await guarded(chromium, site.url, { ...options, reducedMotion: "reduce" });
+    const { context, faults } = await guarded({ ...options, reducedMotion: "reduce" });
     const page = await working(context);
     for (const place of ["Table", "Hands", "Camera & light", "Crops", "Papers"]) {
       await page.getByRole("button", { name: place, exact: true }).click();
@@ -102,7 +87,7 @@ for (const [name, options] of [
   });
 
   test(`the client's view on a ${name}`, async () => {
-    const { context, faults } = await guarded(chromium, site.url, { ...options, reducedMotion: "reduce" });
+    const { context, faults } = await guarded({ ...options, reducedMotion: "reduce" });
     const page = await working(context);
     await page.getByRole("button", { name: "Papers", exact: true }).click();
     await page.getByRole("button", { name: "Make the link" }).click();
@@ -139,7 +124,7 @@ for (const [name, options] of [
 }
 
 test("a drag shows what it changes, clear of the finger, and settles", async () => {
-  const { context, faults } = await guarded(chromium, site.url, { ...phone, reducedMotion: "reduce" });
+  const { context, faults } = await guarded({ ...phone, reducedMotion: "reduce" });
   const page = await working(context);
   const session = await context.newCDPSession(page);
   const touch = (type, x, y) =>
@@ -168,7 +153,7 @@ test("a drag shows what it changes, clear of the finger, and settles", async () 
 });
 
 test("a device that keeps nothing says so, and the table is still laid", async () => {
-  const { context } = await guarded(chromium, site.url, phone);
+  const { context } = await guarded();
   await context.addInitScript(() => {
     const refuse = () => {
       throw new DOMException("denied", "SecurityError");
@@ -186,7 +171,7 @@ test("a device that keeps nothing says so, and the table is still laid", async (
 });
 
 test("a second tab only shows a layout that another is working on", async () => {
-  const { context, faults } = await guarded(chromium, site.url, phone);
+  const { context, faults } = await guarded();
   const first = await working(context);
   await first.getByText("saved on this phone").waitFor();
   const second = await started(context);
@@ -197,7 +182,7 @@ test("a second tab only shows a layout that another is working on", async () => 
 });
 
 test("a file with faults names each of them and changes nothing", async () => {
-  const { context, faults } = await guarded(chromium, site.url, phone);
+  const { context, faults } = await guarded();
   const page = await working(context);
   await page.getByRole("button", { name: "Papers", exact: true }).tap();
   const text = JSON.stringify({ format: "overspread-layout", version: 1, id: "zz", table: { width: -4 } });
@@ -214,7 +199,7 @@ test("a file with faults names each of them and changes nothing", async () => {
 });
 
 test("layouts kept here are renamed, deleted and put back", async () => {
-  const { context, faults } = await guarded(chromium, site.url, { ...phone, reducedMotion: "reduce" });
+  const { context, faults } = await guarded({ ...phone, reducedMotion: "reduce" });
   const page = await working(context);
   await page.getByRole("button", { name: "Papers", exact: true }).tap();
   await page.getByRole("button", { name: "Lay a new table" }).tap();
@@ -251,7 +236,7 @@ function falling() {
 }
 
 test("after a fall of the core the layout is as it was and goes on", async () => {
-  const { context, faults } = await guarded(chromium, site.url, { ...phone, reducedMotion: "reduce" });
+  const { context, faults } = await guarded({ ...phone, reducedMotion: "reduce" });
   await context.addInitScript(falling);
   const page = await working(context);
   const list = page.getByRole("region", { name: "Things on the table" });
@@ -272,7 +257,7 @@ test("after a fall of the core the layout is as it was and goes on", async () =>
 });
 
 test("a dish and a crop of one's own take the shape asked for", async () => {
-  const { context, faults } = await guarded(chromium, site.url, { ...phone, reducedMotion: "reduce" });
+  const { context, faults } = await guarded({ ...phone, reducedMotion: "reduce" });
   const page = await working(context);
   await unfold(page);
   const dish = page.getByRole("form", { name: "Own dish" });
@@ -300,7 +285,7 @@ test("a dish and a crop of one's own take the shape asked for", async () => {
 });
 
 test("figures read without hands are not taken for those with them", async () => {
-  const { context, faults } = await guarded(chromium, site.url, { ...desk, reducedMotion: "reduce" });
+  const { context, faults } = await guarded({ ...desk, reducedMotion: "reduce" });
   const page = await started(context);
   await page.locator(".first .solid").click();
   await page.locator(".was").waitFor();
