@@ -66,6 +66,14 @@ pub const SOURCES: &[(&str, &str)] = &[
         "Luncheon, place and dinner sizes of flatware (2009), www.silverchatter.com/2009/03",
     ),
     (
+        "dessert",
+        "Dessert and fish forks, usa.lesfails.com/why-is-there-a-notch-in-a-cake-fork-2",
+    ),
+    (
+        "tasting",
+        "ISO 3591 wine-tasting glass, as quoted at lfasc.com/Hotelfranchise/weuvhvcqnx.html",
+    ),
+    (
         "napkins",
         "Napkin sizes and their uses, www.thechateaucollection.com/blogs/news",
     ),

@@ -5,6 +5,7 @@
 //! translation and the ink and shadows keep to the light of the room.
 
 mod cloth;
+mod coats;
 mod food;
 mod hand;
 mod held;

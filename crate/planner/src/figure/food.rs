@@ -6,6 +6,7 @@ use super::blob::round;
 use super::dice::{Dice, EDGE};
 use super::edges;
 use super::form::{Face, Form, Frame};
+use super::made::{self, Recipe};
 use super::outline::{bounds, inset, middle, resampled, wrapped};
 use super::spot::{self, Spot};
 
@@ -59,11 +60,13 @@ pub enum Food {
     Potatoes,
     /// Roast carrots, or one.
     Carrots,
+    /// One of the foods made of like pieces, by its place among them.
+    Made(u8),
 }
 
 impl Food {
-    /// Every food that can be drawn.
-    pub const ALL: [Food; 22] = [
+    /// Every food with a drawing of its own; the rest are [`Food::Made`].
+    const OWN: [Food; 22] = [
         Food::Mussels,
         Food::LemonWedges,
         Food::Citrus,
@@ -87,6 +90,22 @@ impl Food {
         Food::Potatoes,
         Food::Carrots,
     ];
+
+    /// Every food that can be drawn.
+    pub fn all() -> impl Iterator<Item = Food> {
+        let made = made::recipes().enumerate();
+        Food::OWN
+            .into_iter()
+            .chain(made.map(|(i, _)| Food::Made(i as u8)))
+    }
+
+    /// How it is made, if it is made of like pieces.
+    pub(crate) fn recipe(self) -> Option<&'static Recipe> {
+        match self {
+            Food::Made(place) => made::recipes().nth(usize::from(place)),
+            _ => None,
+        }
+    }
 }
 
 /// The pieces of one food and the edge round them, in the designed frame.
@@ -125,7 +144,9 @@ pub(crate) fn plan(kind: Food, form: &Form) -> Plan {
     let ranks = |dice: &mut Dice, x, y| spot::ranks(dice, half, DVec2::new(x, y));
     let heap =
         |dice: &mut Dice, x, y, cover, most| spot::heap(dice, half, DVec2::new(x, y), cover, most);
+    let recipe = kind.recipe();
     let mut spots = match kind {
+        Food::Made(_) => recipe.map_or_else(Vec::new, |r| made::spots(r, dice, half)),
         Food::LemonWedges => heap(dice, 34.0, 16.0, 0.62, 18),
         Food::Citrus => heap(dice, 36.0, 36.0, 0.7, 12),
         Food::Aubergine => ranks(dice, 98.0, 42.0),
@@ -162,6 +183,7 @@ pub(crate) fn plan(kind: Food, form: &Form) -> Plan {
             Food::Cheese => edges::cheese_edge(spot),
             Food::Potatoes => edges::potato_edge(dice, spot),
             Food::Carrots => edges::carrot_edge(spot),
+            Food::Made(_) => recipe.map_or_else(Vec::new, |r| made::piece(r.cut, dice, spot)),
             Food::Mussels | Food::Noodles | Food::Soup | Food::Rice => {
                 let jitter = if kind == Food::Rice { 0.03 } else { 0.012 };
                 round(

@@ -6,7 +6,9 @@ use glam::{DVec2, dvec2};
 use super::blob::round;
 use super::dice::{Dice, EDGE};
 use super::form::Form;
+use super::made::{self, Recipe};
 use super::outline::{ellipse, mirrored, placed, table};
+use super::spot::Spot;
 use crate::catalogue::Kind;
 use crate::shape::{Region, area, union};
 
@@ -45,11 +47,13 @@ pub enum Prop {
     Spoon,
     /// Two chopsticks.
     Chopsticks,
+    /// One of the props made of coats, by its place among them.
+    Made(u8),
 }
 
 impl Prop {
-    /// Every prop that can be drawn.
-    pub const ALL: [Prop; 16] = [
+    /// Every prop with a drawing of its own; the rest are [`Prop::Made`].
+    const OWN: [Prop; 16] = [
         Prop::Dish,
         Prop::Pot,
         Prop::Pan,
@@ -68,38 +72,74 @@ impl Prop {
         Prop::Chopsticks,
     ];
 
+    /// Every prop that can be drawn.
+    pub fn all() -> impl Iterator<Item = Prop> {
+        let made = made::wares().enumerate();
+        Prop::OWN
+            .into_iter()
+            .chain(made.map(|(i, _)| Prop::Made(i as u8)))
+    }
+
+    /// How it is made, if it is made of coats.
+    pub(crate) fn recipe(self) -> Option<&'static Recipe> {
+        match self {
+            Prop::Made(place) => made::wares().nth(usize::from(place)),
+            _ => None,
+        }
+    }
+
     /// Whether it is longer than wide and designed lying to the right.
     #[must_use]
-    pub const fn is_long(self) -> bool {
-        matches!(
-            self,
-            Self::Fork | Self::Knife | Self::Spoon | Self::Chopsticks
-        )
+    pub fn is_long(self) -> bool {
+        match self {
+            Self::Fork | Self::Knife | Self::Spoon | Self::Chopsticks => true,
+            Self::Made(place) => usize::from(place) < made::TOOLS,
+            _ => false,
+        }
     }
 }
 
 /// Which prop a catalogue id is; the rest are outlines of their size.
 #[must_use]
 pub fn prop_of(id: &str, kind: Kind) -> Option<Prop> {
+    if let Some(place) = made::wares().position(|recipe| recipe.id == id) {
+        return Some(Prop::Made(place as u8));
+    }
     Some(match (id, kind) {
-        ("enamel-pot" | "pale-lined-pot", _) => Prop::Pot,
-        ("frying-pan", _) => Prop::Pan,
+        (
+            "enamel-pot" | "pale-lined-pot" | "iron-casserole" | "clay-pot" | "copper-pot"
+            | "soup-tureen" | "gratin-dish" | "oval-casserole",
+            _,
+        ) => Prop::Pot,
+        ("frying-pan" | "iron-skillet" | "saucepan" | "wok" | "milk-pan", _) => Prop::Pan,
         ("mug", _) => Prop::Mug,
-        ("coffee-cup", _) => Prop::Cup,
-        ("jug", _) => Prop::Jug,
-        ("oil-carafe" | "bottle", _) => Prop::Carafe,
+        ("coffee-cup" | "teacup" | "espresso-cup", _) => Prop::Cup,
+        ("jug" | "glass-pitcher" | "milk-jug", _) => Prop::Jug,
+        ("oil-carafe" | "bottle" | "decanter" | "vinegar-bottle" | "milk-bottle", _) => {
+            Prop::Carafe
+        }
         ("pepper-mill", _) => Prop::Mill,
-        ("fork", _) => Prop::Fork,
-        ("knife", _) => Prop::Knife,
-        ("spoon" | "serving-spoon", _) => Prop::Spoon,
+        ("fork" | "dessert-fork" | "place-fork" | "fish-fork" | "serving-fork", _) => Prop::Fork,
+        ("knife" | "dessert-knife" | "place-knife" | "fish-knife", _) => Prop::Knife,
+        (
+            "spoon" | "serving-spoon" | "dessert-spoon" | "teaspoon" | "soup-spoon"
+            | "coffee-spoon" | "rice-spoon",
+            _,
+        ) => Prop::Spoon,
         ("chopsticks", _) => Prop::Chopsticks,
         ("wooden-board", _) => Prop::Board,
-        ("slate-board", _) => Prop::Slate,
+        ("slate-board" | "slate-coaster", _) => Prop::Slate,
         (_, Kind::Candle) => Prop::Candle,
         (_, Kind::Glass) => Prop::Glass,
         (_, Kind::Vessel | Kind::Board) => Prop::Dish,
         _ => return None,
     })
+}
+
+/// Whether a catalogue id is a prop made of coats.
+#[must_use]
+pub fn is_coated(id: &str) -> bool {
+    made::wares().any(|recipe| recipe.id == id)
 }
 
 /// Handle and neck shared by fork and spoon, in hundredths of the half size.
@@ -232,6 +272,11 @@ pub(crate) fn parts(prop: Prop, seed: u32, half: DVec2) -> Vec<Vec<DVec2>> {
                 ]
             })
             .collect(),
+        Prop::Made(_) => {
+            let spot = Spot::whole(half);
+            let recipe = prop.recipe();
+            recipe.map_or_else(Vec::new, |r| vec![made::piece(r.cut, dice, &spot)])
+        }
         Prop::Dish
         | Prop::Cup
         | Prop::Glass
@@ -285,7 +330,7 @@ mod tests {
 
     #[test]
     fn handles_stand_out_and_everything_else_keeps_to_its_size() {
-        for prop in Prop::ALL {
+        for prop in Prop::all() {
             let half = if prop.is_long() {
                 dvec2(12.0, 100.0)
             } else {

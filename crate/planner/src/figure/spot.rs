@@ -87,6 +87,21 @@ pub(crate) fn ranks(dice: &mut Dice, half: DVec2, piece: DVec2) -> Vec<Spot> {
     spots
 }
 
+/// Pieces strewn over an oval, thick in the middle, as many as the size asks
+/// for and at most `most`.
+pub(crate) fn strewn(dice: &mut Dice, half: DVec2, piece: DVec2, most: usize) -> Vec<Spot> {
+    let room = (half - piece.max_element()).max(half * 0.2);
+    let wanted = half.x * half.y / (piece.x * piece.y * 9.0);
+    let count = (wanted.round() as usize).clamp(5, most);
+    (0..count)
+        .map(|_| Spot {
+            at: dice.cloud() / 2.0 * room,
+            turn: dice.angle(),
+            half: piece.min(half) * dice.between(0.75, 1.15),
+        })
+        .collect()
+}
+
 /// Pieces heaped in an oval, overlapping a little. `cover` is the share of
 /// the extents they would cover laid side by side; past `most` pieces they
 /// are drawn larger instead.

@@ -4,6 +4,7 @@ use glam::{DVec2, dvec2};
 
 use super::food::{Food, food_outline};
 use super::form::{Face, Form};
+use super::made;
 use super::prop::{prop_of, prop_outline};
 use crate::catalogue::{self, Kind};
 use crate::layout::{self, Item, Size};
@@ -35,7 +36,10 @@ pub fn food_of(prop: &str) -> Option<Food> {
         "soup" => Food::Soup,
         "roast-potatoes" => Food::Potatoes,
         "roast-carrots" => Food::Carrots,
-        _ => return None,
+        _ => {
+            let place = made::recipes().position(|recipe| recipe.id == prop)?;
+            Food::Made(place as u8)
+        }
     })
 }
 

@@ -50,7 +50,8 @@ fn isolated(name: &str) -> String {
 #[must_use]
 pub fn noun(name: &str) -> &str {
     let whole = name.split(',').next().unwrap_or(name);
-    let head = whole.split(" of ").next().unwrap_or(whole);
+    let cut = [" of ", " with ", " in "].iter();
+    let head = cut.fold(whole, |head, at| head.split(at).next().unwrap_or(head));
     head.split_whitespace().last().unwrap_or(name)
 }
 
@@ -81,6 +82,8 @@ mod tests {
             ("mussel pot", "pot"),
             ("pot of mussels", "pot"),
             ("mussel pot, pale-lined", "pot"),
+            ("tray with handles", "tray"),
+            ("penne in tomato sauce", "penne"),
             ("bowl", "bowl"),
             ("", ""),
         ] {

@@ -5,6 +5,7 @@ use svg::node::element::Group;
 use super::pen::Pen;
 use super::sketch::Sketch;
 use super::tone::{Tone, rgb, shifted};
+use crate::catalogue;
 use crate::figure::dice::{Dice, INSIDE};
 use crate::figure::form::{Face, Form};
 use crate::figure::{Food, Plan, plan, spot};
@@ -17,6 +18,7 @@ mod citrus;
 mod eggs;
 mod fish;
 mod herbs;
+mod made;
 mod mussels;
 mod olives;
 mod roots;
@@ -28,7 +30,7 @@ mod tests;
 /// The flat tones of a food, with the user's own in place of the usual ones.
 struct Tones<'a> {
     given: &'a [Tone],
-    usual: &'static [Tone],
+    usual: Vec<Tone>,
     /// Which of the usual tones a single given colour stands for.
     chief: usize,
 }
@@ -37,6 +39,7 @@ impl Tones<'static> {
     /// The usual tones, for a garnish on another dish.
     fn plain(kind: Food) -> Self {
         let (usual, chief) = usual_tones(kind, Face::Usual);
+        let usual = usual.to_vec();
         Tones {
             given: &[],
             usual,
@@ -46,6 +49,18 @@ impl Tones<'static> {
 }
 
 impl Tones<'_> {
+    /// All tones as they are.
+    fn all(&self) -> Vec<Tone> {
+        let usual = self.usual.iter().enumerate();
+        usual
+            .map(|(i, &tone)| match self.given {
+                [one] if i == self.chief => *one,
+                [_] => tone,
+                many => many.get(i).copied().unwrap_or(tone),
+            })
+            .collect()
+    }
+
     /// `tone`, which belongs to the `i`th usual tone, moved along with it.
     fn of(&self, i: usize, tone: u32) -> Tone {
         let given = match self.given {
@@ -104,7 +119,16 @@ fn usual_tones(kind: Food, face: Face) -> (&'static [Tone], usize) {
         Food::Soup => (&SOUP, 1),
         Food::Potatoes => (&POTATOES, 1),
         Food::Carrots => (&CARROTS, 1),
+        Food::Made(_) => (&[], 0),
     }
+}
+
+/// The tones a food is sold with, and the one with the largest share.
+fn sold_tones(id: &str) -> (Vec<Tone>, usize) {
+    let sold = catalogue::prop(id).map_or(&[][..], |entry| entry.food);
+    let chief = (0..sold.len()).max_by_key(|&i| sold[i].share);
+    let tones = sold.iter().map(|tone| tone.srgb.0).collect();
+    (tones, chief.unwrap_or_default())
 }
 
 /// A food in mm about its own centre, already turned, to be placed with a
@@ -115,7 +139,13 @@ fn usual_tones(kind: Food, face: Face) -> (&'static [Tone], usize) {
 /// tone.
 pub fn food(kind: Food, form: &Form, tones: &[Tone], pen: &Pen) -> Group {
     let plan = plan(kind, form);
-    let (usual, chief) = usual_tones(kind, plan.face);
+    let (usual, chief) = match kind.recipe() {
+        Some(recipe) => sold_tones(recipe.id),
+        None => {
+            let (usual, chief) = usual_tones(kind, plan.face);
+            (usual.to_vec(), chief)
+        }
+    };
     let tones = Tones {
         given: tones,
         usual,
@@ -149,6 +179,11 @@ pub fn food(kind: Food, form: &Form, tones: &[Tone], pen: &Pen) -> Group {
         Food::Soup => bowls::soup(&mut s, &plan, &tones),
         Food::Potatoes => roots::potatoes(&mut s, &plan, &tones),
         Food::Carrots => roots::carrots(&mut s, &plan, &tones),
+        Food::Made(_) => {
+            if let Some(recipe) = kind.recipe() {
+                made::draw(&mut s, &plan, recipe, &tones.all());
+            }
+        }
     }
     s.done()
 }

@@ -29,7 +29,7 @@ fn crosses(a: DVec2, b: DVec2, c: DVec2, d: DVec2) -> bool {
 
 #[test]
 fn outlines_fill_their_extents_and_no_more() {
-    for kind in Food::ALL {
+    for kind in Food::all() {
         for half in SIZES {
             let edge = food_outline(kind, &Form::new(11, half, 0.0));
             assert_eq!(edge.len(), EDGE_POINTS, "{kind:?} at {half}");
@@ -46,7 +46,7 @@ fn outlines_fill_their_extents_and_no_more() {
 
 #[test]
 fn outlines_are_simple_loops() {
-    for kind in Food::ALL {
+    for kind in Food::all() {
         for half in SIZES {
             let edge = food_outline(kind, &Form::new(4, half, 0.7));
             assert!(
@@ -66,7 +66,7 @@ fn outlines_are_simple_loops() {
 
 #[test]
 fn the_same_seed_draws_the_same_and_another_does_not() {
-    for kind in Food::ALL {
+    for kind in Food::all() {
         let draw = |seed| food(kind, &Form::new(seed, SIZES[0], 0.3), &[], &pen()).to_string();
         assert_eq!(draw(5), draw(5), "{kind:?} is seeded");
         assert_ne!(draw(5), draw(6), "{kind:?}: two of them differ");
@@ -75,7 +75,7 @@ fn the_same_seed_draws_the_same_and_another_does_not() {
 
 #[test]
 fn numbers_are_sound_at_any_size_and_kept_to_a_tenth() {
-    for kind in Food::ALL {
+    for kind in Food::all() {
         for half in [dvec2(0.0, -3.0), dvec2(f64::NAN, 40.0), dvec2(900.0, 3.0)] {
             let text = food(kind, &Form::new(2, half, f64::INFINITY), &[], &pen()).to_string();
             assert!(
@@ -99,7 +99,7 @@ fn numbers_are_sound_at_any_size_and_kept_to_a_tenth() {
 
 #[test]
 fn a_dish_is_at_most_forty_nodes() {
-    for kind in Food::ALL {
+    for kind in Food::all() {
         for half in SIZES {
             let drawn = food(kind, &Form::new(9, half, 0.0), &[], &pen());
             let nodes = drawn.get_children().map_or(0, |all| all.len());

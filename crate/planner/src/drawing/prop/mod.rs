@@ -3,6 +3,7 @@
 use glam::{DVec2, dvec2};
 use svg::node::element::Group;
 
+use super::coats::{Layer, paint};
 use super::pen::Pen;
 use super::sketch::{Rows, Sketch};
 use super::tone::{GLINT, Tone, deeper, lighter, luma};
@@ -10,6 +11,7 @@ use crate::figure::blob::{round, ruled, sheet};
 use crate::figure::dice::{Dice, EDGE};
 use crate::figure::form::{Form, Frame};
 use crate::figure::prop::{Prop, designed, parts};
+use crate::figure::spot::Spot;
 
 mod cups;
 mod glass;
@@ -55,8 +57,24 @@ pub fn prop(kind: Prop, form: &Form, ware: &Ware, pen: &Pen) -> Group {
         Prop::Knife => steel::knife(&mut s, half, ware, &shape),
         Prop::Spoon => steel::spoon(&mut s, half, ware, &shape),
         Prop::Chopsticks => steel::chopsticks(&mut s, half, ware, &shape),
+        Prop::Made(_) => coated(&mut s, kind, half, ware, &shape),
     }
     s.done()
+}
+
+/// A prop made of coats over its outline.
+fn coated(s: &mut Sketch<'_>, kind: Prop, half: DVec2, ware: &Ware, shape: &Rows) {
+    let own = [ware.rim, ware.well.unwrap_or_else(|| deeper(ware.rim))];
+    let Some(recipe) = kind.recipe() else { return };
+    let layer = Layer {
+        spots: &[Spot::whole(half)],
+        pieces: shape,
+        own: &own,
+        cut: recipe.cut,
+    };
+    for coat in recipe.coats {
+        paint(s, coat, &layer);
+    }
 }
 
 /// A thrown rim: round, or a rounded rectangle, 0.6% uneven.
@@ -186,7 +204,7 @@ mod tests {
             rim_width: 12.0,
             square: false,
         };
-        for kind in Prop::ALL {
+        for kind in Prop::all() {
             for half in [
                 dvec2(120.0, 80.0),
                 dvec2(12.0, 100.0),

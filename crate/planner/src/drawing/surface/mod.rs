@@ -15,6 +15,8 @@ use crate::figure::form::Frame;
 use crate::figure::outline::{arc, bounds};
 use crate::shape::{Region, intersection};
 
+mod stone;
+
 /// Breadth of a plank, mm.
 const PLANK: f64 = 238.0;
 /// Side of a tile, mm.
@@ -53,6 +55,7 @@ pub fn surface(grain: Grain, edge: &[DVec2], tone: Tone, pen: &Pen) -> Group {
         Grain::Woven => top.woven(),
         Grain::Brushed => top.brushed(),
         Grain::Tiled => top.tiled(),
+        Grain::Flecked => top.flecked(),
         Grain::Plain => {}
     }
     let mut outline = edge.to_vec();
@@ -199,33 +202,6 @@ impl Top<'_> {
         self.knots(1);
     }
 
-    /// Marble: clouds and a few veins that fork.
-    fn veined(&mut self) {
-        let grey = mixed(self.tone, rgb(0x6f_767c), 0.5);
-        let mut clouds = Rows::new();
-        for at in self.places(7, 0.6) {
-            let half = self.size.min_element() * dvec2(0.22, 0.08) * self.s.dice.between(0.6, 1.2);
-            let turn = -0.5 + self.s.dice.about(0.25);
-            clouds.push(round(&mut self.s.dice, at, half, turn, 0.12, 18, 2.0));
-        }
-        self.s.fills(&clouds, grey, 0.0, 0.16);
-        let (mut veins, mut hairs) = (Rows::new(), Rows::new());
-        for at in self.places(10, 0.8) {
-            let reach = self.size.min_element() * self.s.dice.between(0.14, 0.3);
-            let (sin, cos) = libm::sincos(-0.62 + self.s.dice.about(0.35));
-            let along = dvec2(cos, sin) * reach;
-            let vein = ruled(&mut self.s.dice, at - along, at + along, 9, 16.0);
-            let fork = vein[4];
-            let (sin, cos) = libm::sincos(0.35 + self.s.dice.about(0.3));
-            let end = fork + dvec2(cos, sin) * reach * 0.55;
-            hairs.push(ruled(&mut self.s.dice, fork, end, 5, 7.0));
-            veins.push(vein);
-        }
-        self.s
-            .brush(&veins, 2.2, mixed(grey, self.tone, 0.3), [0.1, 0.1]);
-        self.s.lines(&hairs, grey, 0.6, 0.7);
-    }
-
     /// `count` places spread over the top, none past `share` of the way to its
     /// edge.
     fn places(&mut self, count: usize, share: f64) -> Vec<DVec2> {
@@ -233,30 +209,6 @@ impl Top<'_> {
         let count = self.s.some(count);
         let spread = sunflower(&mut self.s.dice, self.size / 2.0 * share, count, 0.5);
         spread.iter().map(|p| mid + *p).collect()
-    }
-
-    /// Slate: riven steps with a lit lip, and a trace of chalk.
-    fn riven(&mut self) {
-        let (mut steps, mut lips) = (Rows::new(), Rows::new());
-        for at in self.places(18, 0.88) {
-            let reach = self.size.min_element() * self.s.dice.between(0.06, 0.17);
-            let turn = self.s.dice.about(0.5);
-            let half = dvec2(reach, reach * 0.36);
-            let from = self.s.dice.angle();
-            let line: Vec<DVec2> = arc(DVec2::ZERO, half, from, from + 3.4, 9)
-                .iter()
-                .map(|p| {
-                    let (sin, cos) = libm::sincos(turn);
-                    at + dvec2(cos, sin).rotate(*p) + self.s.dice.disc() * 3.0
-                })
-                .collect();
-            lips.push(line.iter().map(|p| *p + self.s.lit * 2.6).collect());
-            steps.push(line);
-        }
-        self.s.lines(&steps, deeper(deeper(self.tone)), 0.9, 0.7);
-        self.s.lines(&lips, lighter(self.tone), 0.7, 0.7);
-        let dust = self.places(60, 0.95);
-        self.s.dots(&dust, PENCIL, 0.7, 0.3);
     }
 
     /// A cloth over the table: threads both ways and the pressed squares.
