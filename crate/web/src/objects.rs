@@ -1,9 +1,9 @@
 //! Small objects for the panels, made when something is opened or selected.
 use planner::catalogue;
-use planner::layout::{Id, Item, Layout, Part, Role, to_line};
+use planner::layout::{Id, Item, Layout, Linen, Part, Role, to_line};
 use planner::order;
-use planner::scene::{effective_role, flag};
-use planner::words::{length, place};
+use planner::scene::{effective_role, flag, linen_drop};
+use planner::words::{Arg, length, place, say};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use wasm_bindgen::prelude::*;
@@ -94,12 +94,26 @@ fn things(layout: &Layout) -> Vec<Thing> {
     all.extend(layout.linens.iter().map(|linen| Thing {
         id: linen.id,
         number: String::new(),
-        name: format!("{}, {}", named(&linen.name, ""), word(&linen.state)),
+        name: lying(layout, linen, named(&linen.name, "")),
         place: place(linen.at, &layout.frame),
         role: "",
         locked: linen.locked,
     }));
     all
+}
+
+/// A linen by name and how it lies, with how far it hangs over the edge.
+fn lying(layout: &Layout, linen: &Linen, name: String) -> String {
+    let text = |mm: f64| Arg::Text(length(mm, layout.head.units));
+    let [first, last] = linen_drop(&layout.table, linen);
+    let args = [
+        ("name", Arg::Name(name)),
+        ("state", Arg::Text(word(&linen.state))),
+        ("first", text(first)),
+        ("last", text(last)),
+    ];
+    let hangs = first.max(last) >= 1.0;
+    say(if hangs { "thing-hangs" } else { "thing-lies" }, &args)
 }
 
 /// A choice of the layout as the word it is written with.

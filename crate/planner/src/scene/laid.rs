@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use glam::DVec2;
 
-use super::{PartKind, Piece, Scene, arm, children, inner, linen_outline, silhouette};
+use super::{PartKind, Piece, Scene, arm, children, inner, linen_seen, silhouette};
 use crate::catalogue;
 use crate::colour::shades;
 use crate::layout::{Hand, Id, Item, Layout, Origin, Part, Srgb, Tone};
@@ -48,8 +48,9 @@ impl<'a> Laid<'a> {
             );
         }
         for linen in &layout.linens {
-            if !laid.keep(linen.id, |b| b.layout.linens.contains(linen)) {
-                let outline = linen_outline(linen);
+            let same = |b: &Before<'_>| b.layout.table == *table && b.layout.linens.contains(linen);
+            if !laid.keep(linen.id, same) {
+                let outline = linen_seen(table, linen);
                 laid.touch(linen.id, outline.clone());
                 laid.piece(linen.id, PartKind::Linen, outline, &plain(linen.colour));
             }

@@ -8,7 +8,7 @@ mod pose;
 mod silhouette;
 mod things;
 
-pub use frame::{crop_outline, linen_form, linen_outline, linen_span};
+pub use frame::{crop_outline, linen_drop, linen_form, linen_outline, linen_seen, linen_span};
 pub use hands::{Arm, FOREARM, HAND_BREADTH, HAND_LENGTH, arm, thumb_direction};
 pub use pieces::{Ground, PartKind, Piece, REACH, Scene};
 pub use pose::{Joint, Pose, digit, hand_outline, pose};

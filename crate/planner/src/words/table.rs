@@ -23,6 +23,8 @@ pub const SENTENCES: &[(&str, &str)] = &[
     ("separation-inside", "The {thing} still sink into their own {ground}: {share} of their outline is lost."),
     ("separation-inside-one", "The {thing} still sinks into its own {ground}: {share} of its outline is lost."),
     ("separation-inside-any", "{share} of the outline of the {thing} is still lost inside the {ground}."),
+    ("thing-lies", "{name}, {state}"),
+    ("thing-hangs", "{name}, {state}, hangs {first} and {last} over the edge"),
     ("name-pale-lined", "{thing}, pale-lined"),
     ("separation-pale", "By colour alone the edge of the {thing} is thin against the {ground}: {share} is lost; side light may draw it."),
     ("separation-cuff", "{share} of the sleeve’s outline in {flag} vanishes on the {ground}, so the hand looks severed."),

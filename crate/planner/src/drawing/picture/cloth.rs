@@ -1,26 +1,49 @@
 //! A linen about its own centre, on the table or waiting beside it.
 use glam::{DVec2, dvec2};
-use svg::node::element::Group;
+use svg::node::element::{ClipPath, Group, Path};
 
 use super::lettering::lettering;
+use super::named;
 use super::view::View;
-use crate::drawing::path::short;
-use crate::drawing::{Pen, cloth as drawn};
+use crate::drawing::path::{PathData, short};
+use crate::drawing::tone::hex;
+use crate::drawing::{INK, Pen, cloth as drawn};
 use crate::figure::outline::bounds;
 use crate::layout::{Layout, Linen, LinenState};
-use crate::scene::{linen_form, linen_outline};
+use crate::scene::{linen_form, linen_outline, linen_seen};
 use crate::shape::{CHORD_ERROR, contains, frame_outline, table_outline};
 use crate::words::{Arg, say};
 
 /// Height of a caption, in weights of the pen.
 const WORDS: f64 = 10.5;
+/// Width of the line where a linen folds over the edge, in weights of the pen.
+const FOLD: f64 = 1.3;
 /// How dark a caption is beside the full ink.
 const QUIET: f64 = 0.75;
 
-/// One linen as it lies.
-pub(super) fn cloth(linen: &Linen, pen: &Pen) -> Group {
+/// One linen as it lies: cut along the edge of the table where it hangs down.
+pub(super) fn cloth(layout: &Layout, linen: &Linen, pen: &Pen) -> Group {
     let form = linen_form(linen);
-    drawn(linen.kind, linen.state, &form, linen.colour.0, pen)
+    let group = drawn(linen.kind, linen.state, &form, linen.colour.0, pen);
+    let seen = linen_seen(&layout.table, linen);
+    if seen.len() == linen_outline(linen).len() {
+        return group;
+    }
+    let mut data = PathData::default();
+    data.polygon(seen.iter().map(|p| *p - linen.at.vec()));
+    let data = data.finish();
+    // The fold over the edge is a line of its own, dark as any edge.
+    let fold = Path::new()
+        .set("d", data.as_str())
+        .set("fill", "none")
+        .set("stroke", hex(INK))
+        .set("stroke-width", short(pen.weight * FOLD));
+    let name = named("hang", linen.id.0);
+    let clip = ClipPath::new()
+        .set("id", name.as_str())
+        .add(Path::new().set("d", data));
+    let shown = group.set("clip-path", format!("url(#{name})"));
+    Group::new().add(clip).add(shown).add(fold)
 }
 
 /// Whether a linen lies beside the table.
@@ -53,7 +76,7 @@ pub fn waiting(layout: &Layout) -> Option<[DVec2; 2]> {
 /// A linen that waits beside the table, with what it is called to its left,
 /// or under it where the picture ends there.
 pub(super) fn aside(layout: &Layout, linen: &Linen, view: &View, pen: &Pen) -> Group {
-    let group = cloth(linen, pen);
+    let group = cloth(layout, linen, pen);
     if linen.name.is_empty() {
         return group;
     }

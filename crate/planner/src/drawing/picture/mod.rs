@@ -47,7 +47,11 @@ pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
     let aside = || layout.linens.iter().filter(waits);
     for linen in layout.linens.iter().filter(|l| !waits(l)) {
         let at = Some(linen.at.vec());
-        push(named("linen", linen.id.0), cloth::cloth(linen, &pen), at);
+        push(
+            named("linen", linen.id.0),
+            cloth::cloth(layout, linen, &pen),
+            at,
+        );
     }
     for item in in_paint_order(layout) {
         let at = Some(item.at.vec());
