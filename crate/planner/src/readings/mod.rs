@@ -17,6 +17,7 @@ mod rules;
 mod samples;
 mod separation;
 mod separation_findings;
+mod separation_inside;
 mod separation_remedies;
 mod spacing;
 mod stitches;

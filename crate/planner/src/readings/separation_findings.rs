@@ -5,6 +5,7 @@ use super::finding::{Finding, State};
 use super::rules::{SEPARATION, SEPARATION_SCORE};
 use super::separation::{is_pressed, lost_share, separation_score_of};
 use super::separation_remedies as remedies;
+use super::separation_inside;
 use super::stitches::stitches;
 use super::study::Study;
 use super::walked::{LOST_FROM, PartWalk};
@@ -13,26 +14,26 @@ use crate::colour::{Shade, TONE_FROM, mixed_separation};
 use crate::layout::{Id, Role};
 use crate::order;
 use crate::scene::{Ground, PartKind, effective_role, flag};
-use crate::words::{self, Arg, listed, noun, percent, say};
+use crate::words::{self, Arg, listed, percent, say};
 
 /// Two sides both lighter than this L* are pale on pale: side light may draw
 /// the edge that colour does not, so it is said more softly. Our choice.
 const PALE_FROM: f64 = 75.0;
 
 /// A pressed part that loses enough of its outline to be said.
-struct Loss<'a> {
-    walk: &'a PartWalk,
-    owner: Id,
+pub(super) struct Loss<'a> {
+    pub(super) walk: &'a PartWalk,
+    pub(super) owner: Id,
     part: PartKind,
     role: Role,
     /// Whose the ground is; the table's own id stands for the floor too.
-    ground: Id,
+    pub(super) ground: Id,
     floor: bool,
 }
 
 impl Loss<'_> {
     /// What the ground is called.
-    fn called(&self, study: &Study<'_>) -> String {
+    pub(super) fn called(&self, study: &Study<'_>) -> String {
         if self.floor {
             say("ground-floor", &[])
         } else {
@@ -50,7 +51,7 @@ impl Loss<'_> {
     }
 
     /// What a hero or main dish costs is dearer.
-    const fn rank(&self) -> u8 {
+    pub(super) const fn rank(&self) -> u8 {
         if matches!(self.role, Role::Hero) {
             2
         } else {
@@ -64,16 +65,20 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     let losses = losses(study);
     let mut findings = Vec::new();
     let mut rest: Vec<&Loss<'_>> = Vec::new();
+    let mut inside: Vec<&Loss<'_>> = Vec::new();
     let mut sleeves: Vec<&Loss<'_>> = Vec::new();
     for loss in &losses {
-        let inside = study
+        let lies_in = study
             .item(loss.owner)
             .is_some_and(|i| i.on == Some(loss.ground));
         match loss.part {
             PartKind::Sleeve => sleeves.push(loss),
             PartKind::Hand => findings.push(hand(study, loss)),
-            _ if inside && loss.part == PartKind::Food => findings.push(food(study, loss, settled)),
-            _ if loss.role == Role::Hero => findings.push(single(study, loss, settled)),
+            _ if lies_in && loss.part == PartKind::Food => inside.push(loss),
+            // A hero sinks by itself, save pale on pale: there light decides for all.
+            _ if loss.role == Role::Hero && !is_pale(study, loss.walk) => {
+                findings.push(single(study, loss, settled));
+            }
             _ => rest.push(loss),
         }
     }
@@ -90,6 +95,7 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
         });
         rest = other;
     }
+    findings.extend(separation_inside::read(study, &inside, settled));
     if !sleeves.is_empty() {
         findings.push(cuffs(study, &sleeves, settled));
     }
@@ -126,7 +132,7 @@ fn losses<'a>(study: &'a Study<'_>) -> Vec<Loss<'a>> {
 }
 
 /// A finding over these losses: marks along them and a working line for each.
-fn finding(
+pub(super) fn finding(
     study: &Study<'_>,
     (key, rank): (String, u8),
     share: f64,
@@ -231,10 +237,13 @@ fn many(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
     let parts: Vec<(Id, PartKind)> = losses.iter().map(|l| (l.owner, l.part)).collect();
     let figure = lost_share(study, &parts);
     let key = format!("separation:on:{}", losses[0].ground_key());
-    let mut f = finding(study, (key, 3), figure, owners.clone(), losses);
+    let rank = losses.iter().map(|l| l.rank()).min().unwrap_or(3);
+    let mut f = finding(study, (key, rank), figure, owners.clone(), losses);
     f.sentence = study.sentence(|| {
         let names: Vec<String> = owners.iter().map(|o| study.name(*o)).collect();
-        let id = if owners.len() == 2 {
+        let id = if losses.iter().all(|l| is_pale(study, l.walk)) {
+            "separation-pale-many"
+        } else if owners.len() == 2 {
             "separation-two"
         } else {
             "separation-many"
@@ -242,38 +251,13 @@ fn many(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
         let args = [
             ("count", Arg::Text(owners.len().to_string())),
             ("things", Arg::Text(listed(&names))),
+            ("share", Arg::Text(percent(figure))),
             ("ground", Arg::Name(losses[0].called(study))),
         ];
         say(id, &args)
     });
     if settled {
         f.remedy = remedies::outline(study, &f.key, &parts);
-    }
-    f
-}
-
-fn food(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
-    let key = format!("separation:{}:{:?}", loss.owner.0, loss.part);
-    let about = vec![loss.owner, loss.ground];
-    let mut f = finding(study, (key, loss.rank()), loss.walk.lost, about, &[loss]);
-    f.sentence = study.sentence(|| {
-        let name = study.name(loss.owner);
-        let dish = loss.called(study);
-        let pot = noun(&dish);
-        let id = match is_several(&name) {
-            Some(false) => "separation-inside-one",
-            Some(true) => "separation-inside",
-            None => "separation-inside-any",
-        };
-        let args = [
-            ("thing", Arg::Name(name)),
-            ("ground", Arg::Name(pot.into())),
-            ("share", Arg::Text(percent(loss.walk.lost))),
-        ];
-        say(id, &args)
-    });
-    if settled {
-        f.remedy = remedies::inside(study, &f.key, loss.owner, loss.ground);
     }
     f
 }

@@ -95,14 +95,20 @@ pub(super) fn outline(study: &Study<'_>, key: &str, parts: &[(Id, PartKind)]) ->
     )
 }
 
-/// What helps food against the inside of its dish.
-pub(super) fn inside(study: &Study<'_>, key: &str, food: Id, dish: Id) -> Option<Remedy> {
+/// What helps foods against the insides of their dishes.
+pub(super) fn inside(
+    study: &Study<'_>,
+    key: &str,
+    foods: &[(Id, PartKind)],
+    dishes: &[Id],
+) -> Option<Remedy> {
+    let turned: Vec<Id> = foods.iter().map(|f| f.0).collect();
     first_worth(
         study,
         key,
-        &[(food, PartKind::Food)],
-        &[&|| remedies::better_faces(study, &[food]), &|| {
-            remedies::pale_inside(study, dish)
+        foods,
+        &[&|| remedies::better_faces(study, &turned), &|| {
+            remedies::pale_inside(study, dishes)
         }],
     )
 }

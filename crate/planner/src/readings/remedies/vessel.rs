@@ -38,24 +38,34 @@ pub(in super::super) fn better_faces(study: &Study<'_>, foods: &[Id]) -> Option<
     Some(Try { act, after })
 }
 
-/// Swaps a vessel for the same one with a pale inside.
-pub(in super::super) fn pale_inside(study: &Study<'_>, vessel: Id) -> Option<Try> {
+/// Swaps vessels of one sort for the same with a pale inside.
+pub(in super::super) fn pale_inside(study: &Study<'_>, vessels: &[Id]) -> Option<Try> {
     let mut after = study.layout().clone();
-    let item = after
+    let mut pot = String::new();
+    let mut count = 0;
+    for item in after
         .items
         .iter_mut()
-        .find(|i| i.id == vessel && !i.locked)?;
-    item.parts.well.as_ref()?;
-    item.parts.well = Some(Part::plain(PALE_INSIDE));
-    let pot = noun(&item.name).to_string();
-    let args = [("thing", Arg::Name(pot))];
-    let name = say(
-        "name-pale-lined",
-        &[("thing", Arg::Text(item.name.clone()))],
-    );
-    item.name = name.chars().take(MAX_NAME).collect();
+        .filter(|i| vessels.contains(&i.id) && !i.locked && i.parts.well.is_some())
+    {
+        item.parts.well = Some(Part::plain(PALE_INSIDE));
+        pot = noun(&item.name).to_string();
+        let args = [("thing", Arg::Text(item.name.clone()))];
+        let name = say("name-pale-lined", &args);
+        item.name = name.chars().take(MAX_NAME).collect();
+        count += 1;
+    }
+    let args = [
+        ("thing", Arg::Name(pot)),
+        ("count", Arg::Text(count.to_string())),
+    ];
+    let id = match count {
+        0 => return None,
+        1 => "act-swap-pale",
+        _ => "act-swap-pale-all",
+    };
     Some(Try {
-        act: say("act-swap-pale", &args),
+        act: say(id, &args),
         after,
     })
 }

@@ -1,3 +1,4 @@
+mod causes;
 mod steps;
 
 use crate::layout::{Accepted, Extra, Layout, Look, Point, Srgb};
