@@ -54,7 +54,7 @@ fn finish(s: &mut Sketch, plan: &Plan, top: &Top) {
                 s,
                 at,
                 half * 0.72,
-                count,
+                usize::from(count),
                 (small * 0.08).clamp(3.0, 7.0),
                 GREENS,
             );
@@ -64,29 +64,29 @@ fn finish(s: &mut Sketch, plan: &Plan, top: &Top) {
                 s,
                 at,
                 half * 0.6,
-                count,
+                usize::from(count),
                 (small * 0.2).clamp(5.0, 20.0),
                 GREENS,
             );
         }
         Top::Dots(count, code, k) => {
-            let dots: Vec<DVec2> = (0..s.some(count))
+            let dots: Vec<DVec2> = (0..s.some(usize::from(count)))
                 .map(|_| at + s.dice.disc() * half * 0.8)
                 .collect();
-            s.dots(&dots, rgb(code), k, 0.9);
+            s.dots(&dots, rgb(code), f64::from(k), 0.9);
         }
         Top::Drizzle(turns, code, k) => {
             let turn = s.dice.angle();
-            let steps = 9 * turns;
+            let steps = 9 * u32::from(turns);
             let row: Vec<DVec2> = (0..=steps)
                 .map(|i| {
-                    let u = i as f64 / steps as f64;
+                    let u = f64::from(i) / f64::from(steps);
                     let x = 1.5 * u - 0.75;
-                    let y = 0.5 * libm::sin(TAU * u * turns as f64) * (1.0 - x * x * 0.8);
+                    let y = 0.5 * libm::sin(TAU * u * f64::from(turns)) * (1.0 - x * x * 0.8);
                     at + half * polar(turn).rotate(dvec2(x, y)) * s.dice.between(0.92, 1.0)
                 })
                 .collect();
-            s.brush(&[row], k, rgb(code), [0.4, 0.3]);
+            s.brush(&[row], f64::from(k), rgb(code), [0.4, 0.3]);
         }
     }
 }

@@ -33,11 +33,11 @@ pub(crate) enum Lie {
     Whole,
     /// Heaped: half length and breadth of a piece, the percentage of the size
     /// they would cover side by side, and at most how many are drawn.
-    Heap([f64; 2], f64, usize),
+    Heap([f32; 2], f32, u8),
     /// Side by side.
-    Ranks([f64; 2]),
+    Ranks([f32; 2]),
     /// Strewn over the size, each piece this long; at most how many.
-    Strewn([f64; 2], usize),
+    Strewn([f32; 2], u8),
 }
 
 /// The silhouette of one piece; tables in hundredths of its half size.
@@ -61,7 +61,7 @@ pub(crate) enum Cut {
 #[derive(Clone, Copy, Debug)]
 pub(crate) enum Hue {
     /// A tone of the food by its place, moved this many steps to the light.
-    Own(usize, i8),
+    Own(u8, i8),
     /// A colour that stays when the food is recoloured: `0xrrggbb`.
     Set(u32),
 }
@@ -71,46 +71,46 @@ pub(crate) enum Hue {
 #[derive(Clone, Copy, Debug)]
 pub(crate) enum Coat {
     /// The whole piece, with an ink outline of this width.
-    Body(Hue, f64),
+    Body(Hue, f32),
     /// The piece's own outline drawn in to a percentage and moved to the light.
-    Inset(f64, Hue, f64),
+    Inset(f32, Hue, f32),
     /// A round at a place, of a size, with an outline.
-    Core([f64; 2], [f64; 2], Hue, f64),
+    Core([f32; 2], [f32; 2], Hue, f32),
     /// Dots on a ring between two radii.
-    Seeds(usize, [f64; 2], Hue, f64),
+    Seeds(u8, [f32; 2], Hue, f32),
     /// Lines from one radius to another, spread about the middle.
-    Spokes(usize, [f64; 2], Hue, f64),
+    Spokes(u8, [f32; 2], Hue, f32),
     /// Lines across the piece.
-    Bars(usize, Hue, f64),
+    Bars(u8, Hue, f32),
     /// Lines along the piece.
-    Along(usize, Hue, f64),
+    Along(u8, Hue, f32),
     /// Small rounds anywhere on the piece: size and opacity in percent.
-    Patches(usize, f64, Hue, f64),
+    Patches(u8, f32, Hue, f32),
     /// Rings at these percentages of the outline.
-    Rings(&'static [f64], Hue, f64),
+    Rings(&'static [f32], Hue, f32),
     /// The window caught on the piece, this far out.
-    Light(f64, Hue, f64),
+    Light(f32, Hue, f32),
     /// A line of the table.
-    Row(&'static [[i8; 2]], Hue, f64),
+    Row(&'static [[i8; 2]], Hue, f32),
     /// A smooth loop of the table, with an outline.
-    Part(&'static [[i8; 2]], Hue, f64),
+    Part(&'static [[i8; 2]], Hue, f32),
     /// A nest of strands, a dark line under a light one.
-    Strands(usize, Hue, Hue),
+    Strands(u8, Hue, Hue),
     /// Rounds in rings about the middle, as fruit on a tart: size, colour.
-    Studs(usize, f64, Hue, f64),
+    Studs(u8, f32, Hue, f32),
 }
 
 /// What lies on the whole when its pieces are done.
 #[derive(Clone, Copy, Debug)]
 pub(crate) enum Top {
     /// Picked herb leaves.
-    Herbs(usize),
+    Herbs(u8),
     /// Broad leaves.
-    Leaves(usize),
+    Leaves(u8),
     /// Dots: salt, seeds, sugar.
-    Dots(usize, u32, f64),
+    Dots(u8, u32, f32),
     /// A thread of sauce, this many turns.
-    Drizzle(usize, u32, f64),
+    Drizzle(u8, u32, f32),
 }
 
 /// How one food is made.
@@ -145,13 +145,21 @@ pub(crate) fn recipes() -> impl Iterator<Item = &'static Recipe> {
     TABLES.into_iter().flatten()
 }
 
+/// A pair of a recipe as a vector.
+pub(crate) fn pair([x, y]: [f32; 2]) -> DVec2 {
+    dvec2(f64::from(x), f64::from(y))
+}
+
 /// Where the pieces of a recipe lie.
 pub(super) fn spots(recipe: &Recipe, dice: &mut Dice, half: DVec2) -> Vec<Spot> {
     match recipe.lie {
         Lie::Whole => vec![Spot::whole(half)],
-        Lie::Heap([x, y], cover, most) => spot::heap(dice, half, dvec2(x, y), cover / 100.0, most),
-        Lie::Ranks([x, y]) => spot::ranks(dice, half, dvec2(x, y)),
-        Lie::Strewn([x, y], most) => spot::strewn(dice, half, dvec2(x, y), most),
+        Lie::Heap(piece, cover, most) => {
+            let cover = f64::from(cover) / 100.0;
+            spot::heap(dice, half, pair(piece), cover, usize::from(most))
+        }
+        Lie::Ranks(piece) => spot::ranks(dice, half, pair(piece)),
+        Lie::Strewn(piece, most) => spot::strewn(dice, half, pair(piece), usize::from(most)),
     }
 }
 
@@ -206,7 +214,11 @@ mod tests {
                 Hue::Set(_) => None,
             });
             for i in most {
-                assert!(i < entry.food.len(), "{} has no tone {i}", recipe.id);
+                assert!(
+                    usize::from(i) < entry.food.len(),
+                    "{} has no tone {i}",
+                    recipe.id
+                );
             }
         }
     }
