@@ -3,6 +3,7 @@
 //! `cargo run -p planner --example food_sheet > sheet.svg`
 
 use glam::{DVec2, dvec2};
+use planner::catalogue::plain_profile;
 use planner::drawing::{Food, Form, Pen, food, food_pieces, shadows};
 use svg::Document;
 use svg::node::element::{Group, Rectangle, Text};
@@ -58,7 +59,7 @@ fn main() {
         let shade = if loose {
             Group::new()
         } else {
-            shadows(&pieces, pen.fall * 12.0, 30.0, 6.0, None)
+            shadows(&pieces, pen.fall * 12.0, 30.0, 6.0, plain_profile(), None)
         };
         let nodes = drawn.get_children().len();
         let name = Text::new(format!("{kind:?} {nodes}"))

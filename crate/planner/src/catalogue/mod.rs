@@ -9,6 +9,8 @@ mod entry;
 mod foods;
 mod make;
 mod number;
+#[rustfmt::skip]
+mod profile;
 mod props;
 mod search;
 mod surfaces;
@@ -18,6 +20,7 @@ pub use entry::{Entry, Evidence, Kind, SOURCES, source};
 pub use foods::{better_face, foods};
 pub use make::{item_from, parts_of, surface_from};
 pub use number::is_several;
+pub use profile::{Profile, plain_profile, profile};
 pub use props::props;
 pub use search::{prop, search};
 pub use surfaces::{Grain, SurfaceEntry, surface, surfaces};

@@ -7,6 +7,7 @@ use svg::node::element::Group;
 use super::path::{PathData, short};
 use super::sketch::{Look, path_node};
 use super::tone::{SHADE, hex};
+use crate::catalogue::Profile;
 use crate::figure::outline::{middle, resampled};
 use crate::shape::{Region, hull, intersection};
 
@@ -38,13 +39,16 @@ fn laid(path: &mut PathData, loop_: Vec<DVec2>, ground: Ground<'_>) {
 /// `outlines` are their silhouettes; `offset` the displacement of its top edge's
 /// shadow in mm (for a source whose centre stands `Ds` away level and `Hs` up,
 /// an edge at height `h` throws it `Ds·h/(Hs − h)`); `height` is `h`;
-/// `spread` the half width of the blur at the tip, mm. The soft edge is made
-/// by nested hulls that reach further and spread wider, each a thin wash.
+/// `spread` the half width of the blur at the tip, mm; `profile` how wide the
+/// thing is at each height, so that a stem throws a thin shadow. The soft edge
+/// is made by nested hulls that reach further and spread wider, each a thin
+/// wash.
 pub fn shadows(
     outlines: &[Vec<DVec2>],
     offset: DVec2,
     height: f64,
     spread: f64,
+    profile: Profile,
     ground: Ground<'_>,
 ) -> Group {
     let group = Group::new();
@@ -81,12 +85,17 @@ pub fn shadows(
         for (base, at, radius) in &bases {
             // Deep inside the blur the core narrows; at its rim it widens.
             let grow = 1.0 + (spread * (1.25 * u - 0.25) / radius).clamp(-0.5, 1.5);
-            let mut both = base.clone();
-            both.extend(
-                base.iter()
-                    .map(|&p| *at + (p - *at) * grow + offset * reach),
-            );
-            laid(&mut path, resampled(&hull(&both), points, true), ground);
+            // What of the thing throws as far as this: one slice to the next.
+            let slice = |[up, wide]: [u8; 2]| -> Vec<DVec2> {
+                let (up, wide) = (f64::from(up) / 100.0, f64::from(wide) / 100.0);
+                let grow = wide * (1.0 + (grow - 1.0) * up);
+                let by = offset * reach * up;
+                base.iter().map(|&p| *at + (p - *at) * grow + by).collect()
+            };
+            for pair in profile.windows(2) {
+                let both = [slice(pair[0]), slice(pair[1])].concat();
+                laid(&mut path, resampled(&hull(&both), points, true), ground);
+            }
         }
         node = node.add(path_node(path, &Look::default()));
     }
@@ -124,10 +133,18 @@ mod tests {
     use svg::node::Node;
 
     use super::*;
+    use crate::catalogue::plain_profile;
     use crate::figure::outline::ellipse;
 
     fn shadow(outline: &[DVec2], offset: DVec2, height: f64, spread: f64) -> Group {
-        shadows(&[outline.to_vec()], offset, height, spread, None)
+        shadows(
+            &[outline.to_vec()],
+            offset,
+            height,
+            spread,
+            plain_profile(),
+            None,
+        )
     }
 
     #[test]

@@ -12,7 +12,8 @@ use crate::shape::{CHORD_ERROR, Region, contains, table_outline};
 /// The shadow of an item that stands on the table, about its own centre;
 /// nothing for what lies in a dish, is flat or strewn.
 pub(super) fn cast(layout: &Layout, item: &Item, pen: &Pen) -> Option<Group> {
-    let strewn = catalogue::prop(&item.prop).is_some_and(|entry| entry.kind == Kind::Scatter);
+    let entry = catalogue::prop(&item.prop);
+    let strewn = entry.is_some_and(|entry| entry.kind == Kind::Scatter);
     if item.height <= 0 || item.on.is_some() || strewn {
         return None;
     }
@@ -39,6 +40,7 @@ pub(super) fn cast(layout: &Layout, item: &Item, pen: &Pen) -> Option<Group> {
         offset,
         f64::from(item.height),
         spread,
+        entry.map_or_else(catalogue::plain_profile, catalogue::profile),
         ground,
     ))
 }
