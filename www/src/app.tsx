@@ -12,6 +12,7 @@ import { Findings } from "./panels/findings";
 import { Cured, First } from "./panels/first";
 import { Exposures, HandsPanel, OneHand } from "./panels/hands";
 import { PapersPanel } from "./panels/papers";
+import { Settings } from "./panels/settings";
 import { TablePanel } from "./panels/table";
 import { ItemPanel, LinenPanel } from "./panels/thing";
 import { Things, Which } from "./panels/things";
@@ -61,6 +62,7 @@ function Table({ layout }: { layout: Layout }): JSX.Element {
       <Exposures />
       <Keeps layout={layout} />
       <Add />
+      <Settings />
       <TablePanel layout={layout} />
       <Things />
     </>

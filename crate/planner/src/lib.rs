@@ -19,6 +19,7 @@ pub mod optics;
 pub mod order;
 pub mod readings;
 pub mod scene;
+pub mod seats;
 pub mod shape;
 pub mod starters;
 pub mod words;

@@ -1,6 +1,6 @@
 //! Acts on single things: what is added, what each is to the picture, and what
 //! crops keep of them.
-use planner::commands::{self, HandsWish, Own, OwnShape, Refused};
+use planner::commands::{self, HandsWish, Own, OwnShape, Refused, SettingsWish};
 use planner::edit::Run;
 use planner::layout::{Id, Point, Ratio, Role, Srgb};
 use planner::words::say;
@@ -123,6 +123,16 @@ impl Planner {
             at: Point::new(wish.at[0], wish.at[1]),
         };
         let act = commands::add_own(self.now(), &own)?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Lays place settings round the table, as many as fit.
+    ///
+    /// # Errors
+    /// When nobody knows the setting, or not one fits.
+    pub fn lay_places(&mut self, wish: JsValue) -> Result<JsValue, JsError> {
+        let wish: SettingsWish = asked(wish)?;
+        let act = commands::lay_places(self.now(), &wish)?;
         self.make(act, Run::Alone)
     }
 

@@ -51,6 +51,7 @@ const SPICE: &[Tone] = &[tone(0xa8_481e, 100)];
 const BLOSSOM: &[Tone] = &[tone(0xe0_a0a8, 100)];
 const GREENERY: &[Tone] = &[tone(0x4a_7035, 100)];
 const STRAWY: &[Tone] = &[tone(0xa8_945c, 100)];
+const LINEN: &[Tone] = &[tone(0xd9_d3c6, 100)];
 const NONE: &[Tone] = &[];
 
 #[expect(clippy::too_many_arguments, reason = "one row of a table")]
@@ -86,7 +87,7 @@ const fn row(
 use Finish::{Clear, Gloss, Liquid, Matt, Satin};
 
 #[rustfmt::skip]
-static PROPS: [Entry; 143] = [
+static PROPS: [Entry; 144] = [
     row("dinner-plate", "dinner plate", Vessel, disc(270, 30), 25, STONEWARE, STONEWARE_WELL, Satin, [250, 280], Published("dinnerware")),
     row("charger", "charger", Vessel, disc(320, 40), 20, DARK_GLAZE, DARK_GLAZE, Satin, [300, 330], Published("dinnerware")),
     row("small-plate", "dessert plate", Vessel, disc(210, 22), 20, STONEWARE, STONEWARE_WELL, Satin, [180, 220], Published("dinnerware")),
@@ -229,6 +230,7 @@ static PROPS: [Entry; 143] = [
     row("bud-vase", "flower in a bud vase", Object, disc(90, 6), 200, GLASS, BLOSSOM, Satin, [50, 140], Guess),
     row("flower-bunch", "bunch of flowers", Object, disc(240, 6), 260, GREENERY, BLOSSOM, Matt, [140, 400], Guess),
     row("herb-pot", "pot of herbs", Object, disc(170, 8), 220, CLAY, GREENERY, Matt, [110, 260], Guess),
+    row("folded-napkin", "folded napkin", Object, rect(115, 230, 3, 4), 8, LINEN, NONE, Matt, [80, 170], TradePractice),
     row("dried-wreath", "dried wreath", Object, disc(320, 10), 50, STRAWY, BLOSSOM, Matt, [200, 450], Guess),
 ];
 

@@ -11,6 +11,7 @@ mod hands;
 mod lay;
 mod lock;
 mod place;
+mod settings;
 mod snap;
 mod stack;
 #[cfg(test)]
@@ -25,14 +26,16 @@ pub use drag::Drag;
 pub use hands::{Wish as HandsWish, add_hands, flip, shoot_in};
 pub use lay::{Offer, Wish as TableWish, lay, offers};
 pub use place::{move_by, turn_by};
+pub use settings::{Wish as SettingsWish, lay_places};
 pub use snap::{Snap, snap};
 pub use stack::moving;
 pub use thing::{group, resize, set_role, take_apart};
 
 use std::fmt;
 
+use crate::catalogue;
 use crate::edit::Edit;
-use crate::layout::{Id, Layout};
+use crate::layout::{Id, Item, Layout, Point};
 use crate::words::{Arg, say};
 
 /// One act on a layout.
@@ -53,6 +56,8 @@ pub enum Refused {
     Unknown(String),
     /// The layout would break a limit there.
     Limit(String),
+    /// There is no room for any of what was asked for.
+    NoRoom,
 }
 
 impl fmt::Display for Refused {
@@ -61,6 +66,7 @@ impl fmt::Display for Refused {
             Self::Locked(name) => ("refused-locked", "thing", name),
             Self::Unknown(name) => ("refused-unknown", "thing", name),
             Self::Limit(path) => ("refused-limit", "place", path),
+            Self::NoRoom => return f.write_str(&say("refused-room", &[])),
         };
         f.write_str(&say(id, &[(name, Arg::Name(what.clone()))]))
     }
@@ -105,6 +111,13 @@ pub fn name_of(layout: &Layout, id: Id) -> String {
         Some(name) if name.is_empty() => say("name-thing", &[]),
         Some(name) => name.clone(),
     }
+}
+
+/// A thing of the catalogue with a number of its own, not laid yet.
+fn fresh_item(layout: &mut Layout, prop: &str) -> Result<Item, Refused> {
+    let entry = catalogue::prop(prop).ok_or_else(|| Refused::Unknown(prop.into()))?;
+    let (id, number) = (fresh_id(layout), fresh_number(layout));
+    Ok(catalogue::item_from(entry, id, number, Point::new(0, 0)))
 }
 
 /// An id no object had before.

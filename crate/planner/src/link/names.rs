@@ -3,7 +3,7 @@
 /// The ids, in the order of their numbers from 1. Links in the world refer to
 /// these places: append only.
 #[rustfmt::skip]
-pub(super) static PROPS: [&str; 292] = [
+pub(super) static PROPS: [&str; 293] = [
     "charcoal-planks", "oak", "light-oak", "walnut", "painted-board", "pale-marble", "slate",
     "linen-cloth", "steel", "terracotta", "plain-board",
     "dinner-plate", "charger", "small-plate", "bread-plate", "soup-bowl", "serving-bowl",
@@ -48,6 +48,7 @@ pub(super) static PROPS: [&str; 292] = [
     "pine", "white-washed", "black-board", "navy-board", "white-board", "blush-board",
     "black-marble", "travertine", "granite", "terrazzo", "concrete", "plaster", "zinc",
     "copper", "dark-linen", "oat-linen", "brown-paper", "cork", "white-tiles", "blue-tiles",
+    "folded-napkin",
 ];
 
 /// The number of an id, if it has one.

@@ -1,6 +1,6 @@
 //! Random tables and random acts on them.
 use planner::catalogue;
-use planner::commands::{self, Act, HandsWish, Own, OwnShape, Refused, TableWish};
+use planner::commands::{self, Act, HandsWish, Own, OwnShape, Refused, SettingsWish, TableWish};
 use planner::edit::{History, Run};
 use planner::layout::{Action, Extra, Group, Id, Layout, Point, Ratio, Srgb, TableShape};
 use planner::readings::{Study, report};
@@ -77,7 +77,7 @@ fn asked(layout: &Layout, (kind, which, x, y): Step) -> Option<Result<Act, Refus
     let id = *things.get(usize::from(which) % things.len().max(1))?;
     let other = things[(usize::from(which) / 7) % things.len()];
     let at = Point::new(850 + x, 500 + y);
-    Some(match kind % 18 {
+    Some(match kind % 24 {
         0..=3 => commands::move_by(layout, id, x % 2 == 0, [x, y]),
         4 | 5 => commands::turn_by(layout, id, x),
         6 => commands::remove(layout, &[id]),
@@ -90,6 +90,17 @@ fn asked(layout: &Layout, (kind, which, x, y): Step) -> Option<Result<Act, Refus
                 .collect();
             let prop = known[usize::from(which) % known.len()];
             commands::add(layout, &Scene::of(layout, None), prop, at)
+        }
+        18 => {
+            let kinds = &planner::seats::SETTINGS;
+            commands::lay_places(
+                layout,
+                &SettingsWish {
+                    setting: kinds[usize::from(which) % kinds.len()].id.into(),
+                    places: 1 + usize::from(which) % 4,
+                    close: x % 2 == 0,
+                },
+            )
         }
         16 => commands::add_crop(
             layout,

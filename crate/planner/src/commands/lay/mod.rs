@@ -3,17 +3,17 @@ mod places;
 mod room;
 
 use crate::catalogue;
-use crate::layout::{
-    Group, Id, Item, Layout, LayoutId, Point, Ratio, Role, TableShape, references,
-};
+use crate::layout::{Id, Item, Layout, LayoutId, Point, Ratio, Role, TableShape, references};
 use crate::optics::{Sensor, distance_for_width};
-use crate::words::{Arg, say};
+use crate::words::say;
 use glam::DVec2;
 use serde::{Deserialize, Serialize};
 
-use super::{Refused, fresh_id, fresh_number};
-use places::{SETTING as SETTING_AT, places};
-use room::{Body, Room, about, quarter_turns};
+use super::settings::put;
+use super::{Refused, fresh_item as thing, fresh_number};
+use crate::seats::{Closeness, Laid, SETTINGS};
+use places::places;
+use room::{Body, Room, quarter_turns, turned};
 
 /// A dish that can be picked: what it is called and the things it is made of,
 /// the lowest first.
@@ -178,13 +178,6 @@ fn number(layout: &mut Layout) {
     layout.head.next_number = order.len() as u16 + 1;
 }
 
-/// A thing of the catalogue, with its own number.
-fn thing(layout: &mut Layout, prop: &str) -> Result<Item, Refused> {
-    let entry = catalogue::prop(prop).ok_or_else(|| Refused::Unknown(prop.into()))?;
-    let (id, number) = (fresh_id(layout), fresh_number(layout));
-    Ok(catalogue::item_from(entry, id, number, Point::new(0, 0)))
-}
-
 /// Adds the settings and dishes wished for, each in its place.
 fn lay_things(layout: &mut Layout, wish: &Wish) -> Result<(), Refused> {
     let people = wish.people.min(12);
@@ -194,9 +187,11 @@ fn lay_things(layout: &mut Layout, wish: &Wish) -> Result<(), Refused> {
     });
     let picked = picked.collect::<Result<Vec<_>, _>>()?;
     let mut sample = layout.clone();
+    // The usual one for the camera comes first.
+    let ways = [Closeness::Usual, Closeness::Close].map(|c| SETTINGS[0].laid(c));
     let mut setting = Vec::new();
-    for prop in SETTING {
-        setting.push(thing(&mut sample, prop)?);
+    for piece in &ways[0] {
+        setting.push(thing(&mut sample, piece.prop)?);
     }
     let mut lowest = Vec::new();
     for dish in &picked {
@@ -208,38 +203,21 @@ fn lay_things(layout: &mut Layout, wish: &Wish) -> Result<(), Refused> {
         low: (centre - half).ceil(),
         high: (centre + half).floor(),
     };
-    let (bodies, close) = places(&setting, people, &lowest, room);
+    let offs = ways.each_ref().map(|laid| {
+        let off = |piece: &Laid| piece.at - laid[0].at;
+        laid.iter().map(off).collect::<Vec<_>>()
+    });
+    let (bodies, close) = places((&setting, &offs), people, &lowest, room);
     let (settings, dishes) = bodies.split_at(people);
-    put_settings(layout, settings, &SETTING_AT[usize::from(close)])?;
+    let laid = &ways[usize::from(close)];
+    let number = fresh_number(layout);
+    for body in settings {
+        let edge = body.at - turned(laid[0].at, body.quarters);
+        put(layout, laid, edge, quarter_turns(body.quarters), number)?;
+    }
     for (n, dish) in picked.into_iter().enumerate() {
         for body in dishes.iter().filter(|body| body.dish == n) {
             put_dish(layout, dish, body)?;
-        }
-    }
-    Ok(())
-}
-
-/// What lies at each place, in the order of its places.
-const SETTING: [&str; 4] = ["small-plate", "fork", "knife", "water-glass"];
-
-/// Plate, fork, knife and glass for each person, all of one number.
-fn put_settings(layout: &mut Layout, settings: &[Body], offs: &[DVec2]) -> Result<(), Refused> {
-    let number = fresh_number(layout);
-    for (person, body) in settings.iter().enumerate() {
-        let group = fresh_id(layout);
-        let place = Arg::Text((person + 1).to_string());
-        layout.groups.push(Group {
-            id: group,
-            name: say("group-setting", &[("place", place)]),
-            extra: crate::layout::Extra::new(),
-        });
-        for (prop, off) in SETTING.iter().zip(offs) {
-            let mut item = thing(layout, prop)?;
-            item.number = number;
-            item.group = Some(group);
-            item.at = Point::nearest(body.at + about(*off, body.quarters));
-            item.turn = quarter_turns(body.quarters);
-            layout.items.push(item);
         }
     }
     Ok(())

@@ -10,22 +10,9 @@ const AIR: f64 = 22.0;
 /// Gap from which no roomier way is looked for, mm. Our choice.
 const ENOUGH: f64 = 11.0;
 
-/// Plate, fork, knife and glass about the plate's centre, mm, as the sitter
-/// sees them: fork left, knife right (common practice), with air and close.
-pub(super) const SETTING: [[DVec2; 4]; 2] = [
-    [
-        DVec2::new(0.0, 0.0),
-        DVec2::new(-135.0, 2.0),
-        DVec2::new(135.0, 2.0),
-        DVec2::new(120.0, -168.0),
-    ],
-    [
-        DVec2::new(0.0, 0.0),
-        DVec2::new(-121.0, 0.0),
-        DVec2::new(119.0, 0.0),
-        DVec2::new(60.0, -138.0),
-    ],
-];
+/// The things of a setting, and where they lie about the first of them as the
+/// sitter sees them: with the usual air, and close.
+type Settings<'a> = (&'a [Item], &'a [Vec<DVec2>; 2]);
 
 /// One way to go about it.
 #[derive(Clone, Copy)]
@@ -45,7 +32,7 @@ const QUARTERS: [i32; 4] = [0, 2, 1, 3];
 /// Where everything goes: the settings, then the dishes in any order, and
 /// whether the settings had to close in.
 pub(super) fn places(
-    setting: &[Item],
+    setting: Settings<'_>,
     people: usize,
     dishes: &[Item],
     room: Room,
@@ -90,8 +77,8 @@ fn put_dishes(bodies: &mut Vec<Body>, dishes: &[Item], room: Room, way: Way) {
 }
 
 /// The settings, as many at each edge as there is room for.
-fn settings(setting: &[Item], people: usize, room: Room, way: Way) -> Vec<Body> {
-    let offs = &SETTING[usize::from(way.close)];
+fn settings((setting, offs): Settings<'_>, people: usize, room: Room, way: Way) -> Vec<Body> {
+    let offs = &offs[usize::from(way.close)];
     let at_edge = QUARTERS.map(|quarters| Body::of(setting, offs, quarters));
     let own = at_edge[0].size();
     let air = if way.close { 4.0 } else { AIR };

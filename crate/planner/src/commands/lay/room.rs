@@ -47,7 +47,7 @@ impl Body {
         for (item, off) in things.iter().zip(offs) {
             let mut item = item.clone();
             item.turn = quarter_turns(quarters);
-            body.take_in(&item, about(*off, quarters));
+            body.take_in(&item, turned(*off, quarters));
         }
         body
     }
@@ -150,7 +150,7 @@ pub(super) fn quarter_turns(quarters: i32) -> Turn {
 }
 
 /// A place after so many quarter turns clockwise about the middle.
-pub(super) fn about(off: DVec2, quarters: i32) -> DVec2 {
+pub(super) fn turned(off: DVec2, quarters: i32) -> DVec2 {
     (0..quarters).fold(off, |p, _| DVec2::new(-p.y, p.x))
 }
 

@@ -132,6 +132,9 @@ pub(super) const RECIPES: &[Recipe] = &[
     Recipe { id: "napkin-ring", lie: Whole, cut: Sheet, coats: &[
         Body(A, 1.2), Inset(86.0, Own(0, 1), 2.0), Row(&[[-80, -40], [80, -40]], LIT, 1.4), Row(&[[-84, 60], [84, 60]], DEEP, 0.9),
     ], tops: &[] },
+    Recipe { id: "folded-napkin", lie: Whole, cut: Sheet, coats: &[
+        Body(A, 0.9), Inset(90.0, Own(0, 1), 1.0), Row(&[[-92, 84], [0, 88], [92, 84]], DEEP, 0.8), Row(&[[84, -94], [80, 0], [84, 94]], DEEP, 0.7), Row(&[[-86, 96], [-84, -94]], LIT, 1.0), Row(&[[-40, -90], [-34, 10], [-42, 88]], DEEP, 0.35),
+    ], tops: &[] },
     Recipe { id: "place-card", lie: Whole, cut: Sheet, coats: &[
         Body(A, 0.9), Row(&[[-92, -96], [92, -96]], DEEP, 1.0), Row(&[[-56, 0], [-20, -14], [10, 10], [40, -10], [58, 4]], Set(0x4a_4038), 0.9),
     ], tops: &[] },

@@ -103,6 +103,17 @@ pub(super) const LABELS: &[(&str, &str)] = &[
         "add-range",
         "A dish is {least} to {most} across. Nothing was added.",
     ),
+    // Place settings.
+    ("settings", "Lay places"),
+    ("settings-kind", "What lies at each place"),
+    ("settings-camera", "camera size"),
+    ("settings-true", "true size"),
+    ("settings-tea", "tea"),
+    ("settings-across", "bowl, chopsticks across (as in Japan)"),
+    ("settings-beside", "bowl, chopsticks beside (as in China)"),
+    ("settings-count", "Places"),
+    ("settings-close", "A step closer than usual"),
+    ("settings-lay", "Lay {count:one place|{count} places}"),
     // Board, floor and frame.
     ("board-panel", "Board, floor and frame"),
     ("board-shape", "Shape of the board"),
