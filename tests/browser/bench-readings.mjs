@@ -85,21 +85,20 @@ function watchPage() {
   };
 }
 
-/** Opens a file of the planner in the page, at work. */
-async function openFile(page, file) {
+/** Opens a file of the planner, with this many things, in the page, at work. */
+export async function openFile(page, file, things) {
+  if (file === undefined) throw new Error("no file to open: run `cargo xtask bench`");
   await page.locator(".first .solid").tap();
   await page.getByRole("button", { name: "Table", exact: true }).tap();
   await page.getByRole("button", { name: "Papers" }).tap();
   await page.locator("input[type=file]").setInputFiles(file);
-  await page.locator(".picture [data-key=item-60]").waitFor();
+  await page.locator(`.picture [data-key=item-${things}]`).waitFor();
   await page.getByRole("button", { name: "Table", exact: true }).tap();
   await page.waitForTimeout(1000);
 }
 
 /** Live and settled steps, every thread of the page slowed down. */
 export async function readings(chromium, url, slowed) {
-  const file = process.env.OVERSPREAD_TABLE;
-  if (file === undefined) throw new Error("OVERSPREAD_TABLE names no file: run `cargo xtask bench`");
   const context = await chromium.newContext({ ...phone, serviceWorkers: "block" });
   await context.addInitScript(watchPage);
   await context.route(/worker-[0-9a-f]+\.js$/, async (route) => {
@@ -110,7 +109,7 @@ export async function readings(chromium, url, slowed) {
   const page = await context.newPage();
   await page.goto(url);
   await page.waitForSelector("html[data-core=ready]");
-  await openFile(page, file);
+  await openFile(page, process.env.OVERSPREAD_TABLE, 60);
   const [worker] = page.workers();
   const touch = toucher(await context.newCDPSession(page));
   const { x, y } = await handle(page, touch);

@@ -1,7 +1,7 @@
 // Measures the built page in Chromium, at full speed and with its processor
 // slowed down, and prints rows of `{ what, slowed, figure, unit, calibration? }` as JSON.
 
-import { readings } from "./bench-readings.mjs";
+import { openFile, readings } from "./bench-readings.mjs";
 import { calibrate, handle, share, toucher } from "./measure.mjs";
 import { browser, phone, serve } from "./support.mjs";
 
@@ -63,12 +63,24 @@ async function starts(chromium, url, slowed) {
   ];
 }
 
-/** Drags one thing of the first table in a circle for 300 frames. */
+/** A drag over the first table. */
 async function drag(chromium, url, slowed) {
   const { context, page, session } = await openSlowed(chromium, url, slowed);
   // Nothing moves before the first remedy has been taken.
   await page.locator(".first .solid").tap();
   await page.locator(".cured").waitFor();
+  return dragged({ context, page, session }, "drag");
+}
+
+/** A drag over a table of 200 things. */
+async function largeDrag(chromium, url, slowed) {
+  const { context, page, session } = await openSlowed(chromium, url, slowed);
+  await openFile(page, process.env.OVERSPREAD_LARGE_TABLE, 200);
+  return dragged({ context, page, session }, "drag of 200 things");
+}
+
+/** Drags one thing in a circle for 300 frames. */
+async function dragged({ context, page, session }, name) {
   await page.waitForTimeout(1000);
   const touch = toucher(session);
   const calibration = await page.evaluate(calibrate);
@@ -87,9 +99,9 @@ async function drag(chromium, url, slowed) {
   await context.close();
   const late = record.frames.filter((time) => time > LATE).length;
   return [
-    { what: "drag, work per frame, p95", figure: share(record.work, 0.95), unit: "ms", calibration },
-    { what: "drag, frame, median", figure: share(record.frames, 0.5), unit: "ms" },
-    { what: `drag, frames over ${LATE} ms`, figure: (100 * late) / record.frames.length, unit: "%" },
+    { what: `${name}, work per frame, p95`, figure: share(record.work, 0.95), unit: "ms", calibration },
+    { what: `${name}, frame, median`, figure: share(record.frames, 0.5), unit: "ms" },
+    { what: `${name}, frames over ${LATE} ms`, figure: (100 * late) / record.frames.length, unit: "%" },
   ];
 }
 
@@ -98,7 +110,7 @@ const chromium = await browser();
 try {
   const rows = [];
   for (const slowed of [1, SLOWED]) {
-    for (const measure of [starts, drag, readings]) {
+    for (const measure of [starts, drag, largeDrag, readings]) {
       const found = await measure(chromium, site.url, slowed);
       rows.push(...found.map((row) => ({ ...row, slowed })));
     }

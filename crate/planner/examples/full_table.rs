@@ -1,11 +1,12 @@
-//! Prints the table of sixty dishes that the benches measure, as a file of the
+//! Prints a table of so many dishes that the benches measure, as a file of the
 //! planner, so that the page is measured on the very same.
 //!
-//! `cargo run -p planner --example full_table > full-table.spread.json`
+//! `cargo run -p planner --example full_table 60 > full-table.spread.json`
 
 #[path = "../benches/full_table/mod.rs"]
 mod full_table;
 
 fn main() {
-    println!("{}", full_table::laid(60).to_json());
+    let count = std::env::args().nth(1).and_then(|count| count.parse().ok());
+    println!("{}", full_table::laid(count.unwrap_or(60)).to_json());
 }
