@@ -12,6 +12,7 @@ use criterion::{BenchmarkId, Criterion, criterion_group, criterion_main};
 use full_table::{AREA_EACH, laid};
 use glam::DVec2;
 use planner::colour::{Lab, ciede2000};
+use planner::commands::{SettingsWish, lay_places};
 use planner::readings::{Study, live, report};
 use planner::shape::{CHORD_ERROR, Region, disc, rect, visible};
 
@@ -119,12 +120,26 @@ fn settled(criterion: &mut Criterion) {
     group.finish();
 }
 
+/// Six place settings laid round a table that has its dishes.
+fn place_settings(criterion: &mut Criterion) {
+    let layout = laid(12);
+    let wish = SettingsWish {
+        setting: "camera".into(),
+        places: 6,
+        close: false,
+    };
+    criterion.bench_function("laying six places", |bencher| {
+        bencher.iter(|| lay_places(black_box(&layout), &wish).expect("something fits"));
+    });
+}
+
 criterion_group!(
     benches,
     calibration,
     visible_areas,
     colour_differences,
     live_step,
-    settled
+    settled,
+    place_settings
 );
 criterion_main!(benches);
