@@ -122,7 +122,8 @@ fn settled(criterion: &mut Criterion) {
 
 /// Six place settings laid round a table that has its dishes.
 fn place_settings(criterion: &mut Criterion) {
-    let layout = laid(12);
+    let mut layout = laid(12);
+    (layout.table.width, layout.table.depth) = (2400, 1200);
     let wish = SettingsWish {
         setting: "camera".into(),
         places: 6,
