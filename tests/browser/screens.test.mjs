@@ -72,6 +72,12 @@ for (const [name, options] of [
     await page.getByRole("button", { name: "Make the link" }).click();
     await sound(page, "the link");
     await page.getByRole("button", { name: "Table", exact: true }).click();
+    await page.getByRole("button", { name: "Add a thing" }).click();
+    await unfold(page);
+    await sound(page, "adding");
+    await page.getByRole("button", { name: "fruit", exact: true }).click();
+    await sound(page, "a group of things to add");
+    await page.getByRole("button", { name: "Done adding" }).click();
     for (const thing of ["mussel pot", "oat runner", "left hand"]) {
       await page.getByRole("region", { name: "Things on the table" }).getByRole("button", { name: thing }).first().click();
       await page.locator(".chosen-strip").waitFor();
@@ -259,6 +265,7 @@ test("after a fall of the core the layout is as it was and goes on", async () =>
 test("a dish and a crop of one's own take the shape asked for", async () => {
   const { context, faults } = await guarded({ ...phone, reducedMotion: "reduce" });
   const page = await working(context);
+  await page.getByRole("button", { name: "Add a thing" }).tap();
   await unfold(page);
   const dish = page.getByRole("form", { name: "Own dish" });
   await dish.getByRole("button", { name: "oval", exact: true }).tap();

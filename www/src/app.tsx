@@ -53,15 +53,35 @@ function Chosen(): JSX.Element | null {
   return hand === undefined ? null : <OneHand hand={hand} />;
 }
 
+/** What is begun here whatever is chosen. */
+function Begin(): JSX.Element {
+  const { adding } = state;
+  return (
+    <div class="steps begin">
+      <button class="word" onClick={() => (adding.value = !adding.value)}>
+        {adding.value ? say.addDone : say.add}
+      </button>
+    </div>
+  );
+}
+
 function Table({ layout }: { layout: Layout }): JSX.Element {
+  if (state.adding.value) {
+    return (
+      <>
+        <Begin />
+        <Add />
+      </>
+    );
+  }
   return (
     <>
+      <Begin />
       <Which />
       <Chosen />
       <Findings />
       <Exposures />
       <Keeps layout={layout} />
-      <Add />
       <Settings />
       <TablePanel layout={layout} />
       <Things />

@@ -41,7 +41,7 @@ export async function putBack(kept: store.Kept): Promise<void> {
   await listKept();
 }
 
-/** All layouts kept here as one file. */
+/** All layouts and things of one's own kept here as one file. */
 export async function backup(): Promise<string> {
   await settled();
   const current = core().id;
@@ -50,7 +50,8 @@ export async function backup(): Promise<string> {
     const file = kept.id === current ? core().save_json() : await wholeOf(kept.id);
     if (file !== undefined) parts.push(JSON.parse(file));
   }
-  return JSON.stringify({ format: BACKUP, layouts: parts }, null, 2);
+  const things = (await store.things()).map(({ file }) => JSON.parse(file) as unknown);
+  return JSON.stringify({ format: BACKUP, layouts: parts, things }, null, 2);
 }
 
 const BACKUP = "overspread-layouts";
@@ -68,28 +69,38 @@ async function wholeOf(id: string): Promise<string | undefined> {
   }
 }
 
-/** The layouts in a backup file, or undefined when the text is no backup. */
-export function backupParts(text: string): string[] | undefined {
+/** A layout, or a thing of one's own, in a backup file. */
+interface Backed {
+  file: string;
+  thing: boolean;
+}
+
+/** What a backup file holds, or undefined when the text is no backup. */
+export function backupParts(text: string): Backed[] | undefined {
   try {
-    const value = JSON.parse(text) as { format?: unknown; layouts?: unknown };
+    const value = JSON.parse(text) as { format?: unknown; layouts?: unknown; things?: unknown };
     if (value.format !== BACKUP || !Array.isArray(value.layouts)) return undefined;
-    return value.layouts.map((each) => JSON.stringify(each));
+    const parts = (all: unknown, thing: boolean): Backed[] =>
+      Array.isArray(all) ? all.map((each) => ({ file: JSON.stringify(each), thing })) : [];
+    return [...parts(value.layouts, false), ...parts(value.things, true)];
   } catch {
     return undefined;
   }
 }
 
-/** Keeps every layout of a backup that reads well; those kept here already stay as they are. */
-export async function restore(files: string[]): Promise<number> {
-  const here = new Set((await store.everything()).map((kept) => kept.id));
+/** Keeps all of a backup that reads well; what is kept here already stays as it is. Counts the layouts. */
+export async function restore(parts: Backed[]): Promise<number> {
+  const all = [...(await store.everything()), ...(await store.things())];
+  const here = new Set(all.map((kept) => kept.id));
   let count = 0;
   const other: Planner = another();
   try {
-    for (const file of files) {
+    for (const { file, thing } of parts) {
       other.open_json(file);
       if (here.has(other.id)) continue;
-      await store.keepWhole(snapshot(other.save_json(), 0));
-      count += 1;
+      const whole = snapshot(other.save_json(), 0);
+      await store.keepWhole(thing ? { ...whole, thing } : whole);
+      if (!thing) count += 1;
     }
   } finally {
     other.free();

@@ -11,6 +11,7 @@ import { listen, type Finger } from "./gestures";
 import { keys } from "./keys";
 import { Overlay } from "./overlay";
 import * as readings from "./readings";
+import * as seen from "./seen";
 import * as session from "./session";
 import { Window, type Seen } from "./stage";
 import * as state from "./state";
@@ -70,6 +71,7 @@ export function Picture(): JSX.Element {
       (is) => (state.enlarged.value = is),
     );
     refit.current = () => view.refit();
+    seen.follow(view);
     const size = (): void => {
       element.style.height = `${tall(element.clientWidth)}px`;
       view.fit(whole());
@@ -135,6 +137,7 @@ export function Picture(): JSX.Element {
       session.redraw();
     });
     return () => {
+      seen.follow(undefined);
       stop();
       redrawn();
       stopKeys();

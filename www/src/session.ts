@@ -178,10 +178,6 @@ export async function layTable(wish: unknown): Promise<void> {
   await opened(0);
   await keepNow();
 }
-/** Adds a thing by its catalogue name near a place. */
-export const add = (prop: string, x: number, y: number): boolean =>
-  act(() => planner.add(prop, x, y));
-export const addOwn = (wish: unknown): boolean => act(() => planner.add_own(wish));
 /** Sets one hand, or two of one person, to an action on a thing. */
 export const addHands = (wish: unknown): boolean => act(() => planner.add_hands(wish));
 
@@ -254,6 +250,7 @@ async function opened(upto: number): Promise<void> {
   state.openFinding.value = undefined;
   state.lastAct.value = "";
   state.exposure.value = -2;
+  state.adding.value = false;
   state.readOnly.value = !(await store.becomeWriter(planner.id));
   remember(planner.id);
   read();

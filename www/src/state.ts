@@ -26,6 +26,8 @@ export const inside = signal(false);
 export const crop = signal<Id | undefined>(undefined);
 /** Whether a tap marks what the crop in view must show whole. */
 export const marking = signal(false);
+/** Whether things are being added. */
+export const adding = signal(false);
 export const openFinding = signal<string | undefined>(undefined);
 export const allNotes = signal(false);
 export const saved = signal("");

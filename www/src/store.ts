@@ -20,6 +20,8 @@ export interface Kept {
   upto: number;
   /** When it was last changed, ms. */
   changed: number;
+  /** Whether it is a thing of one's own, and no table. */
+  thing?: true;
 }
 /** One step, under its number from 0. */
 interface Entry {
@@ -127,6 +129,15 @@ export async function load(id: string): Promise<Shelf | undefined> {
 
 /** Every layout kept here, last changed first. */
 export async function everything(): Promise<Kept[]> {
+  return (await whole()).filter(({ thing }) => thing !== true);
+}
+
+/** Every thing of one's own kept here, last changed first. */
+export async function things(): Promise<Kept[]> {
+  return (await whole()).filter(({ thing }) => thing === true);
+}
+
+async function whole(): Promise<Kept[]> {
   const transaction = (await database()).transaction(SNAPSHOT);
   const all = await asked<Kept[]>(transaction.objectStore(SNAPSHOT).getAll());
   return all.sort((a, b) => b.changed - a.changed);

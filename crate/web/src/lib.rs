@@ -1,6 +1,7 @@
 //! The wasm boundary of Overspread over [`planner`]: one class, numbers during
 //! a drag, small objects when something is opened, saved, selected or read.
 mod acts;
+mod catalogue;
 mod dom;
 mod drag;
 mod marks;

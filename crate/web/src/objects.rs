@@ -34,14 +34,6 @@ struct Thing {
     locked: bool,
 }
 
-/// Something of the catalogue that can be added.
-#[derive(Serialize)]
-struct Found {
-    prop: String,
-    name: String,
-    size: String,
-}
-
 fn role_word(role: Role) -> &'static str {
     match role {
         Role::Hero => "hero",
@@ -182,61 +174,5 @@ impl Planner {
         };
         let first = |part: &Part| part.colours.first().map(|tone| tone.srgb.to_string());
         own.or(usual).and_then(first).unwrap_or_default()
-    }
-
-    /// What fits the words, best first; linens too.
-    ///
-    /// # Errors
-    /// When the browser refuses to make it.
-    pub fn search(&self, words: &str) -> Result<JsValue, JsError> {
-        let units = self.now().head.units;
-        let across = |extent: [i32; 2]| {
-            let [w, d] = extent.map(|mm| length(f64::from(mm), units));
-            if w == d { w } else { format!("{w} × {d}") }
-        };
-        let wanted = words.to_ascii_lowercase();
-        let linens = catalogue::linens().iter().filter(|linen| {
-            wanted
-                .split_whitespace()
-                .all(|word| linen.name.contains(word))
-        });
-        let mut found: Vec<Found> = catalogue::search(words)
-            .into_iter()
-            .map(|entry| Found {
-                prop: entry.id.into(),
-                name: entry.name.into(),
-                size: across(entry.size.extent()),
-            })
-            .collect();
-        found.extend(linens.map(|linen| Found {
-            prop: linen.name.into(),
-            name: linen.name.into(),
-            size: across(linen.size),
-        }));
-        object(&found)
-    }
-
-    /// Dishes offered for a new table.
-    ///
-    /// # Errors
-    /// When the browser refuses to make it.
-    pub fn dishes(&self) -> Result<JsValue, JsError> {
-        object(&planner::commands::offers())
-    }
-
-    /// Boards offered for a new table.
-    ///
-    /// # Errors
-    /// When the browser refuses to make it.
-    pub fn surfaces(&self) -> Result<JsValue, JsError> {
-        let surfaces: Vec<Found> = catalogue::surfaces()
-            .iter()
-            .map(|surface| Found {
-                prop: surface.id.into(),
-                name: surface.name.into(),
-                size: String::new(),
-            })
-            .collect();
-        object(&surfaces)
     }
 }

@@ -2,13 +2,13 @@
 //! crops keep of them.
 use planner::commands::{self, HandsWish, Own, OwnShape, Refused, SettingsWish};
 use planner::edit::Run;
-use planner::layout::{Id, Point, Ratio, Role, Srgb};
+use planner::layout::{Id, LayoutId, Point, Ratio, Role, Srgb};
 use planner::words::say;
 use serde::Deserialize;
 use wasm_bindgen::prelude::*;
 
 use crate::Planner;
-use crate::acts::during;
+use crate::acts::{during, spoken};
 use crate::objects::asked;
 
 /// An own dish by outline, size and colour.
@@ -95,12 +95,44 @@ impl Planner {
         self.make(act, Run::Alone)
     }
 
-    /// Adds a thing of the catalogue at a place, mm.
+    /// Adds a thing of the catalogue at a place, mm; food comes into the dish
+    /// `onto`, 0 for none.
     ///
     /// # Errors
     /// When nobody knows it, or the table is full.
-    pub fn add(&mut self, prop: &str, x: i32, y: i32) -> Result<JsValue, JsError> {
-        let act = commands::add(self.now(), &self.scene, prop, Point::new(x, y))?;
+    pub fn add(&mut self, prop: &str, x: i32, y: i32, onto: u16) -> Result<JsValue, JsError> {
+        let onto = Some(Id(onto)).filter(|id| id.0 != 0);
+        let act = commands::add(self.now(), &self.scene, prop, Point::new(x, y), onto)?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Adds what was kept of a thing, at a place, mm.
+    ///
+    /// # Errors
+    /// Every problem of the file, or the table is full.
+    pub fn add_kept(&mut self, file: &str, x: i32, y: i32) -> Result<JsValue, JsError> {
+        let kept = planner::layout::open(file).map_err(|problems| spoken(&problems))?;
+        let act = commands::add_kept(self.now(), &kept, Point::new(x, y))?;
+        self.make(act, Run::Alone)
+    }
+
+    /// A thing and what stands on it as a file of their own under this
+    /// identity; empty when there is no such thing.
+    ///
+    /// # Errors
+    /// When the identity is not 16 hex digits.
+    pub fn kept(&self, id: u16, own: &str) -> Result<String, JsError> {
+        let own = LayoutId(u64::from_str_radix(own, 16)?);
+        let alone = commands::kept(self.now(), Id(id), own);
+        Ok(alone.map_or_else(String::new, |alone| alone.to_json()))
+    }
+
+    /// Lays the spread on another surface of the catalogue.
+    ///
+    /// # Errors
+    /// When nobody knows it.
+    pub fn set_surface(&mut self, prop: &str) -> Result<JsValue, JsError> {
+        let act = commands::set_surface(self.now(), prop)?;
         self.make(act, Run::Alone)
     }
 

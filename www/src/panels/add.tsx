@@ -1,131 +1,191 @@
-// Adding: search by trade name or size, or an own dish by size and colour.
+// Adding: search by trade name or size, look through the groups, take one's own.
 
 import { useSignal } from "@preact/signals";
-import type { JSX } from "preact";
+import { useEffect } from "preact/hooks";
+import type { ComponentChildren, JSX } from "preact";
 import * as say from "#words";
 
-import { Choice } from "../parts/controls";
+import * as mine from "../mine";
+import { Small } from "../parts/small";
+import * as picks from "../picks";
+import * as put from "../put";
 import * as session from "../session";
-import * as state from "../state";
+import type { Kept } from "../store";
+import { Own } from "./own";
 
 /** One find in the catalogue. */
-export interface Found {
+interface Found {
   prop: string;
   name: string;
   size: string;
 }
 
-function middle(): [number, number] {
-  return state.layout.value?.frame.at ?? [0, 0];
+/** Finds shown at once; the rest when asked for. */
+const FIRST = 24;
+
+function Row({ find }: { find: Found }): JSX.Element {
+  const { prop, name, size } = find;
+  const starred = picks.favourites.value.includes(prop);
+  return (
+    <li>
+      <button onClick={() => put.thing(prop)}>
+        <Small of={prop} draw={(core, svg, of) => core.draw_sample(svg, of)} />
+        <span>
+          {name} <small class="sans quiet">{size}</small>
+        </span>
+      </button>
+      <button
+        class="star"
+        aria-pressed={starred}
+        aria-label={say.favourite({ thing: name })}
+        onClick={() => picks.star(prop)}
+      >
+        {starred ? "★" : "☆"}
+      </button>
+    </li>
+  );
+}
+
+function MyRow({ thing }: { thing: Kept }): JSX.Element {
+  return (
+    <li>
+      <button onClick={() => put.kept(thing.file)}>
+        <Small of={thing.file} draw={(core, svg, of) => core.draw_file(svg, of, false)} />
+        <span>{thing.title}</span>
+      </button>
+      <button
+        class="star"
+        aria-label={say.mineDelete({ thing: thing.title })}
+        onClick={() => void mine.remove(thing.id)}
+      >
+        ×
+      </button>
+    </li>
+  );
+}
+
+function Finds(props: { name: string; children: ComponentChildren }): JSX.Element {
+  return (
+    <>
+      <h3>{props.name}</h3>
+      <ul class="finds" aria-label={props.name}>
+        {props.children}
+      </ul>
+    </>
+  );
+}
+
+/** A list of finds, the first of them until more is asked for. */
+function All({ name, finds }: { name: string; finds: Found[] }): JSX.Element {
+  const shown = useSignal(FIRST);
+  const more = finds.length - shown.value;
+  return (
+    <>
+      <Finds name={name}>
+        {finds.slice(0, shown.value).map((find) => (
+          <Row key={find.prop} find={find} />
+        ))}
+      </Finds>
+      {more > 0 ? (
+        <button class="word" onClick={() => (shown.value = finds.length)}>
+          {say.addMore({ count: more })}
+        </button>
+      ) : null}
+    </>
+  );
+}
+
+/** Own things first, then what is picked often. */
+function Often(): JSX.Element {
+  const core = session.core();
+  const often = [
+    [say.favourites, core.known(picks.favourites.value) as Found[]],
+    [say.addLast, core.known(picks.recent.value) as Found[]],
+  ] as const;
+  return (
+    <>
+      {mine.mine.value.length === 0 ? null : (
+        <Finds name={say.mine}>
+          {mine.mine.value.map((thing) => (
+            <MyRow key={thing.id} thing={thing} />
+          ))}
+        </Finds>
+      )}
+      {often.map(([name, finds]) =>
+        finds.length === 0 ? null : <All key={name} name={name} finds={finds} />,
+      )}
+    </>
+  );
+}
+
+function Searched({ words }: { words: string }): JSX.Element {
+  const asked = words.toLowerCase();
+  const found = session.core().search(words) as Found[];
+  const own = mine.mine.value.filter(({ title }) => title.toLowerCase().includes(asked));
+  const known = [...picks.favourites.value, ...picks.recent.value];
+  const often = found.filter(({ prop }) => known.includes(prop));
+  const finds = [...often, ...found.filter(({ prop }) => !known.includes(prop))];
+  return (
+    <>
+      {own.length === 0 ? null : (
+        <Finds name={say.mine}>
+          {own.map((thing) => (
+            <MyRow key={thing.id} thing={thing} />
+          ))}
+        </Finds>
+      )}
+      {finds.length === 0 ? (
+        <p class="quiet" role="status">
+          {say.addNothing}
+        </p>
+      ) : (
+        <All key={words} name={say.addFound} finds={finds} />
+      )}
+    </>
+  );
 }
 
 export function Add(): JSX.Element {
   const words = useSignal("");
-  const found = session.core().search(words.value) as Found[];
+  const group = useSignal<Found | undefined>(undefined);
+  useEffect(() => void mine.list(), []);
+  const core = session.core();
+  const asked = words.value.trim();
+  const open = group.value;
   return (
-    <details>
-      <summary>{say.add}</summary>
-      <section class="panel" aria-label={say.add}>
-        <label class="field">
-          <span>{say.addSearch}</span>
-          <input
-            type="search"
-            maxLength={say.MAX_NAME}
-            value={words.value}
-            onInput={(event) => (words.value = event.currentTarget.value)}
-          />
-        </label>
-        <ul class="list" aria-label={say.addFound}>
-          {found.slice(0, 12).map((each) => (
-            <li key={each.prop}>
-              <button onClick={() => session.add(each.prop, ...middle())}>
-                {each.name} <span class="sans quiet">{each.size}</span>
-              </button>
-            </li>
-          ))}
-        </ul>
-        {found.length === 0 ? <p class="quiet">{say.addNothing}</p> : null}
-        <Own />
-      </section>
-    </details>
-  );
-}
-
-function Own(): JSX.Element {
-  const name = useSignal("");
-  const inches = state.layout.value?.units === "in";
-  const [unit, mm] = inches ? [say.unitsIn, 25.4] : [say.unitsCm, 10];
-  const shape = useSignal<"round" | "oval" | "rect">("round");
-  const sides = [useSignal(inches ? "10" : "26"), useSignal(inches ? "7" : "18")] as const;
-  const dish = useSignal("#e9e2d2");
-  const food = useSignal("#b9692f");
-  const add = (event: Event): void => {
-    event.preventDefault();
-    const [across, down] = sides.map((side) =>
-      Math.round(Number(side.value.replace(",", ".")) * mm),
-    ) as [number, number];
-    const asked = shape.value === "round" ? [across] : [across, down];
-    if (!asked.every((side) => side >= 10 && side <= 2000)) {
-      state.fault.value = say.addRange({ least: state.length(10), most: state.length(2000) });
-      return;
-    }
-    const [x, y] = middle();
-    session.addOwn({
-      name: name.value.trim() || say.ownDish,
-      shape: shape.value,
-      across,
-      down: shape.value === "round" ? across : down,
-      dish: dish.value,
-      food: food.value,
-      at: [x, y],
-    });
-    name.value = "";
-  };
-  return (
-    <form class="panel" onSubmit={add} aria-label={say.addOwn}>
-      <h3>{say.addOwn}</h3>
+    <section class="panel" aria-label={say.add}>
       <label class="field">
-        <span>{say.name}</span>
-        <input maxLength={say.MAX_NAME} value={name.value} onInput={(event) => (name.value = event.currentTarget.value)} />
-      </label>
-      <Choice
-        name={say.ownShape}
-        options={[
-          ["round", say.ownRound],
-          ["oval", say.ownOval],
-          ["rect", say.ownRect],
-        ]}
-        value={shape.value}
-        choose={(chosen) => (shape.value = chosen)}
-      />
-      {sides.slice(0, shape.value === "round" ? 1 : 2).map((side, n) => (
-        <label key={n} class="field">
-          <span>{(n === 0 ? say.addAcross : say.addDown)({ unit })}</span>
-          <input
-            inputMode="decimal"
-            maxLength={8}
-            value={side.value}
-            onInput={(event) => (side.value = event.currentTarget.value)}
-          />
-        </label>
-      ))}
-      <label class="line">
-        <span class="name">{say.colourDish}</span>
+        <span>{say.addSearch}</span>
         <input
-          type="color"
-          value={dish.value}
-          onInput={(event) => (dish.value = event.currentTarget.value)}
+          type="search"
+          maxLength={say.MAX_NAME}
+          value={words.value}
+          onInput={(event) => (words.value = event.currentTarget.value)}
         />
       </label>
-      <label class="line">
-        <span class="name">{say.colourFood}</span>
-        <input
-          type="color"
-          value={food.value}
-          onInput={(event) => (food.value = event.currentTarget.value)}
-        />
-      </label>
-      <button class="word">{say.addIt}</button>
-    </form>
+      {asked !== "" ? (
+        <Searched words={asked} />
+      ) : open !== undefined ? (
+        <>
+          <button class="word" onClick={() => (group.value = undefined)}>
+            {say.addBack}
+          </button>
+          <All key={open.prop} name={open.name} finds={core.of_group(open.prop) as Found[]} />
+        </>
+      ) : (
+        <>
+          <Often />
+          <h3>{say.addGroups}</h3>
+          <ul class="groups" aria-label={say.addGroups}>
+            {(core.groups() as Found[]).map((each) => (
+              <li key={each.prop}>
+                <button onClick={() => (group.value = each)}>{each.name}</button>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      <Own />
+    </section>
   );
 }

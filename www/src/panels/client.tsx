@@ -7,12 +7,12 @@ import * as say from "#words";
 
 import type { Hand, Layout } from "../core";
 import { shareOrCopy } from "../export";
+import { freshId } from "../fresh";
 import { Choice } from "../parts/controls";
 import { Notices } from "../parts/notices";
 import * as session from "../session";
 import * as state from "../state";
 import { Kept } from "./crops";
-import { freshId } from "./yours";
 
 const ANSWERS = [
   ["yes", say.replyYes],

@@ -6,6 +6,8 @@ import * as say from "#words";
 import { act } from "../acts";
 import type { Layout, Pair } from "../core";
 import { Choice, Colour, Field, Stepper } from "../parts/controls";
+import { Surfaces } from "../parts/surfaces";
+import * as session from "../session";
 import * as state from "../state";
 
 const RATIOS: Record<string, Pair> = {
@@ -54,6 +56,10 @@ export function TablePanel({ layout }: { layout: Layout }): JSX.Element {
             step={(way) => act.table(table, { depth: Math.max(100, table.depth + 50 * way) })}
           />
         )}
+        <Surfaces
+          value={table.surface.prop}
+          choose={(prop) => session.act(() => session.core().set_surface(prop))}
+        />
         <Field
           name={say.boardName}
           value={table.surface.name}

@@ -5,6 +5,7 @@ import * as say from "#words";
 
 import { act } from "../acts";
 import type { Item, Linen, Part, Role, Size } from "../core";
+import * as mine from "../mine";
 import { Choice, Colour, Field, Stepper } from "../parts/controls";
 import { nudge } from "../picture";
 import * as session from "../session";
@@ -153,6 +154,9 @@ function Common({ thing }: { thing: Item | Linen }): JSX.Element {
   return (
     <>
       <Field name={say.name} value={thing.name} take={(value) => act.rename(thing.id, value)} />
+      <button class="word" onClick={() => void mine.keep(thing.id)}>
+        {say.mineKeep}
+      </button>
       <Moves />
     </>
   );

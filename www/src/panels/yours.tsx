@@ -4,7 +4,9 @@ import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
 import * as say from "#words";
 
+import { freshId } from "../fresh";
 import { Choice, Panel, Stepper } from "../parts/controls";
+import { Surfaces } from "../parts/surfaces";
 import * as session from "../session";
 import * as state from "../state";
 
@@ -31,7 +33,6 @@ export function Yours(): JSX.Element {
   const picked = useSignal<string[]>([]);
   const core = session.core();
   const dishes = core.dishes() as Dish[];
-  const boards = core.surfaces() as { prop: string; name: string }[];
   const toggle = (dish: string): void => {
     picked.value = picked.value.includes(dish)
       ? picked.value.filter((each) => each !== dish)
@@ -84,16 +85,7 @@ export function Yours(): JSX.Element {
             step={(by) => (depth.value = Math.max(300, Math.min(3000, depth.value + 50 * by)))}
           />
         )}
-        <label class="field">
-          <span>{say.boardOf}</span>
-          <select value={board.value} onChange={(event) => (board.value = event.currentTarget.value)}>
-            {boards.map((each) => (
-              <option key={each.prop} value={each.prop}>
-                {each.name}
-              </option>
-            ))}
-          </select>
-        </label>
+        <Surfaces value={board.value} choose={(prop) => (board.value = prop)} />
         <Choice
           name={say.frame}
           options={FRAMES}
@@ -131,10 +123,4 @@ export function Yours(): JSX.Element {
       </button>
     </section>
   );
-}
-
-/** A new identity for a layout: 64 random bits as 16 hex digits. */
-export function freshId(): string {
-  const bytes = crypto.getRandomValues(new Uint8Array(8));
-  return [...bytes].map((byte) => byte.toString(16).padStart(2, "0")).join("");
 }

@@ -15,11 +15,11 @@ export function Stepper(props: {
     <div class="line" role="group" aria-label={props.name}>
       <span class="name">{props.name}</span>
       <span class="stepper">
-        <button aria-label={props.less} onClick={() => props.step(-1)}>
+        <button type="button" aria-label={props.less} onClick={() => props.step(-1)}>
           −
         </button>
         <output>{props.value}</output>
-        <button aria-label={props.more} onClick={() => props.step(1)}>
+        <button type="button" aria-label={props.more} onClick={() => props.step(1)}>
           +
         </button>
       </span>
@@ -40,6 +40,8 @@ export function Choice<T extends string>(props: {
       <div class="steps">
         {props.options.map(([value, label]) => (
           <button
+            // In a form it chooses and sends nothing.
+            type="button"
             key={value}
             aria-pressed={value === props.value}
             onClick={() => props.choose(value)}
@@ -122,6 +124,7 @@ export function Tones(props: {
       <div class="tones">
         {props.tones.map(([tone, label]) => (
           <button
+            type="button"
             key={tone}
             aria-label={label}
             aria-pressed={tone === props.value}

@@ -7,6 +7,7 @@
 mod cloth;
 mod entry;
 mod foods;
+mod groups;
 mod make;
 mod number;
 #[rustfmt::skip]
@@ -18,6 +19,7 @@ mod surfaces;
 pub use cloth::{LinenEntry, linen, linens};
 pub use entry::{Entry, Evidence, Kind, SOURCES, source};
 pub use foods::{better_face, foods};
+pub use groups::{Group, group_of_id, groups};
 pub use make::{item_from, parts_of, surface_from};
 pub use number::is_several;
 pub use profile::{Profile, plain_profile, profile};

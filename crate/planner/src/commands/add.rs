@@ -14,12 +14,19 @@ const OWN_RIM: i32 = 14;
 /// The widest own dish, mm.
 const MAX_OWN: i32 = 2_000;
 
-/// Adds a thing of the catalogue at a place. Food put down where a dish is
-/// lies in the dish.
+/// Adds a thing of the catalogue at a place. Food comes into the dish `onto`,
+/// or the one it lies in, where either can hold food; else it lies in the dish
+/// that is at the place.
 ///
 /// # Errors
 /// When the catalogue has no such thing.
-pub fn add(layout: &Layout, scene: &Scene, prop: &str, at: Point) -> Result<Act, Refused> {
+pub fn add(
+    layout: &Layout,
+    scene: &Scene,
+    prop: &str,
+    at: Point,
+    onto: Option<Id>,
+) -> Result<Act, Refused> {
     let mut after = layout.clone();
     let id = fresh_id(&mut after);
     let name = if let Some(linen) = catalogue::linens().iter().find(|l| l.name == prop) {
@@ -41,7 +48,9 @@ pub fn add(layout: &Layout, scene: &Scene, prop: &str, at: Point) -> Result<Act,
         let number = fresh_number(&mut after);
         let mut item = catalogue::item_from(entry, id, number, at);
         if entry.kind.is_food() {
-            item.on = dish_at(layout, scene, at);
+            let dish = onto.and_then(|id| dish_of(layout, id));
+            item.at = dish.map_or(at, |dish| dish.at);
+            item.on = dish.map_or_else(|| dish_at(layout, scene, at), |dish| Some(dish.id));
         }
         after.items.push(item);
         entry.name
@@ -49,14 +58,26 @@ pub fn add(layout: &Layout, scene: &Scene, prop: &str, at: Point) -> Result<Act,
     Act::between(called("done-added", name), layout, &after)
 }
 
+/// Whether food can lie in an item.
+fn carries(item: &Item) -> bool {
+    catalogue::prop(&item.prop).is_some_and(|entry| entry.kind.carries_food())
+}
+
 /// The topmost thing at a place that food can lie in.
 fn dish_at(layout: &Layout, scene: &Scene, at: Point) -> Option<Id> {
-    let carries = |id: &Id| {
-        let item = layout.items.iter().find(|o| o.id == *id);
-        let entry = item.and_then(|item| catalogue::prop(&item.prop));
-        entry.is_some_and(|entry| entry.kind.carries_food())
-    };
-    scene.hit(at.vec()).into_iter().find(carries)
+    let found = |id: &Id| layout.items.iter().any(|o| o.id == *id && carries(o));
+    scene.hit(at.vec()).into_iter().find(found)
+}
+
+/// The thing itself, or what it stands on, where food can lie in it.
+fn dish_of(layout: &Layout, id: Id) -> Option<&Item> {
+    let item = |id: Id| layout.items.iter().find(|o| o.id == id);
+    let chosen = item(id)?;
+    let below = || chosen.on.and_then(item);
+    Some(chosen)
+        .filter(|o| carries(o))
+        .or_else(below)
+        .filter(|o| carries(o))
 }
 
 /// The outline of a dish of one's own.

@@ -316,16 +316,28 @@ fn food_put_down_where_a_dish_is_lies_in_it() {
     let before = laid();
     let scene = crate::scene::Scene::of(&before, None);
     let put = |prop: &str, x: i32, y: i32| {
-        let after = done(&before, add(&before, &scene, prop, Point::new(x, y)));
+        let after = done(&before, add(&before, &scene, prop, Point::new(x, y), None));
         after.items.last().expect("added").on
     };
     assert_eq!(put("olives", 300, 700), Some(Id(5)), "on the plate");
     assert_eq!(put("olives", 600, 200), None, "on the table");
     assert_eq!(put("small-plate", 300, 700), None, "a plate stacks nowhere");
+    let onto = |id: u16, prop: &str| {
+        let at = Point::new(600, 200);
+        let after = done(&before, add(&before, &scene, prop, at, Some(Id(id))));
+        let item = after.items.last().expect("added").clone();
+        (item.on, item.at)
+    };
+    let plate = (Some(Id(5)), Point::new(300, 700));
+    assert_eq!(onto(5, "olives"), plate, "in the middle of what is chosen");
+    assert_eq!(onto(7, "olives"), plate, "or of the dish its food lies in");
+    let aside = (None, Point::new(600, 200));
+    assert_eq!(onto(6, "olives"), aside, "nothing lies in a fork");
+    assert_eq!(onto(5, "small-bowl"), aside, "nor a bowl in a plate");
     let linen = crate::catalogue::linens()[0].name;
-    let after = done(&before, add(&before, &scene, linen, Point::new(1, 2)));
+    let after = done(&before, add(&before, &scene, linen, Point::new(1, 2), None));
     assert_eq!(after.linens.len(), 2, "a linen");
-    let unknown = add(&before, &scene, "anvil", Point::new(0, 0));
+    let unknown = add(&before, &scene, "anvil", Point::new(0, 0), None);
     assert_eq!(unknown, Err(Refused::Unknown("anvil".into())), "unknown");
 }
 

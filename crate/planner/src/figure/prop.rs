@@ -258,7 +258,8 @@ pub(crate) fn parts(prop: Prop, seed: u32, half: DVec2) -> Vec<Vec<DVec2>> {
         Prop::Knife => vec![table(&BLADE, half), table(&HANDLE, half)],
         Prop::Spoon => {
             let shaft = mirrored_end(&SHAFT, half * dvec2(1.0, 0.55));
-            let bowl = ellipse(half * dvec2(0.7, 0.0), half * dvec2(0.3, 1.0), 24);
+            // It begins within the shaft: what only touches is not joined.
+            let bowl = ellipse(half * dvec2(0.68, 0.0), half * dvec2(0.32, 1.0), 24);
             vec![shaft, bowl]
         }
         Prop::Chopsticks => [-0.6, 0.6]
@@ -351,6 +352,8 @@ mod tests {
                 "{prop:?} reaches {reach}"
             );
             assert!(reach.y > half.y * 0.7, "{prop:?} fills its size: {reach}");
+            let long = (high.x - low.x) / half.x;
+            assert!(long > 1.4, "{prop:?} is in one piece: {long} of 2");
         }
     }
 }

@@ -5,6 +5,19 @@ use crate::layout::{Layout, open};
 /// invented.
 const HARBOUR_SUPPER: &str = include_str!("../../../../static/starters/harbour-supper.spread.json");
 
+/// The starters that are fetched when they are chosen, by the name of the file.
+#[cfg(test)]
+const FETCHED: [(&str, &str); 2] = [
+    (
+        "citrus-breakfast",
+        include_str!("../../../../static/starters/citrus-breakfast.spread.json"),
+    ),
+    (
+        "noodle-night",
+        include_str!("../../../../static/starters/noodle-night.spread.json"),
+    ),
+];
+
 /// Harbour supper as it opens on the first visit.
 #[must_use]
 pub fn harbour_supper() -> Layout {
@@ -27,6 +40,28 @@ mod tests {
             again == HARBOUR_SUPPER,
             "saving what was opened changes the file"
         );
+    }
+
+    #[test]
+    fn every_other_starter_is_the_canonical_file_of_itself_and_is_whole() {
+        let mut ids = vec![harbour_supper().id];
+        for (name, file) in FETCHED {
+            let layout = open(file).unwrap_or_else(|problems| panic!("{name}: {problems:?}"));
+            assert!(layout.to_json() + "\n" == file, "saving {name} changes it");
+            assert!(!ids.contains(&layout.id), "{name} has an id of its own");
+            ids.push(layout.id);
+            for item in &layout.items {
+                let known = crate::catalogue::prop(&item.prop).is_some();
+                assert!(known, "{name}: {}", item.prop);
+            }
+            let surface = &layout.table.surface.prop;
+            assert!(
+                crate::catalogue::surface(surface).is_some(),
+                "{name}: {surface}"
+            );
+            let findings = report(&Study::new(&layout), false).findings;
+            assert!(!findings.is_empty(), "{name} has something to say");
+        }
     }
 
     /// Every remedy, applied, must yield the figure it promised.

@@ -175,6 +175,7 @@ pub const SENTENCES: &[(&str, &str)] = &[
     ("spacing-edge-touch", "The edge of the {thing} lies on the edge of the {chief}."),
     ("spacing-on-line", "The edge of the {thing} just touches the edge of “{crop}”."),
     ("done-added", "{thing} added"),
+    ("done-surface", "laid on {surface}"),
     ("done-copy", "copy space in {thing}"),
     ("done-hands", "hands set"),
     ("done-role", "{thing}: its part in the picture"),

@@ -89,7 +89,7 @@ fn asked(layout: &Layout, (kind, which, x, y): Step) -> Option<Result<Act, Refus
                 .map(|entry| entry.id)
                 .collect();
             let prop = known[usize::from(which) % known.len()];
-            commands::add(layout, &Scene::of(layout, None), prop, at)
+            commands::add(layout, &Scene::of(layout, None), prop, at, None)
         }
         18 => {
             let kinds = &planner::seats::SETTINGS;

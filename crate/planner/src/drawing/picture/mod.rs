@@ -12,6 +12,7 @@ mod edge;
 mod frame;
 mod lettering;
 mod marks;
+mod sample;
 mod sheet;
 mod surface;
 mod tags;
@@ -20,6 +21,7 @@ mod view;
 
 pub use cloth::waiting;
 pub use cut::{Cut, cut, cut_file, view_box};
+pub use sample::{alone, sample, swatch};
 pub use sheet::sheet;
 pub use view::{Keyed, Shown, Trims, View, translation};
 

@@ -5,9 +5,11 @@
 //! `{name}` is a named place. `{count:one thing|{count} things}` is said in the
 //! first form of one and in the second of any other number.
 
+mod adding;
 mod papers;
 mod sheet;
 mod table;
 
 /// Labels by id, table by table.
-pub const LABELS: [&[(&str, &str)]; 3] = [sheet::LABELS, table::LABELS, papers::LABELS];
+pub const LABELS: [&[(&str, &str)]; 4] =
+    [sheet::LABELS, table::LABELS, adding::LABELS, papers::LABELS];

@@ -9,7 +9,6 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("board-wider", "Board {by} wider"),
     ("board-shallower", "Board {by} shallower"),
     ("board-deeper", "Board {by} deeper"),
-    ("board-of", "Board of"),
     ("frame", "Frame"),
     ("frame-square", "square"),
     ("people", "People at the table"),
@@ -79,30 +78,6 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("linen-folded", "folded"),
     ("linen-bunched", "bunched"),
     ("linen-thrown", "thrown"),
-    // Adding.
-    ("add", "Add a thing"),
-    (
-        "add-search",
-        "Trade name or size, such as “coupe 26” or “runner”",
-    ),
-    ("add-found", "Found"),
-    (
-        "add-nothing",
-        "Nothing by that name. Make it as your own below.",
-    ),
-    ("add-own", "Own dish"),
-    ("add-across", "Across, {unit}"),
-    ("add-down", "Down, {unit}"),
-    ("own-shape", "Shape of the dish"),
-    ("own-round", "round"),
-    ("own-oval", "oval"),
-    ("own-rect", "rectangular"),
-    ("add-it", "Add it"),
-    ("own-dish", "own dish"),
-    (
-        "add-range",
-        "A dish is {least} to {most} across. Nothing was added.",
-    ),
     // Place settings.
     ("settings", "Lay places"),
     ("settings-kind", "What lies at each place"),
