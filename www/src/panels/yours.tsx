@@ -23,6 +23,9 @@ const FRAMES = [
   ["16:9", "16:9"],
 ] as const;
 
+/** Dishes offered at first; the rest when asked for. */
+const FIRST = 12;
+
 export function Yours(): JSX.Element {
   const shape = useSignal<"rect" | "round">("rect");
   const width = useSignal(1600);
@@ -31,6 +34,7 @@ export function Yours(): JSX.Element {
   const people = useSignal(4);
   const board = useSignal("charcoal-planks");
   const picked = useSignal<string[]>([]);
+  const all = useSignal(false);
   const core = session.core();
   const dishes = core.dishes() as Dish[];
   const toggle = (dish: string): void => {
@@ -102,7 +106,7 @@ export function Yours(): JSX.Element {
         <div class="field" role="group" aria-label={say.pickDishesGroup}>
           <span>{say.pickDishes}</span>
           <div class="steps">
-            {dishes.map((dish) => (
+            {dishes.slice(0, all.value ? dishes.length : FIRST).map((dish) => (
               <button
                 key={dish.dish}
                 aria-pressed={picked.value.includes(dish.dish)}
@@ -112,6 +116,11 @@ export function Yours(): JSX.Element {
                 {picked.value[0] === dish.dish ? <small> {say.heroPicked}</small> : null}
               </button>
             ))}
+            {all.value ? null : (
+              <button class="word" onClick={() => (all.value = true)}>
+                {say.dishesMore({ count: String(dishes.length - FIRST) })}
+              </button>
+            )}
           </div>
         </div>
       </Panel>

@@ -1,4 +1,5 @@
 //! A table laid in one go: a board, a frame, place settings and shared dishes.
+mod dishes;
 mod places;
 mod room;
 
@@ -12,52 +13,9 @@ use serde::{Deserialize, Serialize};
 use super::settings::put;
 use super::{Refused, fresh_item as thing, fresh_number};
 use crate::seats::{Closeness, Laid, SETTINGS};
+use dishes::{DISHES, Dish};
 use places::places;
 use room::{Body, Room, quarter_turns, turned};
-
-/// A dish that can be picked: what it is called and the things it is made of,
-/// the lowest first.
-struct Dish {
-    key: &'static str,
-    name: &'static str,
-    /// Catalogue ids; each later one lies on the first.
-    props: &'static [&'static str],
-}
-
-const DISHES: [Dish; 12] = [
-    dish("mussels", "pot of mussels", &["enamel-pot", "mussels"]),
-    dish(
-        "aubergine",
-        "seared aubergine",
-        &["oval-platter", "aubergine"],
-    ),
-    dish("loaf", "dark-crusted loaf", &["loaf"]),
-    dish(
-        "tomato-salad",
-        "tomato salad",
-        &["serving-bowl", "tomato-salad"],
-    ),
-    dish("leaf-salad", "leaf salad", &["serving-bowl", "leaf-salad"]),
-    dish("fish", "roast fish", &["roasting-tin", "roast-fish"]),
-    dish(
-        "potatoes",
-        "roast potatoes",
-        &["frying-pan", "roast-potatoes"],
-    ),
-    dish("soup", "bowl of soup", &["soup-bowl", "soup"]),
-    dish("noodles", "noodles", &["soup-bowl", "noodles"]),
-    dish("rice", "rice", &["serving-bowl", "rice"]),
-    dish("olives", "black olives", &["small-bowl", "olives"]),
-    dish(
-        "cheese",
-        "cheese on a board",
-        &["wooden-board", "cheese-wedge"],
-    ),
-];
-
-const fn dish(key: &'static str, name: &'static str, props: &'static [&'static str]) -> Dish {
-    Dish { key, name, props }
-}
 
 /// One dish as the page offers it.
 #[derive(Serialize)]

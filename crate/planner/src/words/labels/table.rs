@@ -14,6 +14,7 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("people", "People at the table"),
     ("people-fewer", "One fewer"),
     ("people-more", "One more"),
+    ("dishes-more", "{count} more dishes"),
     (
         "pick-dishes",
         "Pick three dishes or more; the first is the hero",
