@@ -1,4 +1,5 @@
 //! Things that come onto the table: from the catalogue and of one's own.
+use super::free::nearest_free;
 use super::{Act, Refused, called, fresh_id, fresh_number};
 use crate::catalogue;
 use crate::layout::{
@@ -14,9 +15,9 @@ const OWN_RIM: i32 = 14;
 /// The widest own dish, mm.
 const MAX_OWN: i32 = 2_000;
 
-/// Adds a thing of the catalogue at a place. Food comes into the dish `onto`,
-/// or the one it lies in, where either can hold food; else it lies in the dish
-/// that is at the place.
+/// Adds a thing of the catalogue at a place, or as near to it as nothing is in
+/// the way. Food comes into the dish `onto`, or the one it lies in, where
+/// either can hold food; else it lies in the dish that is at the place.
 ///
 /// # Errors
 /// When the catalogue has no such thing.
@@ -51,6 +52,9 @@ pub fn add(
             let dish = onto.and_then(|id| dish_of(layout, id));
             item.at = dish.map_or(at, |dish| dish.at);
             item.on = dish.map_or_else(|| dish_at(layout, scene, at), |dish| Some(dish.id));
+        }
+        if item.on.is_none() {
+            item.at = nearest_free(layout, &item);
         }
         after.items.push(item);
         entry.name

@@ -8,6 +8,7 @@ mod away;
 mod board;
 mod crops;
 mod drag;
+mod free;
 mod hands;
 mod lay;
 mod lock;
