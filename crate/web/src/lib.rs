@@ -1,6 +1,7 @@
 //! The wasm boundary of Overspread over [`planner`]: one class, numbers during
 //! a drag, small objects when something is opened, saved, selected or read.
 mod acts;
+mod arrange;
 mod catalogue;
 mod dom;
 mod drag;

@@ -1,5 +1,6 @@
 //! Things that come onto the table: from the catalogue and of one's own.
 use super::free::nearest_free;
+use super::onto::{carries, lay_food};
 use super::{Act, Refused, called, fresh_id, fresh_number};
 use crate::catalogue;
 use crate::layout::{
@@ -17,7 +18,8 @@ const MAX_OWN: i32 = 2_000;
 
 /// Adds a thing of the catalogue at a place, or as near to it as nothing is in
 /// the way. Food comes into the dish `onto`, or the one it lies in, where
-/// either can hold food; else it lies in the dish that is at the place.
+/// either can hold food; else it lies in the dish that is at the place. It
+/// sizes itself to its dish.
 ///
 /// # Errors
 /// When the catalogue has no such thing.
@@ -51,7 +53,9 @@ pub fn add(
         if entry.kind.is_food() {
             let dish = onto.and_then(|id| dish_of(layout, id));
             item.at = dish.map_or(at, |dish| dish.at);
-            item.on = dish.map_or_else(|| dish_at(layout, scene, at), |dish| Some(dish.id));
+            if let Some(dish) = dish.or_else(|| dish_at(layout, scene, at)) {
+                lay_food(&mut item, dish);
+            }
         }
         if item.on.is_none() {
             item.at = nearest_free(layout, &item);
@@ -62,15 +66,10 @@ pub fn add(
     Act::between(called("done-added", name), layout, &after)
 }
 
-/// Whether food can lie in an item.
-fn carries(item: &Item) -> bool {
-    catalogue::prop(&item.prop).is_some_and(|entry| entry.kind.carries_food())
-}
-
 /// The topmost thing at a place that food can lie in.
-fn dish_at(layout: &Layout, scene: &Scene, at: Point) -> Option<Id> {
-    let found = |id: &Id| layout.items.iter().any(|o| o.id == *id && carries(o));
-    scene.hit(at.vec()).into_iter().find(found)
+fn dish_at<'a>(layout: &'a Layout, scene: &Scene, at: Point) -> Option<&'a Item> {
+    let found = |id: Id| layout.items.iter().find(|o| o.id == id && carries(o));
+    scene.hit(at.vec()).into_iter().find_map(found)
 }
 
 /// The thing itself, or what it stands on, where food can lie in it.

@@ -4,6 +4,7 @@
 //! What is locked is never changed by any of them but one that unlocks it.
 mod add;
 mod again;
+mod arrange;
 mod away;
 mod board;
 mod crops;
@@ -13,16 +14,19 @@ mod hands;
 mod lay;
 mod lock;
 mod own;
+mod onto;
 mod place;
 mod settings;
 mod snap;
 mod stack;
+mod strew;
 #[cfg(test)]
 mod tests;
 mod thing;
 
 pub use add::{Own, OwnShape, add, add_own};
-pub use again::repeat;
+pub use again::{repeat, repeat_along, repeat_round};
+pub use arrange::{InLine, align, equal_gaps, swap};
 pub use away::remove;
 pub use board::set_surface;
 pub use crops::{add_crop, add_double_page, keep_copy_space, must_show};
@@ -30,10 +34,12 @@ pub use drag::Drag;
 pub use hands::{Wish as HandsWish, add_hands, flip, shoot_in};
 pub use lay::{Offer, Wish as TableWish, lay, offers};
 pub use own::{add_kept, kept};
+pub use onto::{lies_over, put_on};
 pub use place::{move_by, turn_by};
 pub use settings::{Wish as SettingsWish, lay_places};
 pub use snap::{Snap, snap};
 pub use stack::moving;
+pub use strew::strew;
 pub use thing::{group, resize, set_role, take_apart};
 
 use std::fmt;
@@ -63,6 +69,12 @@ pub enum Refused {
     Limit(String),
     /// There is no room for any of what was asked for.
     NoRoom,
+    /// This would come to lie on itself.
+    OnItself(String),
+    /// It takes at least so many things.
+    TooFew(usize),
+    /// There is no runner.
+    NoRunner,
 }
 
 impl fmt::Display for Refused {
@@ -71,7 +83,13 @@ impl fmt::Display for Refused {
             Self::Locked(name) => ("refused-locked", "thing", name),
             Self::Unknown(name) => ("refused-unknown", "thing", name),
             Self::Limit(path) => ("refused-limit", "place", path),
+            Self::OnItself(name) => ("refused-on-itself", "thing", name),
             Self::NoRoom => return f.write_str(&say("refused-room", &[])),
+            Self::NoRunner => return f.write_str(&say("refused-no-runner", &[])),
+            Self::TooFew(least) => {
+                let least = [("count", Arg::Text(least.to_string()))];
+                return f.write_str(&say("refused-few", &least));
+            }
         };
         f.write_str(&say(id, &[(name, Arg::Name(what.clone()))]))
     }

@@ -28,18 +28,27 @@ const LAID: &str = r##"{"format":"overspread-layout","version":0,"id":"000000000
              {"id":25,"person":20,"exposure":24,"entry":[700,900],"target":[600,420]}],
     "crops":[{"id":33,"name":"post","ratio":[4,5],"at":[800,475],"width":600,"must_show":[3,6]}]}"##;
 
-fn laid() -> Layout {
+pub(super) fn laid() -> Layout {
     crate::layout::open(LAID).expect("a sound layout")
 }
 
-fn done(layout: &Layout, act: Result<Act, Refused>) -> Layout {
+/// The same table with nothing standing on it.
+pub(super) fn bare() -> Layout {
+    let mut layout = laid();
+    layout.items.clear();
+    layout.hands.clear();
+    layout.crops.clear();
+    layout
+}
+
+pub(super) fn done(layout: &Layout, act: Result<Act, Refused>) -> Layout {
     let act = act.expect("allowed");
     let mut after = layout.clone();
     act.edit.apply_checked(&mut after).expect("fits");
     after
 }
 
-fn item(layout: &Layout, id: u16) -> &Item {
+pub(super) fn item(layout: &Layout, id: u16) -> &Item {
     let found = layout.items.iter().find(|o| o.id == Id(id));
     found.unwrap_or_else(|| panic!("{id} is there"))
 }

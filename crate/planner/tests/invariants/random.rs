@@ -1,8 +1,10 @@
 //! Random tables and random acts on them.
 use planner::catalogue;
-use planner::commands::{self, Act, HandsWish, Own, OwnShape, Refused, SettingsWish, TableWish};
+use planner::commands::{
+    self, Act, HandsWish, InLine, Own, OwnShape, Refused, SettingsWish, TableWish,
+};
 use planner::edit::{History, Run};
-use planner::layout::{Action, Extra, Group, Id, Layout, Point, Ratio, Srgb, TableShape};
+use planner::layout::{Action, Extra, Group, Id, Layout, Point, Ratio, Srgb, TableShape, Turn};
 use planner::readings::{Study, report};
 use planner::scene::Scene;
 use planner::starters::harbour_supper;
@@ -77,7 +79,7 @@ fn asked(layout: &Layout, (kind, which, x, y): Step) -> Option<Result<Act, Refus
     let id = *things.get(usize::from(which) % things.len().max(1))?;
     let other = things[(usize::from(which) / 7) % things.len()];
     let at = Point::new(850 + x, 500 + y);
-    Some(match kind % 24 {
+    Some(match kind % 25 {
         0..=3 => commands::move_by(layout, id, x % 2 == 0, [x, y]),
         4 | 5 => commands::turn_by(layout, id, x),
         6 => commands::remove(layout, &[id]),
@@ -89,7 +91,38 @@ fn asked(layout: &Layout, (kind, which, x, y): Step) -> Option<Result<Act, Refus
                 .map(|entry| entry.id)
                 .collect();
             let prop = known[usize::from(which) % known.len()];
-            commands::add(layout, &Scene::of(layout, None), prop, at, None)
+            commands::add(layout, &Scene::of(layout, None), prop, at, Some(other))
+        }
+        19 => {
+            let on = (y % 3 != 0).then_some(other);
+            commands::put_on(layout, &Scene::of(layout, None), id, on)
+        }
+        20 => commands::repeat_along(
+            layout,
+            &[id, other],
+            usize::from(which) % 4,
+            y,
+            Turn::from_half_degrees(x),
+        ),
+        21 => commands::repeat_round(layout, &[id], at, usize::from(which) % 6, 2 * x),
+        22 => {
+            let third = things[(usize::from(which) / 3) % things.len()];
+            let ids = [id, other, third];
+            match which % 4 {
+                0 => commands::equal_gaps(layout, &ids),
+                1 => commands::align(layout, &ids, InLine::Level),
+                2 => commands::align(layout, &ids, InLine::Upright),
+                _ => commands::align(layout, &ids, InLine::Runner),
+            }
+        }
+        23 => {
+            let path = [at, Point::new(x, y), Point::new(850 - y, 500 + x)];
+            commands::strew(layout, "crumbs", &path[..usize::from(which) % 4], x % 12)
+        }
+        24 => {
+            let known = catalogue::props();
+            let prop = known[usize::from(which) % known.len()].id;
+            commands::swap(layout, &[id], prop, y % 2 == 0)
         }
         18 => {
             let kinds = &planner::seats::SETTINGS;

@@ -4,12 +4,13 @@ mod places;
 mod room;
 
 use crate::catalogue;
-use crate::layout::{Id, Item, Layout, LayoutId, Point, Ratio, Role, TableShape, references};
+use crate::layout::{Item, Layout, LayoutId, Point, Ratio, Role, TableShape, references};
 use crate::optics::{Sensor, distance_for_width};
 use crate::words::say;
 use glam::DVec2;
 use serde::{Deserialize, Serialize};
 
+use super::onto::lay_food;
 use super::settings::put;
 use super::{Refused, fresh_item as thing, fresh_number};
 use crate::seats::{Closeness, Laid, SETTINGS};
@@ -183,15 +184,17 @@ fn lay_things(layout: &mut Layout, wish: &Wish) -> Result<(), Refused> {
 
 /// Puts a dish and what lies on it in its place; the first is the hero.
 fn put_dish(layout: &mut Layout, dish: &Dish, body: &Body) -> Result<(), Refused> {
-    let mut below: Option<(Id, u16)> = None;
+    let mut below: Option<Item> = None;
     for prop in dish.props {
         let mut item = thing(layout, prop)?;
-        if let Some((below, number)) = below {
-            item.on = Some(below);
-            item.number = number;
+        item.at = Point::nearest(body.at);
+        item.turn = quarter_turns(body.quarters);
+        if let Some(below) = &below {
+            lay_food(&mut item, below);
+            item.number = below.number;
             layout.head.next_number -= 1;
         } else {
-            below = Some((item.id, item.number));
+            below = Some(item.clone());
             item.name = dish.name.into();
             item.role = match body.dish {
                 0 => Role::Hero,
@@ -199,8 +202,6 @@ fn put_dish(layout: &mut Layout, dish: &Dish, body: &Body) -> Result<(), Refused
                 _ => Role::Filler,
             };
         }
-        item.at = Point::nearest(body.at);
-        item.turn = quarter_turns(body.quarters);
         layout.items.push(item);
     }
     Ok(())

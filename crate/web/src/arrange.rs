@@ -1,0 +1,107 @@
+//! Acts on several things at once: laid on one another, repeated, swapped, put
+//! in order, strewn along a path.
+use planner::commands::{self, InLine, Refused};
+use planner::edit::Run;
+use planner::layout::{Id, Point, Turn};
+use wasm_bindgen::prelude::*;
+
+use crate::Planner;
+
+fn these(ids: &[u16]) -> Vec<Id> {
+    ids.iter().copied().map(Id).collect()
+}
+
+#[wasm_bindgen]
+impl Planner {
+    /// The dish or board under a thing that it could be laid on; 0 for none.
+    #[must_use]
+    pub fn lies_over(&self, id: u16) -> u16 {
+        commands::lies_over(self.now(), &self.scene, Id(id)).map_or(0, |id| id.0)
+    }
+
+    /// Lays a thing on another, or on the table for 0.
+    ///
+    /// # Errors
+    /// When it is locked or would lie on itself.
+    pub fn put_on(&mut self, id: u16, on: u16) -> Result<JsValue, JsError> {
+        let on = (on != 0).then_some(Id(on));
+        let act = commands::put_on(self.now(), &self.scene, Id(id), on)?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Lays things again along a line, so many copies, this gap apart in mm,
+    /// towards a clock direction in degrees.
+    ///
+    /// # Errors
+    /// When it would leave the limits.
+    pub fn repeat_along(
+        &mut self,
+        ids: &[u16],
+        count: usize,
+        gap: i32,
+        towards: f64,
+    ) -> Result<JsValue, JsError> {
+        let towards = Turn::from_degrees(towards);
+        let act = commands::repeat_along(self.now(), &these(ids), count, gap, towards)?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Lays things again round the middle of the table, so many in all, over a
+    /// sweep in degrees.
+    ///
+    /// # Errors
+    /// When it would leave the limits.
+    pub fn repeat_round(
+        &mut self,
+        ids: &[u16],
+        count: usize,
+        sweep: i32,
+    ) -> Result<JsValue, JsError> {
+        let middle = self.now().table.centre();
+        let sweep = sweep.saturating_mul(2);
+        let act = commands::repeat_round(self.now(), &these(ids), middle, count, sweep)?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Takes another thing of the catalogue in the place of these, or of all
+    /// that are like them.
+    ///
+    /// # Errors
+    /// When it is of another kind, or one of them is locked.
+    pub fn swap(&mut self, ids: &[u16], prop: &str, all: bool) -> Result<JsValue, JsError> {
+        let act = commands::swap(self.now(), &these(ids), prop, all)?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Leaves equal gaps between things.
+    ///
+    /// # Errors
+    /// When there are too few, or one of them is locked.
+    pub fn equal_gaps(&mut self, ids: &[u16]) -> Result<JsValue, JsError> {
+        let act = commands::equal_gaps(self.now(), &these(ids))?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Brings things in line: `level`, `upright` or with the `runner`.
+    ///
+    /// # Errors
+    /// When there are too few, there is no runner, or one of them is locked.
+    pub fn align(&mut self, ids: &[u16], with: &str) -> Result<JsValue, JsError> {
+        let with = InLine::parse(with).ok_or_else(|| Refused::Unknown(with.into()))?;
+        let act = commands::align(self.now(), &these(ids), with)?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Strews a thing of the catalogue along a path, x and y in turn, mm.
+    ///
+    /// # Errors
+    /// When it is not strewn, or would leave the limits.
+    pub fn strew(&mut self, prop: &str, path: &[i32], amount: i32) -> Result<JsValue, JsError> {
+        let path: Vec<Point> = path
+            .chunks_exact(2)
+            .map(|xy| Point::new(xy[0], xy[1]))
+            .collect();
+        let act = commands::strew(self.now(), prop, &path, amount)?;
+        self.make(act, Run::Alone)
+    }
+}
