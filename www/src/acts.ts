@@ -54,11 +54,7 @@ export const act = {
       const own: Part = { colours: [{ srgb, share: 100, origin: "guess" }] };
       thing.parts = { ...thing.parts, [part]: own };
     }),
-  putOn: (id: Id, on: Id) =>
-    item(say.donePut({ thing: named(id) }), id, (thing) => {
-      if (on === 0) delete thing.on;
-      else thing.on = on;
-    }),
+  putOn: (id: Id, on: Id) => session.act(() => session.core().put_on(id, on)),
   group: (one: Id, other: Id) => session.act(() => session.core().group(one, other)),
   ungroup: (group: Id) => session.act(() => session.core().take_apart(group)),
   linen: (linen: Linen, to: Partial<Linen>) =>

@@ -13,6 +13,7 @@ import { Cured, First } from "./panels/first";
 import { Exposures, HandsPanel, OneHand } from "./panels/hands";
 import { PapersPanel } from "./panels/papers";
 import { Settings } from "./panels/settings";
+import { Strew } from "./panels/strew";
 import { TablePanel } from "./panels/table";
 import { ItemPanel, LinenPanel } from "./panels/thing";
 import { Things, Which } from "./panels/things";
@@ -83,6 +84,7 @@ function Table({ layout }: { layout: Layout }): JSX.Element {
       <Exposures />
       <Keeps layout={layout} />
       <Settings />
+      <Strew />
       <TablePanel layout={layout} />
       <Things />
     </>

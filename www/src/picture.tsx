@@ -7,6 +7,7 @@ import { effect } from "@preact/signals";
 import * as say from "#words";
 
 import { act } from "./acts";
+import * as brush from "./brush";
 import { listen, type Finger } from "./gestures";
 import { keys } from "./keys";
 import { Overlay } from "./overlay";
@@ -78,13 +79,21 @@ export function Picture(): JSX.Element {
     };
     size();
     session.drawInto(under, view.scale);
+    /** Where the brush was put down. */
+    let brushed: [number, number] | undefined;
     const put = (): void => {
+      if (brushed !== undefined) {
+        brushed = undefined;
+        return brush.up();
+      }
       if (!session.drop()) readings.abandoned();
       overlay.rest(view);
     };
     const abandon = listen(element, view, {
       grab(x, y, finger) {
         if (state.stage.value === "first" || state.readOnly.value) return false;
+        brushed = brush.down(x, y) ? [x, y] : undefined;
+        if (brushed !== undefined) return true;
         const id = held(x, y);
         const inside = state.inside.value && id === state.chosen.value;
         if (id === 0 || !session.core().grab(id, inside)) return false;
@@ -93,12 +102,15 @@ export function Picture(): JSX.Element {
         return true;
       },
       drag(dx, dy, finger) {
+        if (brushed !== undefined) return brush.on(brushed[0] + dx, brushed[1] + dy);
         session.core().drag_to(dx, dy, 7 * view.scale);
         overlay.follow(view, finger);
         tell(0);
       },
       drop: put,
       abandon() {
+        brushed = undefined;
+        brush.away();
         session.core().let_go();
         readings.abandoned();
         overlay.rest(view);
@@ -156,6 +168,7 @@ export function Picture(): JSX.Element {
       <svg ref={svg} aria-hidden="true">
         <g ref={drawing} />
         <g ref={above} />
+        <polyline ref={brush.showOn} class="trail" />
       </svg>
       <div class="lens sans" ref={lens} hidden />
       {state.enlarged.value ? (
@@ -208,6 +221,7 @@ let inner: [number, number] | undefined;
  */
 function tap(x: number, y: number): void {
   if (state.stage.value === "first") return;
+  if (brush.down(x, y)) return brush.up();
   const core = session.core();
   const found = [...core.hit(x, y)];
   state.which.value = [];

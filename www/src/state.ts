@@ -28,6 +28,10 @@ export const crop = signal<Id | undefined>(undefined);
 export const marking = signal(false);
 /** Whether things are being added. */
 export const adding = signal(false);
+/** Things chosen along with it, for what is done to several at once. */
+export const together = signal<readonly Id[]>([]);
+/** What is brushed over the picture, and how much of it. */
+export const brush = signal<{ prop: string; amount: number } | undefined>(undefined);
 export const openFinding = signal<string | undefined>(undefined);
 export const allNotes = signal(false);
 export const saved = signal("");

@@ -1,18 +1,59 @@
 //! Acts on several things at once: laid on one another, repeated, swapped, put
 //! in order, strewn along a path.
+use planner::catalogue::{self, Entry, Kind};
 use planner::commands::{self, InLine, Refused};
 use planner::edit::Run;
 use planner::layout::{Id, Point, Turn};
+use planner::words::length;
+use serde::Serialize;
 use wasm_bindgen::prelude::*;
 
 use crate::Planner;
+use crate::objects::object;
+
+/// Something of the catalogue.
+#[derive(Serialize)]
+struct Like {
+    prop: &'static str,
+    name: &'static str,
+    size: String,
+}
 
 fn these(ids: &[u16]) -> Vec<Id> {
     ids.iter().copied().map(Id).collect()
 }
 
+impl Planner {
+    fn like<'a>(&self, entries: impl Iterator<Item = &'a Entry>) -> Result<JsValue, JsError> {
+        let units = self.now().head.units;
+        let like = |entry: &Entry| Like {
+            prop: entry.id,
+            name: entry.name,
+            size: length(f64::from(entry.size.extent()[0]), units),
+        };
+        object(&entries.map(like).collect::<Vec<_>>())
+    }
+}
+
 #[wasm_bindgen]
 impl Planner {
+    /// Everything of the catalogue that can take a thing's place.
+    ///
+    /// # Errors
+    /// When the browser refuses to make it.
+    pub fn swaps(&self, id: u16) -> Result<JsValue, JsError> {
+        self.like(commands::swaps(self.now(), Id(id)).into_iter())
+    }
+
+    /// Everything of the catalogue that is strewn.
+    ///
+    /// # Errors
+    /// When the browser refuses to make it.
+    pub fn strewn(&self) -> Result<JsValue, JsError> {
+        let foods = catalogue::foods().iter();
+        self.like(foods.filter(|food| food.kind == Kind::Scatter))
+    }
+
     /// The dish or board under a thing that it could be laid on; 0 for none.
     #[must_use]
     pub fn lies_over(&self, id: u16) -> u16 {

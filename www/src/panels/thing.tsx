@@ -10,6 +10,7 @@ import { Choice, Colour, Field, Stepper } from "../parts/controls";
 import { nudge } from "../picture";
 import * as session from "../session";
 import * as state from "../state";
+import { Arrange, Lying } from "./arrange";
 
 const ROLES: readonly (readonly [Role, string])[] = [
   ["hero", say.roleHero],
@@ -207,6 +208,7 @@ export function ItemPanel({ item }: { item: Item }): JSX.Element {
   return (
     <>
       <Strip thing={item}>
+        <Lying item={item} />
         {group === undefined ? null : (
           <>
             <button
@@ -254,6 +256,7 @@ export function ItemPanel({ item }: { item: Item }): JSX.Element {
           )}
         </div>
       </details>
+      <Arrange item={item} />
     </>
   );
 }

@@ -218,6 +218,18 @@ pub fn swap(layout: &Layout, ids: &[Id], prop: &str, all: bool) -> Result<Act, R
     Act::between(name, layout, &after)
 }
 
+/// Everything of the catalogue that can take a thing's place.
+#[must_use]
+pub fn swaps(layout: &Layout, id: Id) -> Vec<&'static Entry> {
+    let item = layout.items.iter().find(|o| o.id == id);
+    let Some(old) = item.and_then(|item| catalogue::prop(&item.prop)) else {
+        return Vec::new();
+    };
+    let all = catalogue::props().iter().chain(catalogue::foods());
+    all.filter(|new| new.id != old.id && alike(old, new))
+        .collect()
+}
+
 /// Whether one thing can take another's place.
 fn alike(old: &Entry, new: &Entry) -> bool {
     old.kind == new.kind || (old.kind.carries_food() && new.kind.carries_food())
@@ -340,6 +352,9 @@ mod tests {
         let mut before = row();
         before.items[2].prop = "small-plate".into();
         let first = before.items[0].id;
+        let offered = swaps(&before, first);
+        let known = |prop: &str| offered.iter().any(|entry| entry.id == prop);
+        assert!(known("bread-plate") && !known("small-plate") && !known("fork"));
         let after = done(&before, swap(&before, &[first], "bread-plate", true));
         let count = after
             .items

@@ -26,7 +26,7 @@ mod thing;
 
 pub use add::{Own, OwnShape, add, add_own};
 pub use again::{repeat, repeat_along, repeat_round};
-pub use arrange::{InLine, align, equal_gaps, swap};
+pub use arrange::{InLine, align, equal_gaps, swap, swaps};
 pub use away::remove;
 pub use board::set_surface;
 pub use crops::{add_crop, add_double_page, keep_copy_space, must_show};

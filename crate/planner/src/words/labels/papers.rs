@@ -174,7 +174,6 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("done-unlocked", "{thing} free"),
     ("done-height", "{thing}: height"),
     ("done-recoloured", "{thing} recoloured"),
-    ("done-put", "{thing} put down"),
     ("done-linen", "{thing} changed"),
     ("done-board", "board changed"),
     ("done-floor", "floor recoloured"),

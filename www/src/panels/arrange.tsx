@@ -1,0 +1,233 @@
+// What is done to several things at once: repeated, lined up, spaced, swapped.
+
+import { useSignal } from "@preact/signals";
+import type { JSX } from "preact";
+import * as say from "#words";
+
+import type { Id, Item } from "../core";
+import { Choice, Stepper } from "../parts/controls";
+import * as session from "../session";
+import * as state from "../state";
+
+/** Something of the catalogue. */
+export interface Found {
+  prop: string;
+  name: string;
+  size: string;
+}
+
+/** The chosen thing and what was chosen along with it. */
+function these(item: Item): Uint16Array {
+  const along = state.together.value.filter((id) => id !== item.id && session.core().has(id));
+  return Uint16Array.from([item.id, ...along]);
+}
+
+export function Arrange({ item }: { item: Item }): JSX.Element {
+  return (
+    <details>
+      <summary>{say.arrange({ thing: item.name })}</summary>
+      <div class="panel">
+        <Together item={item} />
+        <Order item={item} />
+        <Along item={item} />
+        <Round item={item} />
+        <Swap item={item} />
+      </div>
+    </details>
+  );
+}
+
+/** What else is meant, thing by thing; what lies on another goes with it. */
+function Together({ item }: { item: Item }): JSX.Element {
+  const items = state.layout.value?.items ?? [];
+  const others = items.filter(
+    (other) =>
+      other.id !== item.id &&
+      other.on === undefined &&
+      (other.group === undefined || other.group !== item.group),
+  );
+  const toggle = (id: Id): void => {
+    const now = state.together.value;
+    state.together.value = now.includes(id) ? now.filter((each) => each !== id) : [...now, id];
+  };
+  return (
+    <div class="field" role="group" aria-label={say.arrangeWith}>
+      <span>{say.arrangeWith}</span>
+      <div class="steps">
+        {others.map(({ id, name }) => (
+          <button
+            key={id}
+            class="word"
+            aria-pressed={state.together.value.includes(id)}
+            onClick={() => toggle(id)}
+          >
+            {name}
+          </button>
+        ))}
+      </div>
+    </div>
+  );
+}
+
+const LINES = [
+  ["level", say.alignLevel],
+  ["upright", say.alignUpright],
+  ["runner", say.alignRunner],
+] as const;
+
+function Order({ item }: { item: Item }): JSX.Element {
+  return (
+    <div class="steps" role="group" aria-label={say.arrangeOrder}>
+      {LINES.map(([line, label]) => (
+        <button
+          key={line}
+          class="word"
+          onClick={() => session.act(() => session.core().align(these(item), line))}
+        >
+          {label}
+        </button>
+      ))}
+      <button
+        class="word"
+        onClick={() => session.act(() => session.core().equal_gaps(these(item)))}
+      >
+        {say.equalGaps}
+      </button>
+    </div>
+  );
+}
+
+function Along({ item }: { item: Item }): JSX.Element {
+  const copies = useSignal(2);
+  const gap = useSignal(40);
+  const way = useSignal<"90" | "180" | "270" | "0">("90");
+  const by = state.length(10);
+  return (
+    <>
+      <Stepper
+        name={say.copies}
+        value={String(copies.value)}
+        less={say.copiesFewer}
+        more={say.copiesMore}
+        step={(on) => (copies.value = Math.max(1, Math.min(20, copies.value + on)))}
+      />
+      <Stepper
+        name={say.copiesGap}
+        value={state.length(gap.value)}
+        less={say.narrower({ by })}
+        more={say.wider({ by })}
+        step={(on) => (gap.value = Math.max(0, gap.value + 10 * on))}
+      />
+      <Choice
+        name={say.copiesTowards}
+        options={[
+          ["90", say.toTheRight],
+          ["180", say.towardsNear],
+          ["270", say.toTheLeft],
+          ["0", say.towardsFar],
+        ]}
+        value={way.value}
+        choose={(to) => (way.value = to)}
+      />
+      <button
+        class="word"
+        onClick={() =>
+          session.act(() =>
+            session.core().repeat_along(these(item), copies.value, gap.value, Number(way.value)),
+          )
+        }
+      >
+        {say.repeatAlong({ count: copies.value })}
+      </button>
+    </>
+  );
+}
+
+function Round({ item }: { item: Item }): JSX.Element {
+  const count = useSignal(6);
+  const sweep = useSignal<"360" | "180" | "90">("360");
+  return (
+    <>
+      <Stepper
+        name={say.roundCount}
+        value={String(count.value)}
+        less={say.copiesFewer}
+        more={say.copiesMore}
+        step={(on) => (count.value = Math.max(2, Math.min(20, count.value + on)))}
+      />
+      <Choice
+        name={say.roundSweep}
+        options={[
+          ["360", say.roundFull],
+          ["180", say.roundHalf],
+          ["90", say.roundQuarter],
+        ]}
+        value={sweep.value}
+        choose={(part) => (sweep.value = part)}
+      />
+      <button
+        class="word"
+        onClick={() =>
+          session.act(() =>
+            session.core().repeat_round(these(item), count.value, Number(sweep.value)),
+          )
+        }
+      >
+        {say.repeatRound}
+      </button>
+    </>
+  );
+}
+
+function Swap({ item }: { item: Item }): JSX.Element | null {
+  const into = useSignal("");
+  const found = session.core().swaps(item.id) as Found[];
+  if (found.length === 0) return null;
+  const prop = found.some((each) => each.prop === into.value) ? into.value : found[0]?.prop ?? "";
+  const swap = (all: boolean): void => {
+    session.act(() => session.core().swap(these(item), prop, all));
+  };
+  return (
+    <>
+      <label class="field">
+        <span>{say.swapFor}</span>
+        <select value={prop} onChange={(event) => (into.value = event.currentTarget.value)}>
+          {found.map((each) => (
+            <option key={each.prop} value={each.prop}>
+              {each.name} · {each.size}
+            </option>
+          ))}
+        </select>
+      </label>
+      <div class="steps">
+        <button class="word" onClick={() => swap(false)}>
+          {say.swapThis}
+        </button>
+        <button class="word" onClick={() => swap(true)}>
+          {say.swapAll}
+        </button>
+      </div>
+    </>
+  );
+}
+
+/** Lays the chosen thing on what lies under it, or takes it off. */
+export function Lying({ item }: { item: Item }): JSX.Element | null {
+  const core = session.core();
+  const under = core.lies_over(item.id);
+  const name = state.things.value.find(({ id }) => id === under)?.name;
+  return (
+    <>
+      {name === undefined ? null : (
+        <button class="word" onClick={() => session.act(() => core.put_on(item.id, under))}>
+          {say.layOn({ thing: name })}
+        </button>
+      )}
+      {item.on === undefined ? null : (
+        <button class="word" onClick={() => session.act(() => core.put_on(item.id, 0))}>
+          {say.takeOff}
+        </button>
+      )}
+    </>
+  );
+}
