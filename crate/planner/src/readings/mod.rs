@@ -19,6 +19,7 @@ mod separation;
 mod separation_findings;
 mod separation_inside;
 mod separation_remedies;
+mod settings;
 mod spacing;
 mod stitches;
 mod study;

@@ -4,7 +4,7 @@ use serde::Serialize;
 use super::finding::{Finding, State};
 use super::separation::separation_score_of;
 use super::study::Study;
-use super::{balance, crops, fit, hero, separation_findings, spacing, triangle};
+use super::{balance, crops, fit, hero, separation_findings, settings, spacing, triangle};
 use crate::layout::{Id, Role};
 use crate::order;
 use crate::scene::effective_role;
@@ -87,6 +87,7 @@ pub(super) fn findings(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     findings.extend(balance::read(study.viewed()));
     findings.extend(triangle::read(study.viewed()));
     findings.extend(hero::read(study));
+    findings.extend(settings::read(study));
     for finding in &mut findings {
         let key = &finding.key;
         let accepted = study.layout().intended.iter().any(|a| {

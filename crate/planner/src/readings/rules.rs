@@ -110,6 +110,12 @@ rules! {
     TRIANGLE_SCORE: "triangle", "triangle", [29.0, 59.0], Plain, true, TradePractice, true, 3.0, "working-triangle", "a_flat_triangle_is_said_under_the_lower_quartile";
     /// Place of the hero in visual weight.
     HERO_RANK: "hero's place", "hero", [2.0, NEVER], Plain, false, TradePractice, true, 0.5, "working-hero", "a_hero_second_in_weight_is_said";
+    /// Places of camera size beside places of true size: how many of the fewer.
+    SETTINGS_SIZE: "places of two sizes", "settings", [1.0, NEVER], Plain, false, TradePractice, true, 0.5, "working-settings-size", "camera_size_beside_true_size_is_noted";
+    /// From plate to plate, mm: 15 in (a page on placing dinnerware, weak).
+    SETTINGS_NEAR: "from plate to plate", "settings", [381.0, 0.0], Mm, true, TradePractice, true, 10.0, "working-settings-near", "plates_under_fifteen_inches_apart_are_noted";
+    /// A runner's breadth as a share of the table's; the figure is mm past it.
+    SETTINGS_RUNNER: "runner's breadth", "settings", [1.0 / 3.0, NEVER], Share, false, TradePractice, true, 5.0, "working-settings-runner", "a_runner_broader_than_a_third_of_the_table_is_noted";
     /// Share of the hero hidden by hands or things: noted, and said.
     HERO_HIDDEN: "hero hidden", "hero", [0.10, 0.25], Share, false, OurChoice, false, 2.0, "working-hero-hidden", "a_quarter_of_the_hero_hidden_is_said";
 }

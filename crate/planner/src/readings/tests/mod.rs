@@ -25,6 +25,7 @@ fn every_rule_names_its_test_and_its_working() {
         include_str!("../fit/tests.rs"),
         include_str!("../crops/tests.rs"),
         include_str!("../spacing/tests.rs"),
+        include_str!("../settings.rs"),
     ];
     for rule in RULES {
         let test = format!("fn {}(", rule.test);
