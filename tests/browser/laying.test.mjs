@@ -68,12 +68,13 @@ for (const [name, options] of [["phone", phone], ["desk", desk]]) {
 }
 
 test("food goes into the chosen dish, a spoon is laid on it and taken off", async () => {
-  const { context, faults, page, done, choose, opened, press } = await at(phone);
+  const { context, faults, page, done, choose, press } = await at(phone);
   await choose(/^1\s*soup bowl/);
-  await opened("Add a thing");
-  await page.locator("input[type=search]").fill("clear soup");
-  await page.getByRole("button", { name: /clear soup/ }).first().click();
+  await press("Add a thing");
+  await page.getByLabel("Trade name or size").fill("clear soup");
+  await page.getByRole("button", { name: /^clear soup/ }).first().click();
   await done("clear soup added");
+  await press("Done adding");
   await choose(/spoon/);
   await press("Lay it on the soup bowl");
   await done("spoon laid on it");
