@@ -380,29 +380,3 @@ fn a_drag_comes_to_what_a_move_or_a_turn_would() {
         "nothing there"
     );
 }
-
-#[test]
-fn an_own_dish_takes_the_outline_asked_for() {
-    let before = laid();
-    let white = crate::layout::Srgb::parse("#ffffff").expect("a colour");
-    for (word, prop, wide) in [
-        ("round", "round-dish", [260, 260]),
-        ("oval", "oval-dish", [260, 180]),
-        ("rect", "rect-dish", [260, 180]),
-    ] {
-        let own = Own {
-            name: "mine",
-            shape: OwnShape::parse(word).expect("a shape"),
-            across: 260,
-            down: 180,
-            dish: white,
-            food: white,
-            at: Point::new(500, 500),
-        };
-        let after = done(&before, add_own(&before, &own));
-        let dish = after.items.last().expect("added");
-        assert_eq!(dish.prop, prop, "{word}");
-        assert_eq!(dish.size.extent(), wide, "{word}");
-    }
-    assert_eq!(OwnShape::parse("star"), None, "no such shape");
-}
