@@ -209,6 +209,7 @@ test("layouts kept here are renamed, deleted and put back", async () => {
   const page = await working(context);
   await page.getByRole("button", { name: "Papers", exact: true }).tap();
   await page.getByRole("button", { name: "Lay a new table" }).tap();
+  await page.getByRole("button", { name: "From my dishes" }).tap();
   for (const dish of ["seared aubergine", "dark-crusted loaf", "rice"]) {
     await page.getByRole("button", { name: dish, exact: true }).tap();
   }

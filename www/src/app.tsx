@@ -14,6 +14,7 @@ import { Exposures, HandsPanel, OneHand } from "./panels/hands";
 import { PapersPanel } from "./panels/papers";
 import { Settings } from "./panels/settings";
 import { Strew } from "./panels/strew";
+import { Start } from "./panels/start";
 import { TablePanel } from "./panels/table";
 import { ItemPanel, LinenPanel } from "./panels/thing";
 import { Things, Which } from "./panels/things";
@@ -33,6 +34,11 @@ const PLACES: readonly (readonly [state.Place, string])[] = [
   ["crops", say.placeCrops],
   ["papers", say.placePapers],
 ];
+
+/** Where a new table is begun. */
+const STARTS: readonly state.Stage[] = ["new", "yours", "empty"];
+/** Stages that look as others do. */
+const LIKE: Partial<Record<state.Stage, state.Stage>> = { new: "work", empty: "yours" };
 
 function Head({ layout }: { layout: Layout }): JSX.Element {
   return (
@@ -134,7 +140,7 @@ function Places(): JSX.Element {
   return (
     <nav class="places" aria-label={say.places}>
       {PLACES.map(([place, name]) => {
-        const here = state.stage.value !== "yours" && state.place.value === place;
+        const here = !STARTS.includes(state.stage.value) && state.place.value === place;
         return (
           <button key={place} aria-current={here ? "page" : undefined} onClick={() => go(place)}>
             {name}
@@ -149,7 +155,7 @@ function Places(): JSX.Element {
 function Planner({ layout }: { layout: Layout }): JSX.Element {
   const stage = state.stage.value;
   return (
-    <main class={`sheet planner ${stage}`}>
+    <main class={`sheet planner ${LIKE[stage] ?? stage}`}>
       <Notices />
       <Head layout={layout} />
       <Picture />
@@ -157,13 +163,14 @@ function Planner({ layout }: { layout: Layout }): JSX.Element {
       <Rule />
       {stage === "first" ? <First /> : null}
       {stage === "cured" ? <Cured /> : null}
-      {stage === "yours" ? <Yours /> : null}
+      {stage === "new" ? <Start /> : null}
+      {stage === "yours" || stage === "empty" ? <Yours key={stage} empty={stage === "empty"} /> : null}
       {stage === "work" ? (
         <section class="say">
           <Say layout={layout} />
         </section>
       ) : null}
-      {stage === "first" || stage === "yours" ? null : <Row />}
+      {stage === "first" || STARTS.includes(stage) ? null : <Row />}
       {stage === "first" ? null : <Places />}
       <p class="away" role="status">
         {state.said.value}

@@ -2,6 +2,7 @@
 // and the worker deflated and in base64. See `assets-site.ts`.
 
 import packedCore from "../generated/core.deflate";
+import packedStarters from "../generated/starters.deflate";
 import packedWorker from "../generated/worker.deflate";
 import { workerAddress } from "./trusted-address";
 
@@ -22,6 +23,14 @@ export async function coreModule(): Promise<WebAssembly.Module> {
 /** Starts the worker; it waits for the core's module as its first message. */
 export function startWorker(): Worker {
   return new Worker(workerAddress(URL.createObjectURL(worker)));
+}
+
+/** The starter of this name, as a file. */
+export async function starter(name: string): Promise<string> {
+  const text = await new Response(await unpacked(packedStarters)).text();
+  const file = (JSON.parse(text) as Record<string, string>)[name];
+  if (file === undefined) throw new Error(name);
+  return file;
 }
 
 /** Address of the service worker, or null where there can be none. */

@@ -21,5 +21,13 @@ export function startWorker(): Worker {
   return new Worker(workerAddress(WORKER_URL));
 }
 
+/** The starter of this name, as a file. */
+export async function starter(name: string): Promise<string> {
+  const address = `starters/${name}.spread.json`;
+  const response = await fetch(address);
+  if (!response.ok) throw new Error(`${address}: ${response.status}`);
+  return response.text();
+}
+
 /** Address of the service worker, or null where there can be none. */
 export const serviceWorkerUrl: string | null = SERVICE_WORKER_URL;

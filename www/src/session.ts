@@ -7,6 +7,7 @@ import * as say from "#words";
 import type { Marks } from "./asked";
 import type { Done, Id, Layout, Thing } from "./core";
 import { remedyDone } from "./done";
+import { freshId } from "./fresh";
 import * as readings from "./readings";
 import * as state from "./state";
 import * as store from "./store";
@@ -308,6 +309,13 @@ export async function firstVisit(): Promise<void> {
   state.stage.value = "first";
   await opened(0);
   await keepNow();
+}
+
+/** Opens a copy of a file as a new layout of one's own, and keeps it. */
+export async function openNew(text: string): Promise<void> {
+  await settled();
+  planner.open_json(text);
+  await keepCopy(freshId());
 }
 
 /** Keeps what a link showed as a layout of one's own. */

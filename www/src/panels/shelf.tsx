@@ -93,7 +93,7 @@ export function Shelf(): JSX.Element {
           </button>
         </p>
       )}
-      <button class="word" onClick={() => (state.stage.value = "yours")}>
+      <button class="word" onClick={() => (state.stage.value = "new")}>
         {say.keptNew}
       </button>
     </section>

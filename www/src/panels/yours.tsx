@@ -26,7 +26,8 @@ const FRAMES = [
 /** Dishes offered at first; the rest when asked for. */
 const FIRST = 12;
 
-export function Yours(): JSX.Element {
+/** The form; for an `empty` board it asks for no people and no dishes. */
+export function Yours({ empty }: { empty: boolean }): JSX.Element {
   const shape = useSignal<"rect" | "round">("rect");
   const width = useSignal(1600);
   const depth = useSignal(950);
@@ -51,7 +52,7 @@ export function Yours(): JSX.Element {
       depth: depth.value,
       shape: shape.value,
       ratio: [wide, high],
-      people: people.value,
+      people: empty ? 0 : people.value,
       board: board.value,
       dishes: picked.value,
     };
@@ -60,10 +61,10 @@ export function Yours(): JSX.Element {
     state.place.value = "table";
     document.querySelector(".picture")?.scrollIntoView({ block: "start" });
   };
-  const left = 3 - picked.value.length;
+  const left = empty ? 0 : 3 - picked.value.length;
   return (
     <section class="say">
-      <Panel title={say.nowYours}>
+      <Panel title={empty ? say.newEmpty : say.nowYours}>
         <Choice
           name={say.boardShape}
           options={[
@@ -96,14 +97,14 @@ export function Yours(): JSX.Element {
           value={frame.value as (typeof FRAMES)[number][0]}
           choose={(value) => (frame.value = value)}
         />
-        <Stepper
+        {empty ? null : <Stepper
           name={say.people}
           value={String(people.value)}
           less={say.peopleFewer}
           more={say.peopleMore}
           step={(by) => (people.value = Math.max(0, Math.min(12, people.value + by)))}
-        />
-        <div class="field" role="group" aria-label={say.pickDishesGroup}>
+        />}
+        {empty ? null : <div class="field" role="group" aria-label={say.pickDishesGroup}>
           <span>{say.pickDishes}</span>
           <div class="steps">
             {dishes.slice(0, all.value ? dishes.length : FIRST).map((dish) => (
@@ -122,10 +123,10 @@ export function Yours(): JSX.Element {
               </button>
             )}
           </div>
-        </div>
+        </div>}
       </Panel>
       <button class="solid last" disabled={left > 0} onClick={() => void lay()}>
-        {left > 0 ? say.dishesMissing({ count: left }) : say.layTable}
+        {left > 0 ? say.dishesMissing({ count: left }) : empty ? say.layBoard : say.layTable}
       </button>
       <button class="quiet" onClick={() => (state.stage.value = "work")}>
         {say.backToTable}

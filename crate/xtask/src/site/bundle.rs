@@ -36,6 +36,10 @@ pub(super) fn single_main(core: &[u8]) -> Result<Vec<u8>> {
         place::generated().join("worker.deflate"),
         digest::deflated(&worker()?)?,
     )?;
+    fs::write(
+        place::generated().join("starters.deflate"),
+        digest::deflated(&starters()?)?,
+    )?;
     bundle(
         "src/main",
         &[
@@ -43,6 +47,18 @@ pub(super) fn single_main(core: &[u8]) -> Result<Vec<u8>> {
             "--loader:.deflate=base64".to_owned(),
         ],
     )
+}
+
+/// The starters by name, as one object of files.
+fn starters() -> Result<Vec<u8>> {
+    let dir = place::root().join("static/starters");
+    let mut all = serde_json::Map::new();
+    for file in super::listing(&dir)? {
+        let name = file.strip_suffix(".spread.json").unwrap_or(&file);
+        let text = fs::read_to_string(dir.join(&file))?;
+        all.insert(name.to_owned(), text.into());
+    }
+    Ok(serde_json::to_vec(&all)?)
 }
 
 /// The script of the worker; a classic script, so that every browser can start

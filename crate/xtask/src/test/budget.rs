@@ -16,9 +16,9 @@ const WASM: usize = 448 * KILO;
 /// All a first visit fetches, compressed: the page and what the service worker
 /// keeps, so that the second visit needs no network. Icons for a home screen
 /// are fetched only when the page is put there.
-const FIRST_VISIT: usize = 513 * KILO; // goal: 300
-/// The page in one file, as it lies on a disk.
-const SINGLE_FILE: usize = 740 * KILO; // goal: 600
+const FIRST_VISIT: usize = 515 * KILO; // goal: 300
+/// The page in one file, as it lies on a disk, with the starters within.
+const SINGLE_FILE: usize = 750 * KILO; // goal: 600
 
 /// Holds what was built last to the budgets.
 ///

@@ -50,6 +50,15 @@ pub(super) const LABELS: &[(&str, &str)] = &[
         "What was kept under “Mine” could not be read ({why}). Nothing kept was removed.",
     ),
     ("mine-delete", "Delete “{thing}” from “Mine”"),
+    // New tables.
+    ("starters", "Laid tables to start from"),
+    (
+        "starters-lost",
+        "The laid tables could not be had ({why}). An empty board and your own dishes can be laid all the same.",
+    ),
+    ("new-empty", "An empty board"),
+    ("new-dishes", "From my dishes"),
+    ("lay-board", "Lay the board"),
     // Surfaces.
     ("surfaces", "Surfaces"),
     ("surface-pick", "Surface: {surface}"),
