@@ -13,6 +13,7 @@ import { Cured, First } from "./panels/first";
 import { Exposures, HandsPanel, OneHand } from "./panels/hands";
 import { PapersPanel } from "./panels/papers";
 import { Settings } from "./panels/settings";
+import { Sights } from "./panels/sight";
 import { Strew } from "./panels/strew";
 import { Start } from "./panels/start";
 import { TablePanel } from "./panels/table";
@@ -88,6 +89,7 @@ function Table({ layout }: { layout: Layout }): JSX.Element {
       <Chosen />
       <Findings />
       <Exposures />
+      <Sights />
       <Keeps layout={layout} />
       <Settings />
       <Strew />

@@ -11,6 +11,7 @@ import * as brush from "./brush";
 import { listen, type Finger } from "./gestures";
 import { keys } from "./keys";
 import { Overlay } from "./overlay";
+import { Filters, seenAs } from "./panels/sight";
 import * as readings from "./readings";
 import * as seen from "./seen";
 import * as session from "./session";
@@ -91,7 +92,7 @@ export function Picture(): JSX.Element {
     };
     const abandon = listen(element, view, {
       grab(x, y, finger) {
-        if (state.stage.value === "first" || state.readOnly.value) return false;
+        if (state.stage.value === "first" || state.readOnly.value || mirrored()) return false;
         brushed = brush.down(x, y) ? [x, y] : undefined;
         if (brushed !== undefined) return true;
         const id = held(x, y);
@@ -118,7 +119,7 @@ export function Picture(): JSX.Element {
       tap,
       handle(x, y, finger) {
         const id = state.chosen.value ?? 0;
-        if (!overlay.onHandle(view, x, y) || !session.core().grab(id, state.inside.value)) return false;
+        if (mirrored() || !overlay.onHandle(view, x, y) || !session.core().grab(id, state.inside.value)) return false;
         overlay.take(id, finger);
         return true;
       },
@@ -157,6 +158,7 @@ export function Picture(): JSX.Element {
     };
   }, []);
 
+  const frame = state.layout.value?.frame;
   return (
     <div
       class="picture"
@@ -166,8 +168,9 @@ export function Picture(): JSX.Element {
       aria-label={say.pictureLabel}
     >
       <svg ref={svg} aria-hidden="true">
-        <g ref={drawing} />
-        <g ref={above} />
+        <Filters frame={frame} />
+        <g ref={drawing} {...seenAs(state.seen.value, frame)} />
+        <g ref={above} class={mirrored() ? "hidden" : undefined} />
         <polyline ref={brush.showOn} class="trail" />
       </svg>
       <div class="lens sans" ref={lens} hidden />
@@ -179,6 +182,9 @@ export function Picture(): JSX.Element {
     </div>
   );
 }
+
+/** In a mirror nothing is where a finger finds it: there it is only looked at. */
+const mirrored = (): boolean => state.seen.value === "mirror";
 
 /** Has the readings follow what is in hand. */
 function tell(halfDegrees: number): void {
@@ -220,7 +226,7 @@ let inner: [number, number] | undefined;
  * thing under the finger, and on the same spot to the next one below it.
  */
 function tap(x: number, y: number): void {
-  if (state.stage.value === "first") return;
+  if (state.stage.value === "first" || mirrored()) return;
   if (brush.down(x, y)) return brush.up();
   const core = session.core();
   const found = [...core.hit(x, y)];

@@ -45,6 +45,13 @@ export const said = signal("");
 export const kept = signal<Kept[]>([]);
 /** Which exposure is shown: all together (-2), no hands (-1), or the place of a hand exposure. */
 export const exposure = signal(-2);
+/** How the picture is looked at. */
+export type Sight = "plain" | "grey" | "squint" | "mirror";
+export const sight = signal<Sight>("plain");
+/** How it is seen: where there is no choosing, as it is. */
+export const seen = computed(() =>
+  place.value === "table" && stage.value === "work" ? sight.value : "plain",
+);
 export const newer = signal<(() => void) | undefined>(undefined);
 /** Whether the picture is enlarged or moved from where it is at rest. */
 export const enlarged = signal(false);

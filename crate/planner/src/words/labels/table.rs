@@ -154,6 +154,11 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     // Hands.
     ("hands", "Hands"),
     ("exposure-shown", "Exposure shown"),
+    ("sight", "Look at it"),
+    ("sight-plain", "as it is"),
+    ("sight-grey", "in grey"),
+    ("sight-squint", "squinting"),
+    ("sight-mirror", "in a mirror"),
     ("all-together", "all together"),
     ("no-hands", "no hands"),
     ("hands-at", "At the {thing}, hands…"),
