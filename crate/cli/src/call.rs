@@ -1,14 +1,16 @@
 //! What the command was called with.
 use lexopt::ValueExt as _;
 use lexopt::prelude::{Long, Short, Value};
+use planner::readings::Corners;
 
 /// What `--help` prints.
 pub(crate) const HELP: &str = "\
 overspread: reads overhead table spreads from layout files
 
-  overspread read LAYOUT [--table] [--crop ID]
+  overspread read LAYOUT [--table] [--crop ID] [--triangles fingertips|accents]
                                      what the readings say, as JSON or for people;
-                                     scores are of the frame, or of this crop
+                                     scores are of the frame, or of this crop;
+                                     or the triangle of fingertips or accents alone
   overspread draw LAYOUT [--exposure ID] [--crop ID] [-o FILE.svg]
                                      the picture from above as SVG: the sheet
                                      with its list, or what one crop keeps
@@ -36,6 +38,8 @@ pub(crate) enum Call {
         table: bool,
         /// The crop in view, of which the scores are.
         crop: Option<u16>,
+        /// The one triangle that is asked for.
+        triangle: Option<Corners>,
     },
     /// The picture of a file.
     Draw {
@@ -77,6 +81,7 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
     let mut words: Vec<String> = Vec::new();
     let mut table = false;
     let (mut exposure, mut crop, mut out) = (None, None, None);
+    let mut triangle = None;
     while let Some(arg) = parser.next()? {
         match arg {
             Long("help") | Short('h') => return Ok(Call::Say(HELP.into())),
@@ -85,6 +90,7 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
                 return Ok(Call::Say(format!("overspread {version}\n")));
             }
             Long("table") => table = true,
+            Long("triangles") => triangle = Some(corners(&parser.value()?.string()?)?),
             Long("exposure") => exposure = Some(parser.value()?.parse()?),
             Long("crop") => crop = Some(parser.value()?.parse()?),
             Short('o') | Long("output") => out = Some(parser.value()?.string()?),
@@ -106,7 +112,9 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
             path: path(file),
             table,
             crop,
+            triangle,
         }),
+        _ if triangle.is_some() => Err("--triangles goes with read".into()),
         _ if crop.is_some() => Err("--crop goes with read and draw".into()),
         _ if table => Err("--table goes with read".into()),
         ["check", file] => Ok(Call::Check { path: path(file) }),
@@ -116,6 +124,13 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
         [] => Err("a command is missing".into()),
         _ => Err("that call is not known".into()),
     }
+}
+
+/// What a triangle is asked for of.
+fn corners(name: &str) -> Result<Corners, lexopt::Error> {
+    let all = [Corners::Fingertips, Corners::Accents];
+    let found = all.into_iter().find(|c| c.name() == name);
+    found.ok_or_else(|| "--triangles is of fingertips or accents".into())
 }
 
 #[cfg(test)]
@@ -135,6 +150,7 @@ mod tests {
             path: "a".into(),
             table: true,
             crop: None,
+            triangle: None,
         };
         let before = called(&["--table", "read", "a"]).expect("known");
         assert_eq!(before, read, "options stand anywhere");

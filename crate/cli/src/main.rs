@@ -53,8 +53,17 @@ fn answer(call: &Call) -> Result<String, Fault> {
         Call::Say(text) => Ok(text.clone()),
         Call::Schema => Ok(pretty(&schema())),
         Call::Check { path } => opened(path).map(|_| String::new()),
-        Call::Read { path, table, crop } => {
-            let told = report::told(&opened(path)?, *table, *crop);
+        Call::Read {
+            path,
+            table,
+            crop,
+            triangle,
+        } => {
+            let layout = opened(path)?;
+            let told = match triangle {
+                Some(of) => report::triangle(&layout, *of, *table),
+                None => report::told(&layout, *table, *crop),
+            };
             told.map_err(|what| Fault::Missing(path.clone(), what))
         }
         Call::Draw {

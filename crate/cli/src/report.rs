@@ -2,7 +2,7 @@
 use std::fmt::Write as _;
 
 use planner::layout::{Id, Layout, Problem};
-use planner::readings::{Report, Study, report};
+use planner::readings::{Corners, Report, Study, asked_triangle, report};
 
 /// One line a problem, as compilers print them.
 pub(crate) fn listed(source: &str, problems: &[Problem]) -> String {
@@ -31,6 +31,20 @@ pub(crate) fn told(layout: &Layout, table: bool, crop: Option<u16>) -> Result<St
         for_people(layout, &report)
     } else {
         serde_json::to_string_pretty(&report).unwrap_or_default() + "\n"
+    })
+}
+
+/// The triangle of fingertips or accents alone.
+///
+/// # Errors
+/// When there are not three of them.
+pub(crate) fn triangle(layout: &Layout, of: Corners, table: bool) -> Result<String, String> {
+    let found = asked_triangle(&Study::new(layout), of)
+        .ok_or_else(|| format!("triangles: there are not three {} alike", of.name()))?;
+    Ok(if table {
+        found.sentence + "\n"
+    } else {
+        serde_json::to_string_pretty(&found).unwrap_or_default() + "\n"
     })
 }
 

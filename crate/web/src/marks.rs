@@ -1,6 +1,7 @@
 //! Marks of findings on their way from the worker's core to the page's: all
 //! numbers in one row and all labels in one text, so that a drag makes no objects.
 use glam::DVec2;
+use planner::layout::Srgb;
 use planner::readings::Mark;
 
 /// Ends a label; the core strips control characters from all text it takes in.
@@ -19,6 +20,11 @@ pub(crate) fn numbers(marks: &[Mark]) -> Vec<f64> {
             Mark::Ring { at, radius } => (5.0, &[*at, DVec2::new(*radius, 0.0)]),
             Mark::Label { at, .. } => (6.0, &[*at]),
             Mark::Group { outline } => (7.0, outline),
+            Mark::Area { outline, .. } => (8.0, outline),
+            Mark::Swatch { at, side, tone, .. } => {
+                let [r, g, b] = tone.0.map(f64::from);
+                (9.0, &[*at, DVec2::new(*side, r), DVec2::new(g, b)])
+            }
         };
         row.extend([kind, points.len() as f64]);
         row.extend(points.iter().flat_map(|p| p.to_array()));
@@ -32,6 +38,8 @@ pub(crate) fn words(marks: &[Mark]) -> String {
     for mark in marks {
         if let Mark::Gap { label, .. }
         | Mark::Overrun { label, .. }
+        | Mark::Area { label, .. }
+        | Mark::Swatch { label, .. }
         | Mark::Label { text: label, .. } = mark
         {
             text.push_str(label);
@@ -71,6 +79,16 @@ pub(crate) fn read(mut row: &[f64], words: &str) -> Vec<Mark> {
             },
             (6, &[at]) => Mark::Label { at, text: label() },
             (7, _) => Mark::Group { outline: points },
+            (9, &[at, one, two]) => Mark::Swatch {
+                at,
+                side: one.x,
+                tone: Srgb([one.y, two.x, two.y].map(|c| c as u8)),
+                label: label(),
+            },
+            (8, _) => Mark::Area {
+                outline: points,
+                label: label(),
+            },
             _ => break,
         });
     }
@@ -110,6 +128,16 @@ mod tests {
             },
             Mark::Group {
                 outline: vec![c, a, b],
+            },
+            Mark::Swatch {
+                at: a,
+                side: 40.0,
+                tone: Srgb::hex(0x0c_2fa8),
+                label: "1".into(),
+            },
+            Mark::Area {
+                outline: vec![b, a, c],
+                label: "a fifth".into(),
             },
             Mark::Gap {
                 from: b,

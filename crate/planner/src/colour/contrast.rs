@@ -17,11 +17,27 @@ pub fn relative_luminance(srgb: Srgb) -> f64 {
     0.2126 * r + 0.7152 * g + 0.0722 * b
 }
 
+/// Relative luminance of a lightness L*, the inverse of CIE 1976.
+#[must_use]
+pub fn luminance_of(l: f64) -> f64 {
+    let f = (l + 16.0) / 116.0;
+    if l > 8.0 {
+        f * f * f
+    } else {
+        l * 27.0 / 24389.0
+    }
+}
+
+/// Contrast ratio of two relative luminances, 1 to 21, as WCAG 2.1 defines it.
+#[must_use]
+pub fn contrast_of(x: f64, y: f64) -> f64 {
+    (x.max(y) + 0.05) / (x.min(y) + 0.05)
+}
+
 /// Contrast ratio of two colours, 1 to 21, as WCAG 2.1 defines it.
 #[must_use]
 pub fn contrast(x: Srgb, y: Srgb) -> f64 {
-    let (x, y) = (relative_luminance(x), relative_luminance(y));
-    (x.max(y) + 0.05) / (x.min(y) + 0.05)
+    contrast_of(relative_luminance(x), relative_luminance(y))
 }
 
 #[cfg(test)]

@@ -27,6 +27,15 @@ pub fn lab(srgb: Srgb) -> Lab {
     from_linear(linear(srgb))
 }
 
+/// The nearest 8-bit sRGB colour; what lies outside its range is clipped.
+#[must_use]
+pub fn srgb(lab: Lab) -> Srgb {
+    let light = LinSrgb::<f64>::from_color(library(lab));
+    let byte = |c: f64| (c * 255.0).round().clamp(0.0, 255.0) as u8;
+    let shown = palette::Srgb::<f64>::from_linear(light);
+    Srgb([shown.red, shown.green, shown.blue].map(byte))
+}
+
 /// Linear light of the three channels, 0 to 1.
 pub(super) fn linear(srgb: Srgb) -> [f64; 3] {
     // Not by the library's table for 8-bit values, which leaves the curve in

@@ -3,12 +3,16 @@
 mod contrast;
 mod deficiency;
 mod lab;
+mod palette;
 mod separation;
 mod shades;
 
-pub use contrast::{CONTRAST_LARGE, CONTRAST_TEXT, contrast, relative_luminance};
+pub use contrast::{
+    CONTRAST_LARGE, CONTRAST_TEXT, contrast, contrast_of, luminance_of, relative_luminance,
+};
 pub use deficiency::{Deficiency, seen, seen_lab};
-pub use lab::{Lab, ciede2000, delta_c, delta_l, hyab, lab};
+pub use lab::{Lab, ciede2000, delta_c, delta_l, hyab, lab, srgb};
+pub use palette::{Family, MERGED_WITHIN, NEUTRAL_BELOW, Swatch, chroma, family, palette};
 pub use separation::{
     Band, CLEAR_FROM, DARK_BELOW, STRONG_FROM, Separation, TONE_FROM, WEAK_FROM, separation,
 };

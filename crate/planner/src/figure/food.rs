@@ -64,6 +64,14 @@ pub enum Food {
     Made(u8),
 }
 
+/// Half length and breadth of one fish, mm.
+const FISH: [f64; 2] = [155.0, 58.0];
+
+/// True where one fish fills these extents and no more lie side by side.
+pub(super) fn fish_is_one(half: DVec2) -> bool {
+    spot::holds_one(half, DVec2::from_array(FISH))
+}
+
 impl Food {
     /// Every food with a drawing of its own; the rest are [`Food::Made`].
     const OWN: [Food; 22] = [
@@ -154,7 +162,7 @@ pub(crate) fn plan(kind: Food, form: &Form) -> Plan {
         Food::TomatoSalad => heap(dice, 31.0, 29.0, 1.25, 16),
         Food::LeafSalad => heap(dice, 40.0, 25.0, 1.6, 28),
         Food::Eggs => ranks(dice, 30.0, 22.0),
-        Food::Fish => ranks(dice, 155.0, 58.0),
+        Food::Fish => ranks(dice, FISH[0], FISH[1]),
         Food::Berries => heap(dice, 11.0, 10.0, 0.88, 42),
         Food::Nuts => heap(dice, 13.0, 8.0, 0.8, 46),
         Food::Potatoes => heap(dice, 27.0, 21.0, 0.98, 26),

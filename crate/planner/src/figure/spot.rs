@@ -49,7 +49,7 @@ impl Spot {
 }
 
 /// True where the extents hold one piece of about `piece` and no more.
-fn holds_one(half: DVec2, piece: DVec2) -> bool {
+pub(crate) fn holds_one(half: DVec2, piece: DVec2) -> bool {
     let (long, short) = (half.max_element(), half.min_element());
     long <= piece.x * 1.5 && short <= piece.y * 1.6
 }

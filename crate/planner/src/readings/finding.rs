@@ -4,7 +4,7 @@ use serde::{Serialize, Serializer};
 
 use super::rules::Rule;
 use crate::edit::Edit;
-use crate::layout::Id;
+use crate::layout::{Id, Srgb};
 
 /// What a finding says of its thing.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
@@ -61,6 +61,26 @@ pub enum Mark {
         #[serde(serialize_with = "points")]
         outline: Vec<DVec2>,
         /// How far, as said.
+        label: String,
+    },
+    /// An area that is free or kept free, hatched.
+    Area {
+        /// Its outline.
+        #[serde(serialize_with = "points")]
+        outline: Vec<DVec2>,
+        /// How much it is, as said.
+        label: String,
+    },
+    /// A square of a tone, numbered.
+    Swatch {
+        /// Its middle.
+        #[serde(serialize_with = "point")]
+        at: DVec2,
+        /// Its side.
+        side: f64,
+        /// The tone.
+        tone: Srgb,
+        /// Its number.
         label: String,
     },
     /// An arrow.

@@ -4,7 +4,9 @@
 //! One file per reading. Each takes a [`Study`] and gives [`Finding`]s; ranking
 //! and the three sentences at a time are in `report`.
 mod balance;
+mod colour;
 mod crops;
+mod direction;
 mod finding;
 mod fit;
 mod hero;
@@ -20,12 +22,14 @@ mod separation_findings;
 mod separation_inside;
 mod separation_remedies;
 mod settings;
+mod space;
 mod spacing;
 mod stitches;
 mod study;
 #[cfg(test)]
 mod tests;
 mod triangle;
+mod triangle_asked;
 mod walked;
 
 pub use finding::{Finding, Grade, Mark, Remedy, State};
@@ -34,4 +38,5 @@ pub use report::{Report, Scores, Waiting, report, scores};
 pub use rules::{RULES, Rule, Unit};
 pub use separation::separation_score_of;
 pub use study::{Kept, Study};
+pub use triangle_asked::{Corners, asked_triangle};
 pub use walked::{LOST_FROM, PartWalk};

@@ -4,7 +4,11 @@ use serde::Serialize;
 use super::finding::{Finding, State};
 use super::separation::separation_score_of;
 use super::study::Study;
-use super::{balance, crops, fit, hero, separation_findings, settings, spacing, triangle};
+use super::triangle_asked::{Corners, asked_triangle};
+use super::{
+    balance, colour, crops, direction, fit, hero, separation_findings, settings, space, spacing,
+    triangle,
+};
 use crate::layout::{Id, Role};
 use crate::order;
 use crate::scene::effective_role;
@@ -88,6 +92,16 @@ pub(super) fn findings(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     findings.extend(triangle::read(study.viewed()));
     findings.extend(hero::read(study));
     findings.extend(settings::read(study));
+    findings.extend(space::read(study, settled));
+    findings.extend(direction::into_copy(study, settled));
+    if study.tells_all() {
+        findings.extend(space::free(study.viewed()));
+        findings.extend(direction::read(study, settled));
+        findings.extend(colour::read(study, settled));
+        for of in [Corners::Fingertips, Corners::Accents] {
+            findings.extend(asked_triangle(study, of));
+        }
+    }
     for finding in &mut findings {
         let key = &finding.key;
         let accepted = study.layout().intended.iter().any(|a| {
@@ -118,7 +132,7 @@ fn waiting(study: &Study<'_>) -> Vec<Waiting> {
         });
     };
     if !study.has_three_dishes() {
-        for reading in ["balance", "triangle"] {
+        for reading in ["balance", "triangle", "space", "direction", "colour"] {
             wait(reading, "waits-dishes");
         }
     }
@@ -128,6 +142,7 @@ fn waiting(study: &Study<'_>) -> Vec<Waiting> {
     if study.layout().crops.is_empty() {
         wait("crops", "waits-crops");
     }
+    wait("colour", "waits-light");
     out
 }
 

@@ -4,7 +4,9 @@
 //! Thresholds that say "our choice" have no published figure; those marked
 //! common practice have no source at all.
 use super::finding::Grade;
-use crate::colour::{CLEAR_FROM, STRONG_FROM};
+use crate::colour::{
+    CLEAR_FROM, CONTRAST_LARGE, CONTRAST_TEXT, MERGED_WITHIN, NEUTRAL_BELOW, STRONG_FROM,
+};
 use crate::measures::{CLEAR_DOMINANCE, EQUAL_GAPS, GROUP_CUT, KISSING_OVERLAP, NEAR_TANGENT};
 
 /// What a threshold is measured in.
@@ -116,6 +118,33 @@ rules! {
     SETTINGS_NEAR: "from plate to plate", "settings", [381.0, 0.0], Mm, true, TradePractice, true, 10.0, "working-settings-near", "plates_under_fifteen_inches_apart_are_noted";
     /// A runner's breadth as a share of the table's; the figure is mm past it.
     SETTINGS_RUNNER: "runner's breadth", "settings", [1.0 / 3.0, NEVER], Share, false, TradePractice, true, 5.0, "working-settings-runner", "a_runner_broader_than_a_third_of_the_table_is_noted";
+    /// Free share of the picture: no figure is known to please, so it is told
+    /// and never judged.
+    SPACE_FREE: "free share", "space", [0.0, NEVER], Share, false, OurChoice, true, 2.0, "working-space", "how_much_is_free_is_told_and_never_judged";
+    /// Share of the copy space that things take: under it they are specks.
+    SPACE_COPY: "copy space taken", "space", [0.01, NEVER], Share, false, OurChoice, false, 1.0, "working-space-copy", "a_hundredth_of_the_copy_space_taken_is_said";
+    /// Contrast of the better of white and near-black type: ordinary type
+    /// reads from the first, large type from the second.
+    SPACE_TYPE: "contrast of type", "space", [CONTRAST_TEXT, CONTRAST_LARGE], Plain, true, PublishedMeasure, false, 0.2, "working-space-copy", "type_reads_from_three_when_large_and_from_four_and_a_half";
+    /// How soon past its end the line of a thing leaves the picture, share of
+    /// the diagonal; the figure counts the things.
+    DIRECTION_OUT: "run to the edge", "direction", [0.15, NEVER], Share, false, TradePractice, true, 0.5, "working-direction", "a_handle_near_the_edge_points_out_and_one_farther_in_does_not";
+    /// How near to its end the copy space begins that a tip points at, share
+    /// of the crop's diagonal; the figure counts the tips.
+    DIRECTION_COPY: "run to the copy space", "direction", [0.15, NEVER], Share, false, TradePractice, false, 0.5, "working-direction", "a_tip_near_the_copy_space_points_into_it_and_one_farther_off_does_not";
+    /// HyAB within which tones are one: where edges merge, too. The figure is
+    /// the warm share, told and never judged.
+    COLOUR_PALETTE: "tones merged", "colour", [MERGED_WITHIN, NEVER], Plain, false, OurChoice, true, 2.0, "working-colour", "tones_within_ten_are_one_swatch_and_shares_are_of_the_picture";
+    /// Chroma below which a colour has no family.
+    COLOUR_FAMILY: "chroma of a family", "colour", [NEUTRAL_BELOW, NEVER], Plain, false, OurChoice, true, 2.0, "working-colour", "a_colour_has_a_family_from_a_chroma_of_ten";
+    /// Share of the picture under which a colour is an accent.
+    COLOUR_ACCENT: "area of an accent", "colour", [0.05, 0.0], Share, true, OurChoice, true, 2.0, "working-colour", "a_strong_colour_under_a_twentieth_of_the_picture_is_an_accent";
+    /// Chroma from which a small colour is an accent.
+    COLOUR_CHROMA: "chroma of an accent", "colour", [40.0, NEVER], Plain, false, OurChoice, true, 2.0, "working-colour", "an_accent_has_a_chroma_of_forty";
+    /// L* over which a thing near the edge shines.
+    COLOUR_HOT: "light at the edge", "colour", [88.0, NEVER], Plain, false, TradePractice, true, 0.5, "working-colour-edge", "white_within_three_hundredths_of_the_edge_is_said_from_eighty_eight";
+    /// How near to the edge, share of the diagonal; the figure counts things.
+    COLOUR_EDGE: "distance to the edge", "colour", [0.03, NEVER], Share, false, OurChoice, true, 0.5, "working-colour-edge", "white_within_three_hundredths_of_the_edge_is_said_from_eighty_eight";
     /// Share of the hero hidden by hands or things: noted, and said.
     HERO_HIDDEN: "hero hidden", "hero", [0.10, 0.25], Share, false, OurChoice, false, 2.0, "working-hero-hidden", "a_quarter_of_the_hero_hidden_is_said";
 }

@@ -236,9 +236,14 @@ impl<'a> Study<'a> {
 
     /// The frame or crop under study.
     pub(super) fn picture(&self) -> Picture {
+        self.picture_of(self.crop)
+    }
+
+    /// This crop, or the frame.
+    pub(super) fn picture_of(&self, crop: Option<&Crop>) -> Picture {
         let frame = &self.layout.frame;
         let (sin, cos) = libm::sincos(frame.turn.radians());
-        let (at, size) = match self.crop {
+        let (at, size) = match crop {
             Some(crop) => (crop.at, DVec2::from_array(crop.extent())),
             None => (frame.at, DVec2::new(f64::from(frame.width), frame.height())),
         };
@@ -252,6 +257,11 @@ impl<'a> Study<'a> {
     /// Says no more than this from now on.
     pub(super) fn say_only(&self, words: Words) {
         self.words.set(words);
+    }
+
+    /// Whether all is told: what is silent until asked is left out of a drag.
+    pub(super) fn tells_all(&self) -> bool {
+        self.words.get() == Words::All
     }
 
     /// Words of a working or a label, unless they are left out.

@@ -16,6 +16,7 @@ mod overlap;
 mod polygon;
 mod region;
 mod triangulate;
+mod vacant;
 mod visible;
 mod walk;
 
@@ -34,5 +35,6 @@ pub use overlap::{clearing_move, thinned};
 pub use polygon::{area, area_on_side, centroid, contains, perimeter, signed_area};
 pub use region::Region;
 pub use triangulate::triangulate;
+pub use vacant::{largest_circle, largest_rectangle};
 pub use visible::{seen_under, visible};
 pub use walk::{Step, walk, walk_region};

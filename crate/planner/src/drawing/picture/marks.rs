@@ -5,13 +5,14 @@
 use glam::DVec2;
 use svg::node::element::Group;
 
-use super::edge::{hatched, lined, looped, row};
+use super::edge::{filled, hatched, lined, looped, row};
 use super::lettering::{UNDER, cased};
 use crate::drawing::path::{PathData, short};
 use crate::drawing::tone::{Tone, rgb};
 use crate::drawing::{PENCIL, Pen};
 use crate::figure::outline::{ellipse, middle};
 use crate::readings::Mark;
+use crate::shape::rect;
 
 const STITCH: Tone = rgb(0xff8a57);
 /// Height of the words of a mark, in weights of the pen.
@@ -90,6 +91,23 @@ fn one(group: Group, mark: &Mark, unit: f64) -> Group {
         let at = *at + DVec2::Y * (unit * WORDS * 0.34);
         return group.add(cased(text, at, unit * WORDS, PENCIL));
     }
+    if let Mark::Swatch {
+        at,
+        side,
+        tone,
+        label,
+    } = mark
+    {
+        let corners = rect(*at, DVec2::splat(*side), 0.0, 0.0, 1.0);
+        let [r, g, b] = tone.0.map(u32::from);
+        let under = lined(looped(&corners), UNDER, unit * 3.0, None);
+        let at = *at - DVec2::Y * (side * 0.5 + unit * WORDS * 0.6);
+        return group
+            .add(filled(&corners, rgb(r << 16 | g << 8 | b)))
+            .add(under)
+            .add(lined(looped(&corners), PENCIL, unit, None))
+            .add(cased(label, at, unit * WORDS, PENCIL));
+    }
     let (shape, dash, words) = drawn(mark, unit);
     let tone = if matches!(mark, Mark::Overrun { .. }) {
         STITCH
@@ -129,7 +147,7 @@ fn drawn(mark: &Mark, unit: f64) -> Drawn<'_> {
             let at = (*from + *to) * 0.5 + up * 11.0;
             (data, None, Some((label, at)))
         }
-        Mark::Overrun { outline, label } => {
+        Mark::Overrun { outline, label } | Mark::Area { outline, label } => {
             data = looped(outline);
             hatched(&mut data, outline, unit * 7.0);
             let at = middle(outline) + DVec2::Y * (unit * WORDS * 0.34);
@@ -152,6 +170,7 @@ fn drawn(mark: &Mark, unit: f64) -> Drawn<'_> {
             (data, Some([2.0 * unit, 6.0 * unit]), None)
         }
         Mark::Label { at, text } => (data, None, Some((text, *at))),
+        Mark::Swatch { at, label, .. } => (data, None, Some((label, *at))),
         Mark::Ring { at, radius } => {
             data.smooth(ellipse(*at, DVec2::splat(*radius), 28).into_iter());
             (data, Some([0.1 * unit, 4.5 * unit]), None)

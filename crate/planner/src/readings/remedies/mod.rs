@@ -89,6 +89,11 @@ pub(super) fn stack_moved(layout: &Layout, id: Id, shift: DVec2) -> Layout {
 
 /// Whether a stack moved by `shift` keeps clear of the other dishes.
 pub(super) fn stands_clear(study: &Study<'_>, id: Id, shift: DVec2) -> bool {
+    stands_clear_by(study, id, shift, CLEAR)
+}
+
+/// Likewise by this much, mm.
+pub(super) fn stands_clear_by(study: &Study<'_>, id: Id, shift: DVec2, room: f64) -> bool {
     let scene = study.scene();
     let layout = study.layout();
     let outline = |want: bool| {
@@ -103,7 +108,7 @@ pub(super) fn stands_clear(study: &Study<'_>, id: Id, shift: DVec2) -> bool {
         };
         let own = own.moved(shift);
         outline(false).all(|(_, other)| {
-            Region::from_polygon(other).is_ok_and(|r| gap_within(&own, &r, CLEAR).is_none())
+            Region::from_polygon(other).is_ok_and(|r| gap_within(&own, &r, room).is_none())
         })
     })
 }

@@ -1,5 +1,7 @@
 mod causes;
+mod points;
 mod steps;
+mod tones;
 
 use crate::layout::{Accepted, Extra, Layout, Look, Point, Srgb};
 use crate::readings::rules::RULES;
@@ -22,10 +24,13 @@ fn four() -> Layout {
 fn every_rule_names_its_test_and_its_working() {
     let sources = [
         include_str!("mod.rs"),
+        include_str!("points.rs"),
+        include_str!("tones.rs"),
         include_str!("../fit/tests.rs"),
         include_str!("../crops/tests.rs"),
         include_str!("../spacing/tests.rs"),
         include_str!("../settings.rs"),
+        include_str!("../space/tests.rs"),
     ];
     for rule in RULES {
         let test = format!("fn {}(", rule.test);

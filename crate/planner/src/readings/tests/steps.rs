@@ -37,7 +37,13 @@ fn a_drag_tells_what_it_makes_better_or_worse() {
 fn a_live_step_is_the_report_without_words() {
     let layout = four();
     let live = live(&Study::new(&layout));
-    let report = report(&Study::new(&layout), false);
+    let mut report = report(&Study::new(&layout), false);
+    // What is silent until asked and takes long to find is left out.
+    let asked = ["space", "direction", "colour"];
+    let corners = |f: &crate::readings::Finding| f.key.starts_with("triangle:");
+    let unasked =
+        |f: &crate::readings::Finding| !f.taste || !(asked.contains(&f.reading) || corners(f));
+    report.findings.retain(unasked);
     assert_eq!(
         live.findings.len(),
         report.findings.len(),
