@@ -8,6 +8,7 @@ mod drag;
 mod marks;
 mod objects;
 mod pages;
+mod photo;
 mod reader;
 mod sheet;
 mod things;

@@ -1,9 +1,11 @@
 //! Colour as the eye and the camera compare it: Lab, differences, bands,
-//! contrast, and what people with colour-vision deficiencies see.
+//! contrast, what people with colour-vision deficiencies see, and how colour is
+//! read off a photo.
 mod contrast;
 mod deficiency;
 mod lab;
 mod palette;
+pub mod photo;
 mod separation;
 mod shades;
 
