@@ -1,7 +1,7 @@
 //! Entries of the catalogue turned into things of a layout.
 use super::entry::Entry;
 use super::surfaces::SurfaceEntry;
-use crate::layout::{Extra, Id, Item, Part, Parts, Point, Role, Surface, Tone, Turn};
+use crate::layout::{Extra, Id, Item, Origin, Part, Parts, Point, Role, Surface, Tone, Turn};
 
 /// An item as the catalogue has it, at a place, neither turned nor grouped.
 /// Its colours are written out, so that the file says what was meant even
@@ -50,6 +50,7 @@ pub fn surface_from(entry: &SurfaceEntry) -> Surface {
         name: entry.name.into(),
         prop: entry.id.into(),
         colour: entry.colour,
+        origin: Origin::Guess,
         finish: entry.finish,
         extra: Extra::new(),
     }

@@ -4,8 +4,8 @@ use super::onto::{carries, lay_food};
 use super::{Act, Refused, called, fresh_id, fresh_number};
 use crate::catalogue;
 use crate::layout::{
-    Extra, Face, Finish, Id, Item, Layout, Linen, LinenState, Part, Parts, Point, Role, Size, Srgb,
-    Turn, clean_text,
+    Extra, Face, Finish, Id, Item, Layout, Linen, LinenState, Origin, Part, Parts, Point, Role,
+    Size, Srgb, Turn, clean_text,
 };
 use crate::scene::Scene;
 
@@ -42,6 +42,7 @@ pub fn add(
             size: linen.size,
             turn: Turn::ZERO,
             colour: linen.colour,
+            origin: Origin::Guess,
             locked: false,
             extra: Extra::new(),
         });

@@ -72,6 +72,14 @@ pub enum Origin {
     Measured,
 }
 
+impl Origin {
+    /// Whether nobody has looked at the thing itself.
+    #[must_use]
+    pub fn is_guess(&self) -> bool {
+        *self == Self::Guess
+    }
+}
+
 /// One tone of a part and how much of it there is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub struct Tone {

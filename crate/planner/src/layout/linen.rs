@@ -1,6 +1,7 @@
 //! Cloth on the table.
 use serde::{Deserialize, Serialize};
 
+use super::item::Origin;
 use super::limits::MAX_SIZE;
 use super::read::Fields;
 use super::value::{Extra, Id, Point, Srgb, Turn};
@@ -56,6 +57,9 @@ pub struct Linen {
     pub turn: Turn,
     /// Its colour.
     pub colour: Srgb,
+    /// Where that comes from.
+    #[serde(skip_serializing_if = "Origin::is_guess")]
+    pub origin: Origin,
     /// Whether it is safe from being moved by hand or by search.
     #[serde(skip_serializing_if = "std::ops::Not::not")]
     pub locked: bool,
@@ -76,6 +80,7 @@ impl Linen {
             size: f.size_pair("size", MAX_SIZE).unwrap_or([400, 400]),
             turn: f.turn("turn").unwrap_or_default(),
             colour: f.colour("colour").unwrap_or(Srgb::hex(0x00d8_c8a5)),
+            origin: f.choice("origin").unwrap_or_default(),
             locked: f.flag("locked"),
             extra: f.extra(),
         }

@@ -148,6 +148,7 @@ fn table() -> Value {
             ("name", text(MAX_NAME)),
             ("prop", text(MAX_NAME)),
             ("finish", words::<Finish>()),
+            ("origin", words::<Origin>()),
         ],
     );
     object(
@@ -209,6 +210,7 @@ fn linen() -> Value {
             ("size", tuple(2, 1, MAX_SIZE)),
             ("turn", turn()),
             ("colour", colour()),
+            ("origin", words::<Origin>()),
             ("locked", flag()),
         ],
     )

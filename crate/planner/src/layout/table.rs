@@ -1,7 +1,7 @@
 //! The table, the floor under it and the camera's frame on it.
 use serde::{Deserialize, Serialize};
 
-use super::item::Finish;
+use super::item::{Finish, Origin};
 use super::limits::{MAX_HEIGHT, MAX_SIZE};
 use super::read::Fields;
 use super::value::{Extra, Point, Ratio, Srgb, Turn};
@@ -27,6 +27,9 @@ pub struct Surface {
     pub prop: String,
     /// Its colour.
     pub colour: Srgb,
+    /// Where that comes from.
+    #[serde(skip_serializing_if = "Origin::is_guess")]
+    pub origin: Origin,
     /// How it shines.
     pub finish: Finish,
     /// Unknown fields.
@@ -76,6 +79,7 @@ impl Table {
                     name: String::new(),
                     prop: "plain-board".into(),
                     colour: Srgb::hex(0x00c3_9f7b),
+                    origin: Origin::Guess,
                     finish: Finish::Matt,
                     extra: Extra::new(),
                 }),
@@ -97,6 +101,7 @@ impl Surface {
             name: f.name("name"),
             prop: f.name("prop"),
             colour: f.required("colour", colour, Srgb::hex(0x00c3_9f7b)),
+            origin: f.choice("origin").unwrap_or_default(),
             finish: f.choice("finish").unwrap_or_default(),
             extra: f.extra(),
         }

@@ -6,6 +6,7 @@ use super::kinds::Kind::{
     self, Area, Choice, Colour, Flag, Identity, Ids, Pair, Part, Place, Prop, Serial, Signed, Size,
     Text, Turn, Whole,
 };
+use super::kinds::ORIGINS;
 use crate::layout::{
     MAX_ACCEPTED, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_ITEMS, MAX_LINENS,
     MAX_PEOPLE,
@@ -104,6 +105,7 @@ const TABLE: &[Field] = &[
     field("height", Whole, Number(750)),
     field("surface.name", Text, Words("")),
     field("surface.finish", FINISH, Words("matt")),
+    field("surface.origin", Choice(&ORIGINS), Absent),
 ];
 
 const FLOOR: &[Field] = &[field("colour", Colour, Words("#a79f92"))];
@@ -146,6 +148,7 @@ const LINENS: &[Field] = &[
     field("colour", Colour, Words("#d8c8a5")),
     field("id", Serial, Next),
     field("locked", Flag, Absent),
+    field("origin", Choice(&ORIGINS), Absent),
 ];
 
 #[rustfmt::skip]

@@ -9,7 +9,7 @@ use crate::layout::{MAX_ITEMS, MAX_NOTE, MAX_OUTLINE, Srgb};
 /// Longest text, in bytes: the longest note in four-byte letters.
 const MAX_TEXT: u64 = MAX_NOTE as u64 * 4;
 const SHAPES: [&str; 4] = ["disc", "rect", "oval", "outline"];
-const ORIGINS: [&str; 3] = ["guess", "photo", "measured"];
+pub(super) const ORIGINS: [&str; 3] = ["guess", "photo", "measured"];
 
 /// How a field is written.
 #[derive(Clone, Copy, Debug, PartialEq)]

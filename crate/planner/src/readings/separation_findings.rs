@@ -8,7 +8,7 @@ use super::separation_inside;
 use super::separation_remedies as remedies;
 use super::stitches::stitches;
 use super::study::Study;
-use super::walked::{LOST_FROM, PartWalk};
+use super::walked::{LOST_FROM, Meeting, PartWalk};
 use crate::catalogue::is_several;
 use crate::colour::{Shade, TONE_FROM, mixed_separation};
 use crate::layout::{Id, Role};
@@ -150,7 +150,12 @@ pub(super) fn finding(
         let mut lines = vec![say("working-separation", &[])];
         lines.extend(losses.iter().map(|l| part_line(study, l.walk)));
         let pieces = &study.scene().pieces;
-        if losses.iter().any(|l| pieces[l.walk.piece].guessed) {
+        let guessed = |n: usize| pieces[n].guessed;
+        let met = |(ground, met): (&Ground, &Meeting)| {
+            met.lost > 0.0 && matches!(ground, Ground::Piece(n) if guessed(*n))
+        };
+        let on_guess = |l: &&Loss<'_>| guessed(l.walk.piece) || l.walk.against.iter().any(met);
+        if losses.iter().any(on_guess) {
             lines.push(say("working-guess", &[]));
         }
         lines

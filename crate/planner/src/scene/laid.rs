@@ -44,7 +44,7 @@ impl<'a> Laid<'a> {
                 Id(0),
                 PartKind::Table,
                 outline,
-                &plain(table.surface.colour),
+                &plain(table.surface.colour, table.surface.origin),
             );
         }
         for linen in &layout.linens {
@@ -52,7 +52,12 @@ impl<'a> Laid<'a> {
             if !laid.keep(linen.id, same) {
                 let outline = linen_seen(table, linen);
                 laid.touch(linen.id, outline.clone());
-                laid.piece(linen.id, PartKind::Linen, outline, &plain(linen.colour));
+                laid.piece(
+                    linen.id,
+                    PartKind::Linen,
+                    outline,
+                    &plain(linen.colour, linen.origin),
+                );
             }
         }
         for item in layout.items.iter().filter(|i| i.on.is_none()) {
@@ -152,9 +157,24 @@ impl<'a> Laid<'a> {
         let skin = person.map_or(Srgb::default(), |p| p.skin);
         let cloth = person.map_or(Srgb::default(), |p| p.sleeve.colour);
         self.touch(hand.id, arm.hand.clone());
-        self.piece(hand.id, PartKind::Sleeve, arm.sleeve, &plain(cloth));
-        self.piece(hand.id, PartKind::Hand, arm.forearm, &plain(skin));
-        self.piece(hand.id, PartKind::Hand, arm.hand, &plain(skin));
+        self.piece(
+            hand.id,
+            PartKind::Sleeve,
+            arm.sleeve,
+            &plain(cloth, Origin::Measured),
+        );
+        self.piece(
+            hand.id,
+            PartKind::Hand,
+            arm.forearm,
+            &plain(skin, Origin::Measured),
+        );
+        self.piece(
+            hand.id,
+            PartKind::Hand,
+            arm.hand,
+            &plain(skin, Origin::Measured),
+        );
     }
 }
 
@@ -177,13 +197,13 @@ fn looks_alike(a: &Item, b: &Item) -> bool {
     (a.at, a.turn) == (b.at, b.turn) && a.size == b.size && a.parts == b.parts && a.prop == b.prop
 }
 
-/// A part of one colour that is no guess.
-pub(super) fn plain(srgb: Srgb) -> Part {
+/// A part of one colour.
+pub(super) fn plain(srgb: Srgb, origin: Origin) -> Part {
     Part {
         colours: vec![Tone {
             srgb,
             share: 100,
-            origin: Origin::Measured,
+            origin,
         }],
     }
 }

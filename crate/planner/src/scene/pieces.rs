@@ -6,7 +6,7 @@ use glam::DVec2;
 
 use super::laid::Laid;
 use crate::colour::{Shade, shades};
-use crate::layout::{Id, Layout};
+use crate::layout::{Id, Layout, Origin};
 use crate::shape::{Region, frame_outline, seen_under};
 
 /// Which part of a thing a piece is.
@@ -98,7 +98,7 @@ impl Scene {
         Self {
             pieces: laid.pieces,
             frame: Region::from_polygon(view).unwrap_or_default(),
-            floor: shades(&super::laid::plain(layout.floor.colour).colours),
+            floor: shades(&super::laid::plain(layout.floor.colour, Origin::Measured).colours),
             touchable: laid.touchable,
             seen: vec![OnceCell::new(); count],
             near: OnceCell::new(),

@@ -2,7 +2,8 @@
 use super::{Study, Try};
 use crate::catalogue;
 use crate::layout::{
-    Extra, Id, Item, Linen, LinenKind, LinenState, MAX_ID, MAX_ITEMS, MAX_LINENS, Srgb, Turn,
+    Extra, Id, Item, Linen, LinenKind, LinenState, MAX_ID, MAX_ITEMS, MAX_LINENS, Origin, Srgb,
+    Turn,
 };
 use crate::words::{Arg, say};
 
@@ -44,6 +45,7 @@ pub(in super::super) fn paper_under(study: &Study<'_>, id: Id) -> Option<Try> {
         size: round_about(item),
         turn: item.turn,
         colour: PAPER,
+        origin: Origin::Guess,
         locked: false,
         extra: Extra::new(),
     });

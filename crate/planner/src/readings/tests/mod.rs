@@ -3,7 +3,7 @@ mod points;
 mod steps;
 mod tones;
 
-use crate::layout::{Accepted, Extra, Layout, Look, Point, Srgb};
+use crate::layout::{Accepted, Extra, Layout, Look, Origin, Point, Srgb};
 use crate::readings::rules::RULES;
 use crate::readings::samples::{disc, laid, read, said};
 use crate::readings::{Grade, PartWalk, State, Study, report, separation_score_of};
@@ -307,4 +307,46 @@ fn what_is_meant_stays_meant_until_it_really_changes() {
     };
     assert_eq!(meant(2), State::Intended, "drifted by 2%");
     assert_eq!(meant(3), State::LookAgain, "by 3%");
+}
+
+#[test]
+fn guesses_are_owned_up_to_until_both_sides_come_from_photos() {
+    let guess = crate::words::say("working-guess", &[]);
+    let origins = [Origin::Guess, Origin::Photo];
+    for (dish, board) in origins.iter().flat_map(|a| origins.map(|b| (*a, b))) {
+        let mut layout = grey(0xab_abab);
+        layout.table.surface.origin = board;
+        let rim = layout.items[0].parts.rim.as_mut().expect("a rim");
+        rim.colours[0].origin = dish;
+        let f = said(&layout, "separation:1:Rim").expect("lost");
+        let known = dish == Origin::Photo && board == Origin::Photo;
+        assert_eq!(
+            f.working.contains(&guess),
+            !known,
+            "dish {dish:?} on board {board:?}: {:?}",
+            f.working
+        );
+    }
+}
+
+#[test]
+fn a_cloth_of_known_colour_settles_it_whatever_the_board_under_it_is() {
+    let guess = crate::words::say("working-guess", &[]);
+    let item = r##"{"id":1,"number":1,"name":"dish","prop":"pot","at":[600,450],
+        "size":{"shape":"disc","diameter":240},"role":"hero","parts":{"rim":{"colours":[
+        {"srgb":"#abab9f","share":100,"origin":"photo"}]}}}"##;
+    for (origin, told) in [("guess", true), ("photo", false), ("measured", false)] {
+        let linen = format!(
+            r##"{{"id":2,"name":"runner","at":[600,450],"size":[800,600],
+            "colour":"#ababab","origin":"{origin}"}}"##
+        );
+        let layout = laid(&format!(r#""items":[{item}],"linens":[{linen}]"#));
+        let f = said(&layout, "separation:1:Rim").expect("lost");
+        assert_eq!(
+            f.working.contains(&guess),
+            told,
+            "{origin}: {:?}",
+            f.working
+        );
+    }
 }
