@@ -2,7 +2,7 @@
 // it. The core reads the copy under the rules of a file and makes one edit of it.
 
 import type {
-  Crop, Finding, Hand, Id, Item, Layout, Linen, Pair, Part, Person, Role,
+  Crop, Finding, Hand, Id, Item, Layout, Linen, Pair, Part, Person, Role, Tone,
 } from "./core";
 import * as say from "#words";
 import * as session from "./session";
@@ -53,6 +53,11 @@ export const act = {
     item(say.doneRecoloured({ thing: which.name }), which.id, (thing) => {
       const own: Part = { colours: [{ srgb, share: 100, origin: "guess" }] };
       thing.parts = { ...thing.parts, [part]: own };
+    }),
+  /** Gives a part the tones read off a photo. */
+  photo: (which: Item, part: "rim" | "well" | "food", colours: Tone[]) =>
+    item(say.donePhoto({ thing: which.name }), which.id, (thing) => {
+      thing.parts = { ...thing.parts, [part]: { colours } };
     }),
   putOn: (id: Id, on: Id) => session.act(() => session.core().put_on(id, on)),
   group: (one: Id, other: Id) => session.act(() => session.core().group(one, other)),

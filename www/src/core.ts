@@ -46,6 +46,7 @@ export interface Linen {
   size: Pair;
   turn: number;
   colour: string;
+  origin?: Tone["origin"];
   locked?: boolean;
 }
 export interface Hand {
@@ -99,7 +100,7 @@ export interface Layout {
     width: number;
     depth: number;
     height: number;
-    surface: { name: string; prop: string; colour: string; finish: string };
+    surface: { name: string; prop: string; colour: string; origin?: Tone["origin"]; finish: string };
   };
   floor: { colour: string };
   frame: { ratio: Pair; at: Pair; width: number; turn: number };

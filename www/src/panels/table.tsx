@@ -9,6 +9,7 @@ import { Choice, Colour, Field, Stepper } from "../parts/controls";
 import { Surfaces } from "../parts/surfaces";
 import * as session from "../session";
 import * as state from "../state";
+import { PlainColour } from "./thing";
 
 const RATIOS: Record<string, Pair> = {
   "3:2": [3, 2],
@@ -65,10 +66,14 @@ export function TablePanel({ layout }: { layout: Layout }): JSX.Element {
           value={table.surface.name}
           take={(name) => act.table(table, { surface: { ...table.surface, name } })}
         />
-        <Colour
+        <PlainColour
+          thing={table.surface.name}
           name={say.boardColour}
-          value={table.surface.colour}
-          take={(colour) => act.table(table, { surface: { ...table.surface, colour } })}
+          colour={table.surface.colour}
+          origin={table.surface.origin}
+          take={(colour, origin) =>
+            act.table(table, { surface: { ...table.surface, colour, origin } })
+          }
         />
         <Colour name={say.floorColour} value={floor.colour} take={(colour) => act.floor(colour)} />
         <Choice

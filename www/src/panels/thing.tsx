@@ -4,13 +4,14 @@ import type { ComponentChildren, JSX } from "preact";
 import * as say from "#words";
 
 import { act } from "../acts";
-import type { Item, Linen, Part, Role, Size } from "../core";
+import type { Item, Linen, Role, Size, Tone } from "../core";
 import * as mine from "../mine";
 import { Choice, Colour, Field, Stepper } from "../parts/controls";
 import { nudge } from "../picture";
 import * as session from "../session";
 import * as state from "../state";
 import { Arrange, Lying } from "./arrange";
+import { Photo, Tones } from "./photo";
 
 const ROLES: readonly (readonly [Role, string])[] = [
   ["hero", say.roleHero],
@@ -97,21 +98,57 @@ const PARTS: readonly (readonly ["rim" | "well" | "food", string])[] = [
 ];
 
 function Colours({ item }: { item: Item }): JSX.Element {
-  const tone = (part: Part | undefined): string | undefined => part?.colours[0]?.srgb;
+  /** As written, or as the catalogue has it. */
+  const tones = (part: (typeof PARTS)[number][0]): readonly Tone[] => {
+    const own = item.parts?.[part]?.colours;
+    if (own !== undefined) return own;
+    const srgb = session.core().colour_of(item.id, part);
+    return srgb === "" ? [] : [{ srgb, share: 100, origin: "guess" }];
+  };
+  const parts = PARTS.filter(([part]) => tones(part).length > 0);
   return (
     <>
-      {PARTS.map(([part, name]) => {
-        const value = tone(item.parts?.[part]) ?? session.core().colour_of(item.id, part);
-        if (!value) return null;
-        return (
+      {parts.map(([part, name]) => (
+        <div key={part}>
           <Colour
-            key={part}
             name={name}
-            value={value}
+            value={tones(part)[0]?.srgb ?? ""}
             take={(srgb) => act.recolour(item, part, srgb)}
           />
-        );
-      })}
+          <Tones tones={tones(part)} />
+        </div>
+      ))}
+      <Photo
+        key={item.id}
+        thing={item.name}
+        parts={parts}
+        take={(part, read) => act.photo(item, part, read)}
+      />
+    </>
+  );
+}
+
+/** Colour of what has only one, and where it comes from. */
+export function PlainColour(props: {
+  thing: string;
+  name: string;
+  colour: string;
+  origin: Tone["origin"] | undefined;
+  take: (colour: string, origin: Tone["origin"]) => boolean;
+}): JSX.Element {
+  const { colour, origin = "guess" } = props;
+  return (
+    <>
+      <div>
+        <Colour name={props.name} value={colour} take={(srgb) => props.take(srgb, "guess")} />
+        <Tones tones={[{ srgb: colour, share: 100, origin }]} />
+      </div>
+      <Photo
+        thing={props.thing}
+        parts={[["whole", props.name]]}
+        plain
+        take={(_, [read]) => read !== undefined && props.take(read.srgb, "photo")}
+      />
     </>
   );
 }
@@ -296,7 +333,14 @@ export function LinenPanel({ linen }: { linen: Linen }): JSX.Element {
             more={say.deeper({ by })}
             step={(way) => act.linen(linen, { size: [width, Math.max(50, depth + 50 * way)] })}
           />
-          <Colour name={say.colour} value={linen.colour} take={(colour) => act.linen(linen, { colour })} />
+          <PlainColour
+            key={linen.id}
+            thing={linen.name}
+            name={say.colour}
+            colour={linen.colour}
+            origin={linen.origin}
+            take={(colour, origin) => act.linen(linen, { colour, origin })}
+          />
         </div>
       </details>
     </>

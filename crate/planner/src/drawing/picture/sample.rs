@@ -3,7 +3,7 @@ use super::cut::Cut;
 use super::groups;
 use super::view::View;
 use crate::catalogue;
-use crate::layout::{Extra, Id, Layout, LayoutId, Linen, LinenState, TableShape, Turn};
+use crate::layout::{Extra, Id, Layout, LayoutId, Linen, LinenState, Origin, TableShape, Turn};
 use crate::scene::Scene;
 use crate::shape::Bounds;
 use glam::DVec2;
@@ -50,6 +50,7 @@ pub fn sample(prop: &str, pixels: f64, view: &View) -> Option<Cut> {
             size: entry.size,
             turn: Turn::ZERO,
             colour: entry.colour,
+            origin: Origin::Guess,
             locked: false,
             extra: Extra::new(),
         });

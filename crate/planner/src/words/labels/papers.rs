@@ -174,6 +174,7 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("done-unlocked", "{thing} free"),
     ("done-height", "{thing}: height"),
     ("done-recoloured", "{thing} recoloured"),
+    ("done-photo", "{thing}: colour from a photo"),
     ("done-linen", "{thing} changed"),
     ("done-board", "board changed"),
     ("done-floor", "floor recoloured"),

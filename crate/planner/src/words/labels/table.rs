@@ -79,6 +79,61 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("linen-folded", "folded"),
     ("linen-bunched", "bunched"),
     ("linen-thrown", "thrown"),
+    // Colour from a photo.
+    ("photo", "Colour from a photo"),
+    (
+        "photo-advice",
+        "A phone brightens whatever is dark, so a pot alone comes out too pale: have board, pot and plain paper in one picture, in the same light; daylight reads best. The picture stays on this device.",
+    ),
+    ("photo-choose", "A photo with thing and paper in it"),
+    (
+        "photo-keys",
+        "The photo. Arrow keys move the cross-hair, with Shift by a single pixel; Enter reads what lies there.",
+    ),
+    ("photo-next", "The next tap is on"),
+    ("photo-thing", "the thing"),
+    ("photo-paper", "the paper"),
+    ("photo-tap-thing", "Tap the {thing} in the photo."),
+    (
+        "photo-tap-paper",
+        "Now tap white or grey paper in the same light.",
+    ),
+    ("photo-card", "The paper is"),
+    ("photo-white", "white"),
+    ("photo-grey", "a grey card"),
+    ("photo-spot", "Around the tap is read"),
+    ("photo-small", "a spot"),
+    ("photo-middle", "a patch"),
+    ("photo-large", "a wide patch"),
+    ("photo-part", "It is the colour of"),
+    ("photo-share", "{share}%"),
+    (
+        "photo-take",
+        "{count:Take this colour|Take these {count} tones}",
+    ),
+    (
+        "photo-plain",
+        "Cloth and board are of one colour here: the largest tone is taken.",
+    ),
+    (
+        "photo-empty",
+        "{file} is empty. Nothing was changed; choose another photo.",
+    ),
+    (
+        "photo-unreadable",
+        "This browser reads no picture in {file}. Nothing was changed; choose a JPEG or PNG.",
+    ),
+    (
+        "photo-huge",
+        "{file} has {found} million pixels, and a phone may not hold more than {most}. Nothing was changed; take a smaller photo.",
+    ),
+    (
+        "photo-print",
+        "{file} is written in printing inks (CMYK), whose colours a screen only guesses. Nothing was changed; save it in sRGB and choose it again.",
+    ),
+    ("origin-guess", "a guess"),
+    ("origin-photo", "from a photo"),
+    ("origin-measured", "measured"),
     // Place settings.
     ("settings", "Lay places"),
     ("settings-kind", "What lies at each place"),
