@@ -2,7 +2,7 @@
 // first visit on, counted touch by touch and saved as pictures to be looked at
 // beside each other. A letter typed counts as a touch.
 //
-// `node tests/browser/spreads.mjs FOLDER`
+// `cargo xtask deep spreads`
 
 import assert from "node:assert/strict";
 import { mkdir } from "node:fs/promises";
@@ -83,7 +83,7 @@ async function lay(chromium, url, folder, spread) {
   return touches;
 }
 
-const folder = process.argv[2] ?? "target/spreads";
+const folder = process.argv[2];
 await mkdir(folder, { recursive: true });
 const site = await serve();
 const chromium = await browser();

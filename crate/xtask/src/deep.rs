@@ -1,5 +1,6 @@
-//! What takes long: oracles, random runs, fuzzing, other engines. Each stage
-//! that passed leaves a stamp, so a broken-off run goes on where it stopped.
+//! What takes long: oracles, random runs, fuzzing, other engines, whole
+//! spreads. Each stage that passed leaves a stamp, so a broken-off run goes on
+//! where it stopped.
 
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -26,6 +27,8 @@ pub(crate) enum Stage {
     Fuzz,
     /// Firefox and WebKit
     Engines,
+    /// Ten spreads laid by touch, counted, and pictured in target/spreads
+    Spreads,
 }
 
 /// What to run, and for how long.
@@ -78,6 +81,7 @@ pub(crate) fn all(wish: &Wish) -> Result<()> {
             Stage::Random => random(wish.cases),
             Stage::Fuzz => fuzz::explore(wish.minutes),
             Stage::Engines => engines(),
+            Stage::Spreads => spreads(),
         }
         .with_context(|| format!("{name} failed"))?;
         times.push((name, start.elapsed()));
@@ -196,5 +200,19 @@ fn engines() -> Result<()> {
         node.arg(place::browser().join("engines.mjs"))
             .env("OVERSPREAD_URL", crate::serve::beside(&dist)?)
             .env("GECKODRIVER", geckodriver),
+    )
+}
+
+/// Ten spreads laid by touch in Chromium, each in at most a hundred touches;
+/// their pictures are there to be looked at beside each other.
+fn spreads() -> Result<()> {
+    tools::chromium()?;
+    tools::npm_packages()?;
+    let dist = site::build_with_single_file()?;
+    let mut node = run::command("node", &[]);
+    run::succeed(
+        node.arg(place::browser().join("spreads.mjs"))
+            .arg(place::target().join("spreads"))
+            .env("OVERSPREAD_URL", crate::serve::beside(&dist)?),
     )
 }
