@@ -5,13 +5,19 @@
 // `cargo xtask deep spreads`
 
 import assert from "node:assert/strict";
-import { mkdir } from "node:fs/promises";
+import { mkdir, readFile, stat } from "node:fs/promises";
 import { join } from "node:path";
+import { fileURLToPath } from "node:url";
 
 import { browser, phone, serve } from "./support.mjs";
 
 /** A spread that takes more is too much work. */
 const MOST = 100;
+
+/** The most the picture of all may weigh, so that the repository stays light. */
+const HEAVIEST = 400_000;
+
+const fileOf = (title) => `${title.toLowerCase().replaceAll(" ", "-")}.png`;
 
 /**
  * Title; surface; round or not; steps wider and deeper than what is offered;
@@ -77,10 +83,26 @@ async function lay(chromium, url, folder, spread) {
   await tap(button("Papers"));
   const saved = page.waitForEvent("download");
   await tap(button("Picture for a chat"));
-  await (await saved).saveAs(join(folder, `${title.toLowerCase().replaceAll(" ", "-")}.png`));
+  await (await saved).saveAs(join(folder, fileOf(title)));
   await context.close();
   assert.deepEqual(faults, [], `${title}: errors`);
   return touches;
+}
+
+/** All pictures beside each other, for the README. */
+async function together(chromium, folder) {
+  const pictures = [];
+  for (const [title] of SPREADS) {
+    const bytes = await readFile(join(folder, fileOf(title)));
+    pictures.push(`<img src="data:image/png;base64,${bytes.toString("base64")}" alt="">`);
+  }
+  const page = await chromium.newPage({ viewport: { width: 1000, height: 460 } });
+  const style = "margin:0;background:#f3ecdd;display:grid;grid-template-columns:repeat(5,1fr);gap:8px";
+  await page.setContent(`<body style="${style}"><style>img{width:100%;height:226px;object-fit:cover;object-position:center 35%}</style>${pictures.join("")}`);
+  const path = fileURLToPath(new URL("../../www/shots/ten-spreads.png", import.meta.url));
+  await page.screenshot({ path });
+  const { size } = await stat(path);
+  assert.ok(size < HEAVIEST, `ten-spreads.png weighs ${size} of ${HEAVIEST} bytes`);
 }
 
 const folder = process.argv[2];
@@ -93,6 +115,7 @@ try {
     console.log(`${String(touches).padStart(4)} touches  ${spread[0]}`);
     assert.ok(touches <= MOST, `${spread[0]} took ${touches} touches`);
   }
+  await together(chromium, folder);
 } finally {
   await chromium.close();
   site.stop();
