@@ -61,22 +61,23 @@ async function lay(chromium, url, folder, spread) {
   if (!round) {
     await tap(page.getByRole("button", { name: deeper < 0 ? /cm shallower/ : /cm deeper/ }), Math.abs(deeper));
   }
-  touches += 2;
-  await page.getByLabel("Board of").selectOption({ label: surface });
+  await tap(page.locator("details.surfaces summary"));
+  await tap(page.getByRole("list", { name: "Surfaces" }).getByRole("button", { name: surface, exact: true }));
   if (frame !== "3:2") await tap(button(frame === "1:1" ? "square" : frame));
   await tap(button("One fewer"), -people);
   await tap(page.getByRole("button", { name: /more dishes$/ }).first());
   for (const dish of dishes) await tap(button(dish));
   await tap(button("Lay the table"));
   await page.getByRole("region", { name: "Findings" }).waitFor();
-  await tap(page.getByText("Add a thing", { exact: true }));
+  await tap(button("Add a thing"));
   for (const [letters, name] of things) {
     const field = page.getByRole("searchbox");
     await tap(field);
     await field.fill(letters);
     touches += letters.length;
-    await tap(page.locator("li button").filter({ hasText: name }).first());
+    await tap(page.locator(".finds li button").filter({ hasText: name }).first());
   }
+  await tap(button("Done adding"));
   await tap(button("Hands"));
   await tap(button(action));
   await page.waitForTimeout(500);
