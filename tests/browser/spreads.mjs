@@ -97,9 +97,9 @@ async function together(chromium, folder) {
     const bytes = await readFile(join(folder, fileOf(title)));
     pictures.push(`<img src="data:image/png;base64,${bytes.toString("base64")}" alt="">`);
   }
-  const page = await chromium.newPage({ viewport: { width: 1000, height: 460 } });
+  const page = await chromium.newPage({ viewport: { width: 1000, height: 520 } });
   const style = "margin:0;background:#f3ecdd;display:grid;grid-template-columns:repeat(5,1fr);gap:8px";
-  await page.setContent(`<body style="${style}"><style>img{width:100%;height:226px;object-fit:cover;object-position:center 35%}</style>${pictures.join("")}`);
+  await page.setContent(`<body style="${style}"><style>img{width:100%;height:256px;object-fit:contain}</style>${pictures.join("")}`);
   const path = fileURLToPath(new URL("../../www/shots/ten-spreads.png", import.meta.url));
   await page.screenshot({ path });
   const { size } = await stat(path);
