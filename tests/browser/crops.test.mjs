@@ -2,24 +2,16 @@
 // what a crop cuts is marked only beside the line of that crop.
 
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
+import { test } from "node:test";
 
-import { assertAccessible, assertClean, browser, guarded, serve } from "./support.mjs";
+import { setUp } from "./setup.mjs";
+import { assertAccessible, assertClean } from "./support.mjs";
 
-let site;
-let chromium;
-before(async () => {
-  site = await serve();
-  chromium = await browser();
-});
-after(async () => {
-  await chromium?.close();
-  site?.stop();
-});
+const { guarded, site } = setUp();
 
 /** At work on the first table, as it came. */
 async function working(options) {
-  const { context, faults } = await guarded(chromium, site.url, options);
+  const { context, faults } = await guarded(options);
   const page = await context.newPage();
   await page.goto(site.url);
   await page.waitForSelector("html[data-core=ready]");

@@ -3,20 +3,12 @@
 
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
-import { after, before, test } from "node:test";
+import { test } from "node:test";
 
-import { assertAccessible, assertClean, browser, guarded, phone, root, serve } from "./support.mjs";
+import { setUp } from "./setup.mjs";
+import { assertAccessible, assertClean, phone, root } from "./support.mjs";
 
-let site;
-let chromium;
-before(async () => {
-  site = await serve();
-  chromium = await browser();
-});
-after(async () => {
-  await chromium?.close();
-  site?.stop();
-});
+const { guarded, site } = setUp();
 
 const supper = JSON.parse(await readFile(`${root}static/starters/harbour-supper.spread.json`, "utf8"));
 const idOf = (name) => supper.items.find((item) => item.name === name).id;
@@ -28,7 +20,7 @@ const place = (page, id) => page.locator(`.picture [data-key="item-${id}"]`).get
 
 /** The loaf and the dark platter, put together. */
 async function together(options) {
-  const { context, faults } = await guarded(chromium, site.url, { ...options, reducedMotion: "reduce" });
+  const { context, faults } = await guarded({ ...options, reducedMotion: "reduce" });
   const page = await context.newPage();
   await page.goto(site.url);
   await page.waitForSelector("html[data-core=ready]");

@@ -2,20 +2,12 @@
 // is to look at again and the cautions, on white, and nothing to press.
 
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
+import { test } from "node:test";
 
-import { assertClean, browser, guarded, phone, serve } from "./support.mjs";
+import { setUp } from "./setup.mjs";
+import { assertClean, phone } from "./support.mjs";
 
-let site;
-let chromium;
-before(async () => {
-  site = await serve();
-  chromium = await browser();
-});
-after(async () => {
-  await chromium?.close();
-  site?.stop();
-});
+const { guarded, site } = setUp();
 
 /** Whether anything that is pressed, filled in or chosen is drawn. */
 const controls = (page) =>
@@ -28,7 +20,7 @@ for (const [name, options] of [
   ["a phone in the dark", { ...phone, colorScheme: "dark" }],
 ]) {
   test(`every place prints the same sheet from ${name}`, async () => {
-    const { context, faults } = await guarded(chromium, site.url, { ...options, reducedMotion: "reduce" });
+    const { context, faults } = await guarded({ ...options, reducedMotion: "reduce" });
     const page = await context.newPage();
     await page.goto(site.url);
     await page.waitForSelector("html[data-core=ready]");
