@@ -1,6 +1,6 @@
 //! What can be put on a table, to be looked through and drawn small.
 use planner::catalogue::{self, Entry, LinenEntry, SurfaceEntry};
-use planner::drawing::{Cut, alone, cut, sample, swatch, view_box};
+use planner::drawing::{Cut, View, alone, cut, sample, swatch, view_box};
 use planner::layout::Units;
 use planner::words::length;
 use serde::Serialize;
@@ -179,7 +179,12 @@ impl Planner {
     ) -> Result<bool, JsValue> {
         let layout = planner::layout::open(file).map_err(|problems| spoken(&problems))?;
         let drawn = if whole {
-            cut(&layout, None, TABLE, &on_page())
+            // Tags keep their size on screen: here they would hide the food.
+            let plain = View {
+                tags: false,
+                ..on_page()
+            };
+            cut(&layout, None, TABLE, &plain)
         } else {
             alone(&layout, SMALL, &on_page())
         };
