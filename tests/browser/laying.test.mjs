@@ -29,17 +29,17 @@ const table = {
 };
 
 /** The page at work on the table above. */
-async function at(options) {
+async function at(options, laid = table) {
   const { context, faults } = await guarded({ ...options, reducedMotion: "reduce" }, site.url);
   const page = await started(context);
   await page.locator(".first .solid").click();
   await page.getByRole("button", { name: "Papers", exact: true }).click();
-  const buffer = Buffer.from(JSON.stringify(table));
+  const buffer = Buffer.from(JSON.stringify(laid));
   await page
     .locator("input[type=file]")
     .first()
     .setInputFiles({ name: "bowl.json", mimeType: "application/json", buffer });
-  await page.getByRole("heading", { name: table.title }).waitFor();
+  await page.getByRole("heading", { name: laid.title }).waitFor();
   await page.getByRole("button", { name: "Table", exact: true }).click();
   const done = (words) => page.locator(".row .quiet", { hasText: words }).waitFor();
   const choose = (name) =>
@@ -80,6 +80,37 @@ test("food goes into the chosen dish, a spoon is laid on it and taken off", asyn
   await done("spoon laid on it");
   await press("Take it off");
   await done("spoon taken off");
+  assertClean(faults);
+  await context.close();
+});
+
+test("a runner is laid over what its edge crosses, and out from over one place", async () => {
+  const runner = { id: 3, name: "runner", at: [1100, 400], size: [2200, 300] };
+  const laid = { ...table, linens: [runner], items: [...table.items] };
+  laid.items.push({ ...table.items[0], id: 4, name: "plate", prop: "small-plate", at: [700, 600] });
+  const { context, faults, page, done, choose, press } = await at(phone, laid);
+  const order = () =>
+    page.locator(".picture [data-key]").evaluateAll((all) =>
+      all.map((each) => each.dataset.key).filter((key) => /^(item|linen)-/.test(key)),
+    );
+  const below = ["linen-3", "item-1", "item-2", "item-4"];
+  assert.deepEqual(await order(), below, "cloth below all");
+  await choose(/runner/);
+  await press("Lay it over 2 things at its edge");
+  await done("runner laid over what was on it");
+  assert.deepEqual(await order(), ["item-1", "item-4", "linen-3", "item-2"], "not over the spoon");
+  await press("Done");
+  await choose(/plate/);
+  await press("On top of the runner");
+  await done("runner laid under it");
+  assert.deepEqual(await order(), ["item-1", "linen-3", "item-2", "item-4"], "still over the bowl");
+  await assertAccessible(page);
+  await press("Under the runner");
+  await done("runner laid over what was on it");
+  await press("Undo");
+  await press("Undo");
+  await press("Undo");
+  assert.deepEqual(await order(), below, "all of it can be taken back");
   assertClean(faults);
   await context.close();
 });

@@ -141,6 +141,11 @@ def files():
     yield "reference-pair-itself", changed(people=[{"id": 6}], exposures=[{"id": 7}], hands=[hand(pair=5)])
     yield "reference-holds", changed(people=[{"id": 6}], exposures=[{"id": 7}], hands=[hand(holds=6)])
     yield "reference-must-show", changed(crops=[{"id": 1, "at": [0, 0], "width": 99, "ratio": [1, 1], "must_show": [1]}])
+    yield "reference-over", changed(linens=[{"id": 1, "at": [0, 0], "over": [2]}], items=[item(3)])
+    yield "reference-over-cloth", changed(linens=[{"id": 1, "at": [0, 0], "over": [1]}])
+    yield "ok-over-twice-and-in-a-dish", changed(
+        linens=[{"id": n, "at": [0, 0], "over": [4, 3, 4]} for n in (1, 2)], items=[item(3), item(4, on=3)])
+    yield "limit-over", changed(linens=[{"id": 1, "at": [0, 0], "over": [3] * 801}], items=[item(3)])
     yield "reference-many", changed(items=[item(n, on=60_000) for n in range(1, 801)])
     yield "reference-next-id", changed(next_id=1, items=[item(1)])
 
@@ -248,6 +253,7 @@ def links():
     yield "reference-cycle", items(on + b"\x02" + on + b"\x03" + on + b"\x01")
     yield "reference-doubled-id", items(thing + varint(1 << 2 | 1 << 11) + b"\x0c\x02\x02" + DISC + b"\x01")
     yield "limit-copy-negative", laid(section(14, varint(1 << 1 | 1 << 8) + b"\x00\x00\x09\x01\x01\x00\x00\x09\x09"))
+    yield "reference-over", laid(section(9, varint(1 << 8) + b"\x02\x02\x09\x09\x01\x07"))
     yield "reference-hand", laid(section(12, b"\x00\x01\x00\x00\x00\x00\x02"))
     yield "reference-next-id", laid(section(10, thing), head=HEAD)
 

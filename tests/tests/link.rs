@@ -11,11 +11,13 @@ use serde_json::Value;
 
 /// The layouts whose links are kept in `golden/NAME.link`.
 fn golden() -> Vec<(&'static str, Layout)> {
-    let everything = read("golden/everything.spread.json");
+    let kept =
+        |name: &str| open(&read(&format!("golden/{name}.spread.json"))).expect("a sound file");
     vec![
         ("supper", planner::starters::harbour_supper()),
         ("empty", Layout::empty(LayoutId(0x0123_4567_89ab_cdef))),
-        ("everything", open(&everything).expect("a sound file")),
+        ("everything", kept("everything")),
+        ("covered", kept("covered")),
     ]
 }
 

@@ -47,6 +47,7 @@ export interface Linen {
   turn: number;
   colour: string;
   origin?: Tone["origin"];
+  over?: Id[];
   locked?: boolean;
 }
 export interface Hand {

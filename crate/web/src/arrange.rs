@@ -24,6 +24,11 @@ fn these(ids: &[u16]) -> Vec<Id> {
 }
 
 impl Planner {
+    fn cloth(&self, id: u16, over: bool) -> u16 {
+        let cloth = commands::cloth_at(self.now(), Id(id)).filter(|found| found.1 == over);
+        cloth.map_or(0, |(linen, _)| linen.0)
+    }
+
     fn like<'a>(&self, entries: impl Iterator<Item = &'a Entry>) -> Result<JsValue, JsError> {
         let units = self.now().head.units;
         let like = |entry: &Entry| Like {
@@ -67,6 +72,43 @@ impl Planner {
     pub fn put_on(&mut self, id: u16, on: u16) -> Result<JsValue, JsError> {
         let on = (on != 0).then_some(Id(on));
         let act = commands::put_on(self.now(), &self.scene, Id(id), on)?;
+        self.make(act, Run::Alone)
+    }
+
+    /// The things a linen would be laid over.
+    #[must_use]
+    pub fn crossed(&self, linen: u16) -> Vec<u16> {
+        let ids = commands::crossed(self.now(), Id(linen));
+        ids.into_iter().map(|id| id.0).collect()
+    }
+
+    /// The linen that lies over a thing; 0 for none.
+    #[must_use]
+    pub fn cloth_over(&self, id: u16) -> u16 {
+        self.cloth(id, true)
+    }
+
+    /// The linen a thing stands on that could lie over it; 0 for none.
+    #[must_use]
+    pub fn cloth_below(&self, id: u16) -> u16 {
+        self.cloth(id, false)
+    }
+
+    /// Lays a linen over things.
+    ///
+    /// # Errors
+    /// When it is locked.
+    pub fn lay_over(&mut self, linen: u16, ids: &[u16]) -> Result<JsValue, JsError> {
+        let act = commands::lay_over(self.now(), Id(linen), &these(ids))?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Lays a linen under things again, under all when none is named.
+    ///
+    /// # Errors
+    /// When it is locked.
+    pub fn lay_under(&mut self, linen: u16, ids: &[u16]) -> Result<JsValue, JsError> {
+        let act = commands::lay_under(self.now(), Id(linen), &these(ids))?;
         self.make(act, Run::Alone)
     }
 

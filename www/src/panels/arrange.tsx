@@ -4,7 +4,7 @@ import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
 import * as say from "#words";
 
-import type { Id, Item } from "../core";
+import type { Id, Item, Linen } from "../core";
 import { Choice, Stepper } from "../parts/controls";
 import * as session from "../session";
 import * as state from "../state";
@@ -229,5 +229,59 @@ export function Lying({ item }: { item: Item }): JSX.Element | null {
         </button>
       )}
     </>
+  );
+}
+
+/** Lays cloth over what its edge crosses, or under everything again. */
+export function Over({ linen }: { linen: Linen }): JSX.Element | null {
+  const core = session.core();
+  const crossed = core.crossed(linen.id);
+  const over = linen.over ?? [];
+  const fresh = crossed.filter((id) => !over.includes(id));
+  return (
+    <>
+      {fresh.length === 0 ? null : (
+        <button class="word" onClick={() => session.act(() => core.lay_over(linen.id, fresh))}>
+          {say.layOver({ count: fresh.length })}
+        </button>
+      )}
+      {over.length === 0 ? null : (
+        <button
+          class="word"
+          onClick={() => session.act(() => core.lay_under(linen.id, new Uint16Array()))}
+        >
+          {say.layUnder}
+        </button>
+      )}
+    </>
+  );
+}
+
+/** Brings the chosen thing, with its group, under the cloth it stands on, or out from under it. */
+export function Tucked({ item }: { item: Item }): JSX.Element | null {
+  const core = session.core();
+  const name = (id: Id): string =>
+    state.layout.value?.linens.find((linen) => linen.id === id)?.name ?? "";
+  const along = (): Uint16Array => {
+    const own = item.group !== undefined && !state.inside.value;
+    const all = (state.layout.value?.items ?? []).filter(
+      (other) => other.id === item.id || (own && other.group === item.group && other.on === undefined),
+    );
+    return Uint16Array.from(all.map(({ id }) => id));
+  };
+  const over = core.cloth_over(item.id);
+  const below = core.cloth_below(item.id);
+  if (over !== 0) {
+    return (
+      <button class="word" onClick={() => session.act(() => core.lay_under(over, along()))}>
+        {say.tuckOut({ thing: name(over) })}
+      </button>
+    );
+  }
+  if (below === 0) return null;
+  return (
+    <button class="word" onClick={() => session.act(() => core.lay_over(below, along()))}>
+      {say.tuckUnder({ thing: name(below) })}
+    </button>
   );
 }

@@ -10,7 +10,7 @@ import { Choice, Colour, Field, Stepper } from "../parts/controls";
 import { nudge } from "../picture";
 import * as session from "../session";
 import * as state from "../state";
-import { Arrange, Lying } from "./arrange";
+import { Arrange, Lying, Over, Tucked } from "./arrange";
 import { Photo, Tones } from "./photo";
 
 const ROLES: readonly (readonly [Role, string])[] = [
@@ -246,6 +246,7 @@ export function ItemPanel({ item }: { item: Item }): JSX.Element {
     <>
       <Strip thing={item}>
         <Lying item={item} />
+        <Tucked item={item} />
         {group === undefined ? null : (
           <>
             <button
@@ -303,7 +304,9 @@ export function LinenPanel({ linen }: { linen: Linen }): JSX.Element {
   const by = state.length(50);
   return (
     <>
-      <Strip thing={linen} />
+      <Strip thing={linen}>
+        <Over linen={linen} />
+      </Strip>
       <Choice
         name={say.linenLies}
         options={[

@@ -43,6 +43,7 @@ pub fn add(
             turn: Turn::ZERO,
             colour: linen.colour,
             origin: Origin::Guess,
+            over: Vec::new(),
             locked: false,
             extra: Extra::new(),
         });

@@ -150,6 +150,7 @@ fn copy(
         let found = ids.iter().find(|(from, _)| *from == old);
         found.map(|(_, to)| *to)
     };
+    let from = after.linens.len();
     for linen in layout.linens.iter().filter(|o| all.contains(&o.id)) {
         let mut copy = linen.clone();
         copy.id = fresh_id(after);
@@ -169,6 +170,14 @@ fn copy(
                 extra: Extra::new(),
             });
         }
+    }
+    // A copy lies over the copies of what its own lies over.
+    for linen in &mut after.linens[from..] {
+        linen.over = linen
+            .over
+            .iter()
+            .filter_map(|id| known(&ids, *id))
+            .collect();
     }
     for item in items() {
         let mut copy = item.clone();

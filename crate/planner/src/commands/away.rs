@@ -24,6 +24,9 @@ pub fn remove(layout: &Layout, ids: &[Id]) -> Result<Act, Refused> {
         hand.pair = hand.pair.filter(|id| !gone.contains(id));
         hand.holds = hand.holds.filter(|id| !gone.contains(id));
     }
+    for linen in &mut after.linens {
+        linen.over.retain(|id| !gone.contains(id));
+    }
     for crop in &mut after.crops {
         crop.must_show.retain(|id| !gone.contains(id));
     }

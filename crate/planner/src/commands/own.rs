@@ -24,6 +24,7 @@ pub fn kept(layout: &Layout, id: Id, own: LayoutId) -> Option<Layout> {
     for linen in &mut alone.linens {
         linen.at = middle;
         linen.locked = false;
+        linen.over.clear();
     }
     for item in &mut alone.items {
         item.at = item.at.moved(middle.x - from.x, middle.y - from.y);

@@ -69,6 +69,11 @@ pub fn references(layout: &Layout) -> Vec<Problem> {
             bad(format!("hands[{n}].holds"), holds, "an item of this layout");
         }
     }
+    for (n, linen) in layout.linens.iter().enumerate() {
+        for id in linen.over.iter().filter(|id| !items.contains_key(id)) {
+            bad(format!("linens[{n}].over"), *id, "an item of this layout");
+        }
+    }
     for (n, crop) in layout.crops.iter().enumerate() {
         for id in crop.must_show.iter().filter(|id| !items.contains_key(id)) {
             bad(

@@ -351,7 +351,8 @@ pub struct Item {
     pub face: Face,
     /// What it does in the picture.
     pub role: Role,
-    /// The item it lies on, when not the table or a linen.
+    /// The item it lies on, when not the table or a linen; a linen says itself
+    /// what it lies over.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub on: Option<Id>,
     /// The group it moves with.

@@ -2,7 +2,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::item::Origin;
-use super::limits::MAX_SIZE;
+use super::limits::{MAX_ITEMS, MAX_SIZE};
 use super::read::Fields;
 use super::value::{Extra, Id, Point, Srgb, Turn};
 
@@ -60,6 +60,10 @@ pub struct Linen {
     /// Where that comes from.
     #[serde(skip_serializing_if = "Origin::is_guess")]
     pub origin: Origin,
+    /// The items on the table that it lies over, with what lies on them; all
+    /// others stand on it.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub over: Vec<Id>,
     /// Whether it is safe from being moved by hand or by search.
     #[serde(skip_serializing_if = "std::ops::Not::not")]
     pub locked: bool,
@@ -81,6 +85,7 @@ impl Linen {
             turn: f.turn("turn").unwrap_or_default(),
             colour: f.colour("colour").unwrap_or(Srgb::hex(0x00d8_c8a5)),
             origin: f.choice("origin").unwrap_or_default(),
+            over: f.ids("over", MAX_ITEMS),
             locked: f.flag("locked"),
             extra: f.extra(),
         }

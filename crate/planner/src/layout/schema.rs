@@ -211,6 +211,7 @@ fn linen() -> Value {
             ("turn", turn()),
             ("colour", colour()),
             ("origin", words::<Origin>()),
+            ("over", list(MAX_ITEMS, id())),
             ("locked", flag()),
         ],
     )

@@ -149,6 +149,7 @@ const LINENS: &[Field] = &[
     field("id", Serial, Next),
     field("locked", Flag, Absent),
     field("origin", Choice(&ORIGINS), Absent),
+    field("over", Ids, Absent),
 ];
 
 #[rustfmt::skip]

@@ -4,10 +4,10 @@ use std::rc::Rc;
 
 use glam::DVec2;
 
-use super::{PartKind, Piece, Scene, arm, children, inner, linen_seen, silhouette};
+use super::{Layer, PartKind, Piece, Scene, arm, in_paint_order, inner, linen_seen, silhouette};
 use crate::catalogue;
 use crate::colour::shades;
-use crate::layout::{Hand, Id, Item, Layout, Origin, Part, Srgb, Tone};
+use crate::layout::{Hand, Id, Item, Layout, Linen, Origin, Part, Srgb, Table, Tone};
 use crate::shape::{CHORD_ERROR, Region, table_outline};
 
 /// Pieces and outlines so far.
@@ -47,21 +47,11 @@ impl<'a> Laid<'a> {
                 &plain(table.surface.colour, table.surface.origin),
             );
         }
-        for linen in &layout.linens {
-            let same = |b: &Before<'_>| b.layout.table == *table && b.layout.linens.contains(linen);
-            if !laid.keep(linen.id, same) {
-                let outline = linen_seen(table, linen);
-                laid.touch(linen.id, outline.clone());
-                laid.piece(
-                    linen.id,
-                    PartKind::Linen,
-                    outline,
-                    &plain(linen.colour, linen.origin),
-                );
+        for layer in in_paint_order(layout) {
+            match layer {
+                Layer::Linen(linen) => laid.linen(table, linen),
+                Layer::Item(item) => laid.item(item),
             }
-        }
-        for item in layout.items.iter().filter(|i| i.on.is_none()) {
-            laid.stack(layout, item);
         }
         for hand in &layout.hands {
             if exposure.is_none_or(|e| e == hand.exposure) {
@@ -111,21 +101,24 @@ impl<'a> Laid<'a> {
         }));
     }
 
-    /// An item, then everything lying on it.
-    fn stack(&mut self, layout: &Layout, item: &Item) {
-        let kept = self.keep(item.id, |b| {
-            let old = b.layout.items.iter().find(|old| old.id == item.id);
-            old.is_some_and(|old| looks_alike(old, item))
-        });
-        if !kept {
-            self.item(item);
-        }
-        for child in children(layout, item.id) {
-            self.stack(layout, child);
+    fn linen(&mut self, table: &Table, linen: &Linen) {
+        let same = |b: &Before<'_>| b.layout.table == *table && b.layout.linens.contains(linen);
+        if !self.keep(linen.id, same) {
+            let outline = linen_seen(table, linen);
+            self.touch(linen.id, outline.clone());
+            let colours = plain(linen.colour, linen.origin);
+            self.piece(linen.id, PartKind::Linen, outline, &colours);
         }
     }
 
     fn item(&mut self, item: &Item) {
+        let kept = self.keep(item.id, |b| {
+            let old = b.layout.items.iter().find(|old| old.id == item.id);
+            old.is_some_and(|old| looks_alike(old, item))
+        });
+        if kept {
+            return;
+        }
         let outline = silhouette(item);
         self.touch(item.id, outline.clone());
         if is_scatter(&item.prop) {

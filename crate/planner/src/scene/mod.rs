@@ -14,5 +14,5 @@ pub use pieces::{Ground, PartKind, Piece, REACH, Scene};
 pub use pose::{Joint, Pose, digit, hand_outline, pose};
 pub use silhouette::{inner, silhouette};
 pub use things::{
-    children, effective_role, exposure_number, exposure_numbered, flag, in_paint_order, root,
+    Layer, effective_role, exposure_number, exposure_numbered, flag, in_paint_order, root,
 };

@@ -1,5 +1,5 @@
 //! Who lies on whom, whose hand is whose.
-use crate::layout::{Exposure, ExposureKind, Hand, Id, Item, Layout, Role};
+use crate::layout::{Exposure, ExposureKind, Hand, Id, Item, Layout, Linen, Role};
 
 /// The bottom of the stack an item stands in: itself when it is on the table.
 #[must_use]
@@ -15,23 +15,43 @@ pub fn root(layout: &Layout, id: Id) -> Id {
     at
 }
 
-/// The items lying directly on `id`, in paint order.
-#[must_use]
-pub fn children(layout: &Layout, id: Id) -> Vec<&Item> {
-    layout.items.iter().filter(|i| i.on == Some(id)).collect()
+/// Cloth, or a thing that stands on it or under it.
+#[derive(Clone, Copy, Debug)]
+pub enum Layer<'a> {
+    /// A linen.
+    Linen(&'a Linen),
+    /// An item.
+    Item(&'a Item),
 }
 
-/// Items on the table in their order, each followed by what lies on it.
+/// Linens and items from the bottom to the top: the linens in their order, each
+/// above the things that it lies over, then all other things in theirs. What
+/// lies on a thing follows it.
 #[must_use]
-pub fn in_paint_order(layout: &Layout) -> Vec<&Item> {
-    let mut order = Vec::with_capacity(layout.items.len());
+pub fn in_paint_order(layout: &Layout) -> Vec<Layer<'_>> {
+    let mut order = Vec::with_capacity(layout.linens.len() + layout.items.len());
+    let mut covered: Vec<Id> = Vec::new();
+    for linen in &layout.linens {
+        let own = |id: Id| linen.over.contains(&id) && !covered.contains(&id);
+        if !linen.over.is_empty() {
+            stacks(layout, &own, &mut order);
+        }
+        covered.extend(&linen.over);
+        order.push(Layer::Linen(linen));
+    }
+    stacks(layout, &|id| !covered.contains(&id), &mut order);
+    order
+}
+
+/// Adds the items on the table that are meant, each followed by what lies on
+/// it.
+fn stacks<'a>(layout: &'a Layout, meant: &dyn Fn(Id) -> bool, order: &mut Vec<Layer<'a>>) {
     let on = |below| layout.items.iter().rev().filter(move |i| i.on == below);
-    let mut waiting: Vec<&Item> = on(None).collect();
+    let mut waiting: Vec<&Item> = on(None).filter(|i| meant(i.id)).collect();
     while let Some(item) = waiting.pop() {
-        order.push(item);
+        order.push(Layer::Item(item));
         waiting.extend(on(Some(item.id)));
     }
-    order
 }
 
 /// An item's role, or that of the dish it lies on when it has none itself.

@@ -234,6 +234,8 @@ pub const SENTENCES: &[(&str, &str)] = &[
     ("done-in-line", "{count} things in line"),
     ("done-laid-on", "{thing} laid on it"),
     ("done-taken-off", "{thing} taken off"),
+    ("done-laid-over", "{thing} laid over what was on it"),
+    ("done-laid-under", "{thing} laid under it"),
     ("done-strewn", "{thing} strewn"),
     ("done-swapped", "swapped for the {thing}"),
     ("done-swapped-several", "{count} things swapped for the {thing}"),

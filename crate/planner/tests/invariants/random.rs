@@ -79,7 +79,7 @@ fn asked(layout: &Layout, (kind, which, x, y): Step) -> Option<Result<Act, Refus
     let id = *things.get(usize::from(which) % things.len().max(1))?;
     let other = things[(usize::from(which) / 7) % things.len()];
     let at = Point::new(850 + x, 500 + y);
-    Some(match kind % 25 {
+    Some(match kind % 26 {
         0..=3 => commands::move_by(layout, id, x % 2 == 0, [x, y]),
         4 | 5 => commands::turn_by(layout, id, x),
         6 => commands::remove(layout, &[id]),
@@ -124,6 +124,11 @@ fn asked(layout: &Layout, (kind, which, x, y): Step) -> Option<Result<Act, Refus
             let prop = known[usize::from(which) % known.len()].id;
             commands::swap(layout, &[id], prop, y % 2 == 0)
         }
+        25 => match layout.linens.first() {
+            Some(linen) if x % 3 == 0 => commands::lay_under(layout, linen.id, &[]),
+            Some(linen) => commands::lay_over(layout, linen.id, &[id, other]),
+            None => return None,
+        },
         18 => {
             let kinds = &planner::seats::SETTINGS;
             commands::lay_places(

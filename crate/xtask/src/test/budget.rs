@@ -20,7 +20,7 @@ const WASM: usize = 480 * KILO;
 /// are fetched only when the page is put there.
 const FIRST_VISIT: usize = 551 * KILO; // goal: 300
 /// The page in one file, as it lies on a disk.
-const SINGLE_FILE: usize = 800 * KILO; // goal: 600
+const SINGLE_FILE: usize = 804 * KILO; // goal: 600
 
 /// Holds what was built last to the budgets.
 ///

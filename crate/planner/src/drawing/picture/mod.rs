@@ -30,7 +30,7 @@ use svg::node::element::Group;
 
 use super::Pen;
 use crate::layout::{Hand, Layout, Linen};
-use crate::scene::in_paint_order;
+use crate::scene::{Layer, in_paint_order};
 
 /// Weight of an ink line, px.
 const WEIGHT: f64 = 1.1;
@@ -47,20 +47,21 @@ pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
     // What lies beside the table waits unfaded past the frame.
     let waits = |linen: &&Linen| view.frame && cloth::is_aside(layout, linen);
     let aside = || layout.linens.iter().filter(waits);
-    for linen in layout.linens.iter().filter(|l| !waits(l)) {
-        let at = Some(linen.at.vec());
-        push(
-            named("linen", linen.id.0),
-            cloth::cloth(layout, linen, &pen),
-            at,
-        );
-    }
-    for item in in_paint_order(layout) {
-        let at = Some(item.at.vec());
-        if let Some(shadow) = cast::cast(layout, item, &pen) {
-            push(named("shadow", item.id.0), shadow, at);
+    for layer in in_paint_order(layout) {
+        match layer {
+            Layer::Linen(linen) if waits(&linen) => {}
+            Layer::Linen(linen) => {
+                let group = cloth::cloth(layout, linen, &pen);
+                push(named("linen", linen.id.0), group, Some(linen.at.vec()));
+            }
+            Layer::Item(item) => {
+                let at = Some(item.at.vec());
+                if let Some(shadow) = cast::cast(layout, item, &pen) {
+                    push(named("shadow", item.id.0), shadow, at);
+                }
+                push(named("item", item.id.0), thing::thing(item, &pen), at);
+            }
         }
-        push(named("item", item.id.0), thing::thing(item, &pen), at);
     }
     let shown: Vec<&Hand> = layout.hands.iter().filter(|h| seen(view, h)).collect();
     for hand in &shown {

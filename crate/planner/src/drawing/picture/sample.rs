@@ -51,6 +51,7 @@ pub fn sample(prop: &str, pixels: f64, view: &View) -> Option<Cut> {
             turn: Turn::ZERO,
             colour: entry.colour,
             origin: Origin::Guess,
+            over: Vec::new(),
             locked: false,
             extra: Extra::new(),
         });

@@ -46,6 +46,7 @@ pub(in super::super) fn paper_under(study: &Study<'_>, id: Id) -> Option<Try> {
         turn: item.turn,
         colour: PAPER,
         origin: Origin::Guess,
+        over: Vec::new(),
         locked: false,
         extra: Extra::new(),
     });

@@ -174,6 +174,13 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("swap-all", "Swap all like it"),
     ("lay-on", "Lay it on the {thing}"),
     ("take-off", "Take it off"),
+    (
+        "lay-over",
+        "Lay it over {count:one thing|{count} things} at its edge",
+    ),
+    ("lay-under", "Lay it under everything"),
+    ("tuck-under", "Under the {thing}"),
+    ("tuck-out", "On top of the {thing}"),
     // Strewn along a path.
     ("strew", "Strew along a path"),
     ("strew-what", "What is strewn"),
