@@ -7,7 +7,7 @@ import * as say from "#words";
 import { act } from "../acts";
 import type { Live } from "../asked";
 import type { Finding } from "../core";
-import { Tape } from "../parts/controls";
+import { Choice, Tape } from "../parts/controls";
 import { Sample } from "../parts/lines";
 import * as session from "../session";
 import * as state from "../state";
@@ -54,9 +54,38 @@ function One({ finding }: { finding: Finding }): JSX.Element {
   );
 }
 
+/** Of what a triangle is shown, and what is said where there are not three. */
+const CORNERS: readonly (readonly [string, string, string])[] = [
+  ["triangle", say.cornersDishes, ""],
+  ["triangle:fingertips", say.cornersTips, say.cornersNoTips],
+  ["triangle:accents", say.cornersAccents, say.cornersNoAccents],
+];
+
+function Corners({ of }: { of: string }): JSX.Element {
+  const keys = state.report.value?.findings.map(({ key }) => key) ?? [];
+  const there = CORNERS.filter(([key]) => keys.includes(key));
+  const missing = CORNERS.filter(([key, , none]) => none !== "" && !keys.includes(key));
+  return (
+    <>
+      <Choice
+        name={say.corners}
+        options={there.map(([key, word]) => [key, word] as const)}
+        value={of}
+        choose={(key) => (state.openFinding.value = key)}
+      />
+      {missing.map(([key, , none]) => (
+        <p key={key} class="was">
+          {none}
+        </p>
+      ))}
+    </>
+  );
+}
+
 function Working({ finding }: { finding: Finding }): JSX.Element {
   return (
     <section class="working" aria-label={say.workingTitle}>
+      {finding.reading === "triangle" ? <Corners of={finding.key} /> : null}
       <h3>{say.workingTitle}</h3>
       <ul>
         {finding.working.map((line) => (

@@ -109,6 +109,18 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("score-balance", "Balance"),
     ("score-triangle", "Triangle"),
     ("score-separation", "Separation"),
+    ("corners", "A triangle of"),
+    ("corners-dishes", "hero and main dishes"),
+    ("corners-tips", "fingertips"),
+    ("corners-accents", "accents"),
+    (
+        "corners-no-tips",
+        "There are not three fingertips in the picture.",
+    ),
+    (
+        "corners-no-accents",
+        "No accent comes three times in the picture.",
+    ),
     ("score-rises", "rises"),
     ("score-falls", "falls"),
     ("move-changes", "What this move changes"),
