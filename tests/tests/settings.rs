@@ -5,9 +5,14 @@
 //! `published`: a printed standard or cook book; `weak`: one page on the web;
 //! `practice`: common practice, no source. `low` and `high` hold the source's
 //! own range and half a millimetre a side for whole millimetres.
+use std::fmt::Write as _;
+
 use outside_checks::Table;
+use outside_checks::tree::{in_tests, read};
 use planner::commands::{SettingsWish, lay_places};
-use planner::layout::{Item, Layout, LayoutId, TableShape};
+use planner::layout::{Item, Layout, LayoutId, Linen, TableShape, open};
+use planner::readings::{Study, report};
+use planner::scene::linen_drop;
 use planner::seats::{PITCH, TIGHT_PITCH, seats};
 
 /// An empty table.
@@ -58,6 +63,33 @@ fn side(item: &Item) -> Side {
     }
 }
 
+/// A flat runner along the middle of a table, mm.
+fn runner(table: &Layout, size: [i32; 2]) -> Linen {
+    let mut file: serde_json::Value = serde_json::from_str(&table.to_json()).expect("JSON");
+    let at = table.table.centre();
+    file["next_id"] = 2.into();
+    file["linens"] = serde_json::json!([{ "id": 1, "kind": "runner", "at": at, "size": size }]);
+    open(&file.to_string())
+        .expect("a sound file")
+        .linens
+        .remove(0)
+}
+
+/// The broadest runner along a table that nothing is said about, mm.
+fn broadest(empty: &Layout) -> f64 {
+    let noted = |broad: i32| {
+        let mut layout = empty.clone();
+        layout.head.next_id = 2;
+        layout.linens = vec![runner(empty, [layout.table.width, broad])];
+        let findings = report(&Study::new(&layout), false).findings;
+        findings
+            .iter()
+            .any(|f| f.key.starts_with("settings:runner"))
+    };
+    let found = (1..empty.table.depth).rev().find(|broad| !noted(*broad));
+    f64::from(found.expect("a narrow one is well"))
+}
+
 const PLATES: [&str; 3] = ["small-plate", "dinner-plate", "noodle-bowl"];
 
 /// The things of the first place, which is at the near edge.
@@ -79,6 +111,12 @@ fn measured(row: outside_checks::Row<'_>) -> Vec<f64> {
     let setting = row.text("setting");
     match row.text("what") {
         "seats" => return vec![seats(&empty.table, PITCH) as f64],
+        "runner-drop" => {
+            let drop = row.number("setting") * 25.4;
+            let long = (width + 2.0 * drop).round() as i32;
+            return linen_drop(&empty.table, &runner(&empty, [long, 300])).into();
+        }
+        "runner-broadest" => return vec![broadest(&empty)],
         "seats-tight" => return vec![seats(&empty.table, TIGHT_PITCH) as f64],
         "pitch" => {
             let full = laid(&empty, setting, 4);
@@ -181,6 +219,75 @@ fn places_are_laid_as_the_sources_have_them() {
             );
         }
     }
+}
+
+/// What a row measures, in words.
+fn words(what: &str) -> &str {
+    match what {
+        "seats" => "places there is room for",
+        "seats-tight" => "places a step closer",
+        "pitch" => "middle to middle of two places, mm",
+        "breadth" => "breadth of a place, mm",
+        "depth" => "depth of a place, mm",
+        "plate-to-edge" => "plate to the edge of the table, mm",
+        "lower-ends" => "fork and knife below the plate's rim, mm",
+        "beside-plate" => "fork and knife from the plate, mm",
+        "between" => "knife to spoon, mm",
+        "glass-over-knife" => "glass above the knife's tip, mm",
+        "pieces-a-side" => "cutlery left and right",
+        "runner-drop" => "runner over each end, mm",
+        "runner-broadest" => "broadest runner without a note, mm",
+        what => panic!("{what} has no words"),
+    }
+}
+
+/// The committed report says what is measured today. Run with
+/// `OVERSPREAD_WRITE_REPORT=1` to write it anew.
+#[test]
+fn the_report_of_laid_places_is_of_today() {
+    let mut text = String::from(
+        "# Places as they are laid, beside the sources\n\nWritten by `tests/tests/settings.rs` \
+         from `tests/reference/settings.csv`. Ours are the least and the most on an empty table; \
+         a source's range is held to half a millimetre a side. Grade `published`: a printed \
+         standard or cook book; `weak`: one page on the web; `practice`: common practice, no \
+         source.\n\n| what | table, mm | setting | ours | source's | grade | source |\n\
+         |---|---|---|---|---|---|---|\n",
+    );
+    for row in Table::read("settings.csv").rows() {
+        let figures = measured(row);
+        let least = figures.iter().copied().fold(f64::INFINITY, f64::min);
+        let most = figures.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+        let range = |low: f64, high: f64| {
+            if (high - low).abs() < 0.05 {
+                format!("{low:.0}")
+            } else {
+                format!("{low:.0} to {high:.0}")
+            }
+        };
+        let (what, setting) = (row.text("what"), row.text("setting"));
+        let setting = match what {
+            "runner-drop" => format!("meant to drop {setting} in"),
+            _ => setting.into(),
+        };
+        writeln!(
+            text,
+            "| {} | {} {} × {} | {setting} | {} | {} | {} | {} |",
+            words(what),
+            row.text("table"),
+            row.text("width_mm"),
+            row.text("depth_mm"),
+            range(least, most),
+            range(row.number("low"), row.number("high")),
+            row.text("grade"),
+            row.text("source"),
+        )
+        .expect("a line");
+    }
+    let path = "reports/places.md";
+    if std::env::var_os("OVERSPREAD_WRITE_REPORT").is_some() {
+        std::fs::write(in_tests(path), &text).expect("written");
+    }
+    assert!(text == read(path), "{path} is of other places:\n{text}");
 }
 
 #[test]
