@@ -143,6 +143,11 @@ def files():
     yield "reference-must-show", changed(crops=[{"id": 1, "at": [0, 0], "width": 99, "ratio": [1, 1], "must_show": [1]}])
     yield "reference-over", changed(linens=[{"id": 1, "at": [0, 0], "over": [2]}], items=[item(3)])
     yield "reference-over-cloth", changed(linens=[{"id": 1, "at": [0, 0], "over": [1]}])
+    strewn = ["crumbs", "salt", "petals", "seeds", "icing-sugar", "herb-scatter"]
+    oval = lambda side: {"shape": "oval", "width": side, "depth": side}
+    yield "ok-strewn-200", changed(title="Strewn", items=[
+        item(n, prop=strewn[n % 6], at=[n * 37 % 1200, n * 53 % 900], size=oval(400 if n < 200 else 10_000))
+        for n in range(1, 201)])
     yield "ok-over-twice-and-in-a-dish", changed(
         linens=[{"id": n, "at": [0, 0], "over": [4, 3, 4]} for n in (1, 2)], items=[item(3), item(4, on=3)])
     yield "limit-over", changed(linens=[{"id": 1, "at": [0, 0], "over": [3] * 801}], items=[item(3)])
