@@ -52,3 +52,33 @@ test("the picture is looked at in grey, squinting and in a mirror", async () => 
   assertClean(faults);
   await context.close();
 });
+
+test("triangles of fingertips and accents are shown on request, on the picture and in the note", async () => {
+  const { context, faults } = await at.guarded({ ...phone, reducedMotion: "reduce" });
+  const page = await at.started(context);
+  await page.locator(".first .solid").click();
+  await page.getByRole("button", { name: "Table", exact: true }).click();
+  await page.locator(".scores button", { hasText: "Triangle" }).click();
+  const choice = page.getByRole("group", { name: "A triangle of" });
+  const marks = () => page.locator('.picture [data-key="marks"]').innerHTML();
+  const working = page.getByRole("region", { name: "How this is worked out" });
+  await choice.getByRole("button", { name: "hero and main dishes", pressed: true }).waitFor();
+  const drawn = [await marks()];
+  const notes = [await working.innerText()];
+  for (const corners of ["fingertips", "accents"]) {
+    await choice.getByRole("button", { name: corners }).click();
+    await choice.getByRole("button", { name: corners, pressed: true }).waitFor();
+    await page.waitForFunction(
+      (old) => document.querySelector('.picture [data-key="marks"]').innerHTML !== old,
+      drawn.at(-1),
+    );
+    drawn.push(await marks());
+    notes.push(await working.innerText());
+  }
+  assert.equal(new Set(drawn).size, 3, "each has marks of its own");
+  assert.equal(new Set(notes).size, 3, "and figures of its own");
+  for (const note of notes) assert.match(note, /Score \d+/, "a figure");
+  await assertAccessible(page);
+  assertClean(faults);
+  await context.close();
+});

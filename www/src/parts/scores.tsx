@@ -27,7 +27,11 @@ function Way({ from, to }: { from: number; to: number }): JSX.Element | null {
 
 /** Opens the marks and the working of the finding behind a score. */
 function open(reading: string): void {
-  const found = state.report.value?.findings.find((finding) => finding.reading === reading);
+  const findings = state.report.value?.findings ?? [];
+  // A triangle of accents is not the one that is scored.
+  const found =
+    findings.find(({ key }) => key === reading) ??
+    findings.find((finding) => finding.reading === reading);
   if (found === undefined) return;
   const same = state.openFinding.value === found.key;
   state.place.value = "table";
