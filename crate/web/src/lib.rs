@@ -12,6 +12,7 @@ mod photo;
 mod reader;
 mod sheet;
 mod things;
+mod trace;
 
 use planner::commands::Drag;
 use planner::drawing::View;

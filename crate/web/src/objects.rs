@@ -1,6 +1,6 @@
 //! Small objects for the panels, made when something is opened or selected.
 use planner::catalogue;
-use planner::layout::{Id, Item, Layout, Linen, Part, Role, to_line};
+use planner::layout::{Id, Item, Layout, Linen, Part, Role, Size, to_line};
 use planner::order;
 use planner::scene::{effective_role, flag, linen_drop};
 use planner::words::{Arg, length, place, say};
@@ -163,16 +163,15 @@ impl Planner {
         let Some(item) = item else {
             return String::new();
         };
-        let entry = catalogue::prop(&item.prop)
-            .map(catalogue::parts_of)
-            .unwrap_or_default();
-        let own = &item.parts;
-        let [own, usual] = match part {
-            "rim" => [own.rim.as_ref(), entry.rim.as_ref()],
-            "well" => [own.well.as_ref(), entry.well.as_ref()],
-            _ => [own.food.as_ref(), entry.food.as_ref()],
+        let shown = catalogue::shown_parts(item);
+        let traced = matches!(item.size, Size::Outline { .. });
+        let found = match part {
+            "rim" => shown.rim,
+            // A traced line has no inside of its own.
+            "well" => shown.well.filter(|_| !traced),
+            _ => shown.food,
         };
-        let first = |part: &Part| part.colours.first().map(|tone| tone.srgb.to_string());
-        own.or(usual).and_then(first).unwrap_or_default()
+        let first = |part: Part| part.colours.first().map(|tone| tone.srgb.to_string());
+        found.and_then(first).unwrap_or_default()
     }
 }

@@ -11,7 +11,7 @@ use crate::Planner;
 use crate::acts::{during, spoken};
 use crate::objects::asked;
 
-/// An own dish by outline, size and colour.
+/// A thing of one's own by outline, size and colour.
 #[derive(Deserialize)]
 struct OwnWish {
     name: String,
@@ -19,8 +19,11 @@ struct OwnWish {
     across: i32,
     down: i32,
     dish: String,
-    food: String,
+    food: Option<String>,
     at: [i32; 2],
+    /// The outline of what is traced.
+    #[serde(default)]
+    points: Vec<[i32; 2]>,
 }
 
 #[wasm_bindgen]
@@ -136,7 +139,7 @@ impl Planner {
         self.make(act, Run::Alone)
     }
 
-    /// Adds an own dish by outline, size and colour, with its food.
+    /// Adds a thing of one's own by outline, size and colour, with its food.
     ///
     /// # Errors
     /// When a figure is out of range or the table is full.
@@ -144,14 +147,15 @@ impl Planner {
         let wish: OwnWish = asked(wish)?;
         let colour =
             |text: &str| Srgb::parse(text).ok_or_else(|| JsError::new(&say("refused-colour", &[])));
-        let shape = OwnShape::parse(&wish.shape);
+        let points = wish.points.iter().map(|[x, y]| Point::new(*x, *y));
+        let shape = OwnShape::of(&wish.shape, points.collect());
         let own = Own {
             name: &wish.name,
             shape: shape.ok_or_else(|| Refused::Unknown(wish.shape.clone()))?,
             across: wish.across,
             down: wish.down,
             dish: colour(&wish.dish)?,
-            food: colour(&wish.food)?,
+            food: wish.food.as_deref().map(colour).transpose()?,
             at: Point::new(wish.at[0], wish.at[1]),
         };
         let act = commands::add_own(self.now(), &own)?;

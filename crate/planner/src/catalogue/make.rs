@@ -1,7 +1,7 @@
 //! Entries of the catalogue turned into things of a layout.
-use super::entry::Entry;
+use super::entry::{Entry, Kind};
 use super::surfaces::SurfaceEntry;
-use crate::layout::{Extra, Id, Item, Origin, Part, Parts, Point, Role, Surface, Tone, Turn};
+use crate::layout::{Extra, Id, Item, Origin, Part, Parts, Point, Role, Srgb, Surface, Tone, Turn};
 
 /// An item as the catalogue has it, at a place, neither turned nor grouped.
 /// Its colours are written out, so that the file says what was meant even
@@ -41,6 +41,33 @@ pub fn parts_of(entry: &Entry) -> Parts {
         well: part(entry.well),
         food: part(entry.food),
     }
+}
+
+/// What sort of thing a catalogue id is; what nobody knows is an object.
+#[must_use]
+pub fn kind_of(prop: &str) -> Kind {
+    super::prop(prop).map_or(Kind::Object, |entry| entry.kind)
+}
+
+/// What a thing is drawn and read in where neither it nor the catalogue says:
+/// a middle grey, L* 60 (our choice).
+pub const UNSAID: Srgb = Srgb::hex(0x91_9191);
+
+/// The colours a thing shows: its own, the catalogue's for a part it says
+/// nothing of, and [`UNSAID`] where nobody says anything.
+#[must_use]
+pub fn shown_parts(item: &Item) -> Parts {
+    let usual = super::prop(&item.prop).map(parts_of).unwrap_or_default();
+    let own = &item.parts;
+    let mut shown = Parts {
+        rim: own.rim.clone().or(usual.rim),
+        well: own.well.clone().or(usual.well),
+        food: own.food.clone().or(usual.food),
+    };
+    if shown.rim.is_none() && shown.food.is_none() {
+        shown.rim = Some(shown.well.clone().unwrap_or(Part::plain(UNSAID)));
+    }
+    shown
 }
 
 /// The surface of a table as the catalogue has it.

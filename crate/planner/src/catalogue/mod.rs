@@ -20,7 +20,7 @@ pub use cloth::{LinenEntry, linen, linens};
 pub use entry::{Entry, Evidence, Kind, SOURCES, source};
 pub use foods::{better_face, foods};
 pub use groups::{Group, group_of_id, groups};
-pub use make::{item_from, parts_of, surface_from};
+pub use make::{UNSAID, item_from, kind_of, parts_of, shown_parts, surface_from};
 pub use number::is_several;
 pub use profile::{Profile, plain_profile, profile};
 pub use props::props;

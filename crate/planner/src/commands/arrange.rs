@@ -181,13 +181,13 @@ pub fn swap(layout: &Layout, ids: &[Id], prop: &str, all: bool) -> Result<Act, R
         if !meant {
             continue;
         }
-        let old = catalogue::prop(&item.prop).ok_or_else(unknown)?;
-        if !alike(old, entry) {
+        let old = catalogue::prop(&item.prop);
+        if !alike(catalogue::kind_of(&item.prop), entry.kind) {
             return Err(unknown());
         }
         let new = catalogue::item_from(entry, item.id, item.number, item.at);
         // A name of the user's own stays.
-        if item.name == old.name {
+        if old.is_some_and(|old| item.name == old.name) {
             item.name = new.name;
         }
         item.prop = new.prop;
@@ -221,18 +221,18 @@ pub fn swap(layout: &Layout, ids: &[Id], prop: &str, all: bool) -> Result<Act, R
 /// Everything of the catalogue that can take a thing's place.
 #[must_use]
 pub fn swaps(layout: &Layout, id: Id) -> Vec<&'static Entry> {
-    let item = layout.items.iter().find(|o| o.id == id);
-    let Some(old) = item.and_then(|item| catalogue::prop(&item.prop)) else {
+    let Some(item) = layout.items.iter().find(|o| o.id == id) else {
         return Vec::new();
     };
+    let old = catalogue::kind_of(&item.prop);
     let all = catalogue::props().iter().chain(catalogue::foods());
-    all.filter(|new| new.id != old.id && alike(old, new))
+    all.filter(|new| new.id != item.prop && alike(old, new.kind))
         .collect()
 }
 
 /// Whether one thing can take another's place.
-fn alike(old: &Entry, new: &Entry) -> bool {
-    old.kind == new.kind || (old.kind.carries_food() && new.kind.carries_food())
+fn alike(old: Kind, new: Kind) -> bool {
+    old == new || (old.carries_food() && new.carries_food())
 }
 
 #[cfg(test)]

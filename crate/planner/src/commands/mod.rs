@@ -24,6 +24,7 @@ mod strew;
 #[cfg(test)]
 mod tests;
 mod thing;
+mod trace;
 
 pub use add::{Own, OwnShape, add, add_own};
 pub use again::{repeat, repeat_along, repeat_round};
@@ -43,6 +44,7 @@ pub use snap::{Snap, snap};
 pub use stack::moving;
 pub use strew::strew;
 pub use thing::{group, resize, set_role, take_apart};
+pub use trace::trace;
 
 use std::fmt;
 
@@ -77,6 +79,11 @@ pub enum Refused {
     TooFew(usize),
     /// There is no runner.
     NoRunner,
+    /// What was kept under this name holds no thing.
+    NothingKept(String),
+    /// A line traced over a photo is no outline, for the reason in this
+    /// sentence.
+    Trace(String),
 }
 
 impl fmt::Display for Refused {
@@ -85,8 +92,10 @@ impl fmt::Display for Refused {
             Self::Locked(name) => ("refused-locked", "thing", name),
             Self::Unknown(name) => ("refused-unknown", "thing", name),
             Self::Limit(path) => ("refused-limit", "place", path),
+            Self::NothingKept(name) => ("refused-nothing-kept", "thing", name),
             Self::OnItself(name) => ("refused-on-itself", "thing", name),
             Self::NoRoom => return f.write_str(&say("refused-room", &[])),
+            Self::Trace(why) => return f.write_str(why),
             Self::NoRunner => return f.write_str(&say("refused-no-runner", &[])),
             Self::TooFew(least) => {
                 let least = [("count", Arg::Text(least.to_string()))];

@@ -41,8 +41,11 @@ pub fn kept(layout: &Layout, id: Id, own: LayoutId) -> Option<Layout> {
 /// Adds what was kept of a thing, at a place.
 ///
 /// # Errors
-/// None so far as nothing there changes.
+/// When nothing was kept in it.
 pub fn add_kept(layout: &Layout, kept: &Layout, at: Point) -> Result<Act, Refused> {
+    if kept.items.is_empty() && kept.linens.is_empty() {
+        return Err(Refused::NothingKept(kept.head.title.clone()));
+    }
     let mut after = layout.clone();
     let from = kept.table.centre();
     let by = [at.x - from.x, at.y - from.y];

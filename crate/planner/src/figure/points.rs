@@ -7,7 +7,7 @@ use super::form::Form;
 use super::prop::{Prop, designed, prop_of};
 use super::spot::Spot;
 use super::thing::{food_of, form_of};
-use crate::catalogue::{self, Kind};
+use crate::catalogue;
 use crate::layout::Item;
 
 /// What points.
@@ -43,7 +43,7 @@ pub fn pointing(item: &Item) -> Option<Pointing> {
     if let Some(food) = food_of(&item.prop) {
         return food_points(food, &form);
     }
-    let kind = catalogue::prop(&item.prop).map_or(Kind::Object, |entry| entry.kind);
+    let kind = catalogue::kind_of(&item.prop);
     let prop = prop_of(&item.prop, kind)?;
     // In hundredths of the half width: where the line begins and its point.
     let (what, from, to) = match (prop, item.prop.as_str()) {

@@ -6,7 +6,7 @@ use super::food::{Food, food_outline};
 use super::form::{Face, Form};
 use super::made;
 use super::prop::{prop_of, prop_outline};
-use crate::catalogue::{self, Kind};
+use crate::catalogue;
 use crate::layout::{self, Item, Size};
 use crate::shape::{CHORD_ERROR, outline};
 
@@ -70,7 +70,7 @@ pub fn thing_outline(item: &Item) -> Vec<DVec2> {
     if let Some(food) = food_of(&item.prop) {
         return food_outline(food, &form);
     }
-    let kind = catalogue::prop(&item.prop).map_or(Kind::Object, |entry| entry.kind);
+    let kind = catalogue::kind_of(&item.prop);
     let own = prop_of(&item.prop, kind).and_then(|prop| prop_outline(prop, &form));
     own.unwrap_or_else(plain)
 }

@@ -124,7 +124,7 @@ impl<'a> Laid<'a> {
         if is_scatter(&item.prop) {
             return;
         }
-        let parts = &item.parts;
+        let parts = catalogue::shown_parts(item);
         if let Some(rim) = &parts.rim {
             self.piece(item.id, PartKind::Rim, outline.clone(), rim);
         }
@@ -203,5 +203,5 @@ pub(super) fn plain(srgb: Srgb, origin: Origin) -> Part {
 
 /// Loose pieces strewn over the table: too small to weigh or to hide an edge.
 fn is_scatter(prop: &str) -> bool {
-    catalogue::prop(prop).is_some_and(|entry| entry.kind == catalogue::Kind::Scatter)
+    catalogue::kind_of(prop) == catalogue::Kind::Scatter
 }

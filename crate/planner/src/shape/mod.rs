@@ -35,7 +35,7 @@ pub use outline::{frame_outline, outline, table_outline, well};
 pub use overlap::{clearing_move, thinned};
 pub use polygon::{area, area_on_side, centroid, contains, perimeter, signed_area};
 pub use region::Region;
-pub use traced::{TRACED_SIDES, TraceFault, is_simple, scale_of, stroke, traced};
+pub use traced::{TRACED_SIDES, TraceFault, is_simple, scale_of, scaled, stroke, traced};
 pub use triangulate::triangulate;
 pub use vacant::{largest_circle, largest_rectangle};
 pub use visible::{seen_under, visible};

@@ -83,21 +83,37 @@ pub fn traced(line: &[DVec2], scale: f64) -> Result<Vec<Point>, TraceFault> {
     let finite = line.iter().all(|p| p.is_finite());
     let bounds = Bounds::around(&line).filter(|_| finite && line.len() >= 3);
     let bounds = bounds.ok_or(TraceFault::Few)?;
-    let sides = bounds.size();
-    let [least, most] = TRACED_SIDES.map(f64::from);
-    let longest = sides.max_element();
-    if longest < least || longest > most {
-        return Err(TraceFault::Sides(
-            sides.to_array().map(|side| side.min(1e9) as i32),
-        ));
-    }
+    held(bounds.size())?;
     let middle = bounds.centre();
     let about: Vec<DVec2> = line.iter().map(|p| *p - middle).collect();
     let ring = outer(&apart(&about, STEP))?;
-    if area(&ring) < longest * LEAST_BREADTH {
+    if area(&ring) < bounds.size().max_element() * LEAST_BREADTH {
         return Err(TraceFault::Flat);
     }
     whole(fewer(&ring))
+}
+
+/// An outline larger or smaller by `factor`, its shape kept to the millimetre.
+///
+/// # Errors
+/// When it would be too small or too large, or a part of it too thin.
+pub fn scaled(points: &[Point], factor: f64) -> Result<Vec<Point>, TraceFault> {
+    let ring: Vec<DVec2> = points.iter().map(|p| p.vec() * factor).collect();
+    let bounds = Bounds::around(&ring).ok_or(TraceFault::Few)?;
+    held(bounds.size())?;
+    whole(ring)
+}
+
+/// Refuses what is smaller or larger than a thing on a table.
+fn held(sides: DVec2) -> Result<(), TraceFault> {
+    let [least, most] = TRACED_SIDES.map(f64::from);
+    let longest = sides.max_element();
+    if longest >= least && longest <= most {
+        return Ok(());
+    }
+    Err(TraceFault::Sides(
+        sides.to_array().map(|side| side.min(1e9) as i32),
+    ))
 }
 
 /// The points at least `step` apart from each other along the line; farther

@@ -156,11 +156,11 @@ fn asked(layout: &Layout, (kind, which, x, y): Step) -> Option<Result<Act, Refus
             layout,
             &Own {
                 name: "own dish",
-                shape: [OwnShape::Round, OwnShape::Oval, OwnShape::Rect][usize::from(which) % 3],
+                shape: own_shape(usize::from(which), x, y),
                 across: x,
                 down: y,
                 dish: Srgb([x as u8, y as u8, 90]),
-                food: Srgb([y as u8, 120, x as u8]),
+                food: (kind % 2 == 0).then_some(Srgb([y as u8, 120, x as u8])),
                 at,
             },
         ),
@@ -210,4 +210,19 @@ pub(crate) fn act(history: &mut History, step: Step) -> bool {
     };
     let done = history.make(&act.name, act.edit, Run::Alone);
     matches!(done, Ok(Some(_)))
+}
+
+/// A dish of one of the sold outlines, or a hooked thing as traced.
+fn own_shape(which: usize, x: i32, y: i32) -> OwnShape {
+    let (wide, deep) = (20 + x.rem_euclid(200), 20 + y.rem_euclid(120));
+    let hook = [
+        (-wide, -deep),
+        (0, -deep / 2),
+        (wide, -deep),
+        (wide / 2, deep),
+        (-wide, deep / 3),
+    ];
+    let words = ["round", "oval", "rect", "dish", "board", "other"];
+    let points = hook.map(|(x, y)| Point::new(x, y)).to_vec();
+    OwnShape::of(words[which % 6], points).expect("sound")
 }

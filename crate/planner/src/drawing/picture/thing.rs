@@ -3,7 +3,7 @@ use glam::DVec2;
 use svg::node::element::Group;
 
 use super::edge::{filled, inked};
-use crate::catalogue::{self, Kind};
+use crate::catalogue;
 use crate::drawing::{Food, INK, Pen, Tone, Ware, food, prop};
 use crate::figure::{food_of, form_of, prop_of};
 use crate::layout::{Item, Part, Parts, Size};
@@ -15,22 +15,12 @@ fn tones(part: Option<&Part>) -> Vec<Tone> {
     })
 }
 
-/// A thing's own colours, the catalogue's where it has none.
-fn colours(item: &Item) -> Parts {
-    let usual = catalogue::prop(&item.prop)
-        .map(catalogue::parts_of)
-        .unwrap_or_default();
-    Parts {
-        rim: item.parts.rim.clone().or(usual.rim),
-        well: item.parts.well.clone().or(usual.well),
-        food: item.parts.food.clone().or(usual.food),
-    }
-}
-
 /// The thing at true size about the origin, turned.
 pub(super) fn thing(item: &Item, pen: &Pen) -> Group {
-    let parts = colours(item);
-    match food_of(&item.prop) {
+    let parts = catalogue::shown_parts(item);
+    // What is traced has the outline it was given and no other.
+    let traced = matches!(item.size, Size::Outline { .. });
+    match food_of(&item.prop).filter(|_| !traced) {
         Some(kind) => morsel(kind, item, &parts, pen),
         None => vessel(item, &parts, pen),
     }
@@ -42,11 +32,12 @@ fn morsel(kind: Food, item: &Item, parts: &Parts, pen: &Pen) -> Group {
 }
 
 fn vessel(item: &Item, parts: &Parts, pen: &Pen) -> Group {
-    let kind = catalogue::prop(&item.prop).map_or(Kind::Object, |entry| entry.kind);
+    let traced = matches!(item.size, Size::Outline { .. });
+    let known = prop_of(&item.prop, catalogue::kind_of(&item.prop));
     let rim = tones(parts.rim.as_ref()).first().copied().unwrap_or(INK);
     let well = tones(parts.well.as_ref()).first().copied();
     let mut group = Group::new();
-    match prop_of(&item.prop, kind) {
+    match known.filter(|_| !traced) {
         Some(kind) => {
             let ware = Ware {
                 rim,
