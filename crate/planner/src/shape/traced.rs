@@ -174,9 +174,9 @@ fn fewer(ring: &[DVec2]) -> Vec<DVec2> {
 /// what they cut off is left out.
 fn whole(ring: Vec<DVec2>) -> Result<Vec<Point>, TraceFault> {
     let mut ring = ring;
+    let mut middle = Bounds::around(&ring).map_or(DVec2::ZERO, Bounds::centre);
     // Each round leaves out at least a corner where sides touched.
     for _ in 0..4 {
-        let middle = Bounds::around(&ring).map_or(DVec2::ZERO, Bounds::centre);
         let mut points: Vec<Point> = ring.iter().map(|p| Point::nearest(*p - middle)).collect();
         points.dedup();
         while points.len() > 1 && points.first() == points.last() {
@@ -186,6 +186,8 @@ fn whole(ring: Vec<DVec2>) -> Result<Vec<Point>, TraceFault> {
             return Ok(points);
         }
         ring = outer(&points.iter().map(|p| p.vec()).collect::<Vec<_>>())?;
+        // A half would round all of it outwards.
+        middle = Bounds::around(&ring).map_or(DVec2::ZERO, |b| b.centre().round());
     }
     Err(TraceFault::Crosses)
 }
