@@ -52,8 +52,8 @@ test("what was added last, favourites and own things come first, and are still t
   await panel.getByRole("button", { name: "Favourite: coupe" }).click();
   await panel.getByRole("button", { name: /^coupe/ }).click();
   await panel.getByLabel("Trade name or size").fill("");
-  await panel.getByText("Own dish", { exact: true }).click();
-  const form = panel.getByRole("form", { name: "Own dish" });
+  await panel.getByText("Own dish or prop", { exact: true }).click();
+  const form = panel.getByRole("form", { name: "Own dish or prop" });
   await form.getByLabel("Name").fill("blue harbour platter");
   await form.getByRole("button", { name: "oval", exact: true }).click();
   await form.getByLabel("Keep it under “Mine”").check();

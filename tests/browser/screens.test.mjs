@@ -268,7 +268,7 @@ test("a dish and a crop of one's own take the shape asked for", async () => {
   const page = await working(context);
   await page.getByRole("button", { name: "Add a thing" }).tap();
   await unfold(page);
-  const dish = page.getByRole("form", { name: "Own dish" });
+  const dish = page.getByRole("form", { name: "Own dish or prop" });
   await dish.getByRole("button", { name: "oval", exact: true }).tap();
   await dish.getByLabel("Name").fill("gratin dish");
   await dish.getByLabel("Across, cm").fill("30");

@@ -19,6 +19,21 @@ export type Size =
   | { shape: "oval"; width: number; depth: number; rim: number }
   | { shape: "outline"; points: Pair[] };
 
+/** How wide and deep a thing is before it is turned, mm. */
+export function extent(size: Size): [number, number] {
+  switch (size.shape) {
+    case "disc":
+      return [size.diameter, size.diameter];
+    case "outline": {
+      const reach = (axis: 0 | 1): number =>
+        Math.max(...size.points.map((point) => Math.abs(point[axis]))) * 2;
+      return [reach(0), reach(1)];
+    }
+    default:
+      return [size.width, size.depth];
+  }
+}
+
 export type Role = "hero" | "support" | "accent" | "filler";
 export interface Item {
   id: Id;

@@ -50,7 +50,17 @@ export async function backup(): Promise<string> {
     const file = kept.id === current ? core().save_json() : await wholeOf(kept.id);
     if (file !== undefined) parts.push(JSON.parse(file));
   }
-  const things = (await store.things()).map(({ file }) => JSON.parse(file) as unknown);
+  const things: unknown[] = [];
+  const other: Planner = another();
+  for (const { file } of await store.things()) {
+    try {
+      other.open_json(file);
+      things.push(JSON.parse(other.save_json()));
+    } catch {
+      // What cannot be read here could not be read from the file either.
+    }
+  }
+  other.free();
   return JSON.stringify({ format: BACKUP, layouts: parts, things }, null, 2);
 }
 

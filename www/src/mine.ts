@@ -13,9 +13,16 @@ import * as store from "./store";
 /** What is kept, by name. */
 export const mine = signal<store.Kept[]>([]);
 
+/** With a title and a file, whatever was found; the core says what is amiss with either. */
+const sound = (kept: store.Kept): store.Kept => {
+  const { title, file } = kept as { title: unknown; file: unknown };
+  const text = (value: unknown): string => (typeof value === "string" ? value : "");
+  return { ...kept, title: text(title) || say.mineNameless, file: text(file) };
+};
+
 export async function list(): Promise<void> {
   try {
-    const all = await store.things();
+    const all = (await store.things()).map(sound);
     mine.value = all.sort((a, b) => a.title.localeCompare(b.title));
   } catch (error) {
     state.fault.value = say.mineNotRead({ why: message(error) });

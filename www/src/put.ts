@@ -25,6 +25,6 @@ export function thing(prop: string): boolean {
 /** A thing of one's own, as it was kept. */
 export const kept = (file: string): boolean => down((x, y) => session.core().add_kept(file, x, y));
 
-/** A dish of one's own by outline, size and colours. */
+/** A thing of one's own by outline, size and colours. */
 export const own = (wish: object): boolean =>
   down((x, y) => session.core().add_own({ ...wish, at: [x, y] }));

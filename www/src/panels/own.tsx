@@ -1,4 +1,4 @@
-// A dish of one's own by outline, size and colours.
+// A thing of one's own by outline, size and colours, or traced over a photo.
 
 import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
@@ -8,36 +8,53 @@ import * as mine from "../mine";
 import { Choice } from "../parts/controls";
 import * as put from "../put";
 import * as state from "../state";
+import type { Outline } from "../trace";
+import { Trace } from "./trace";
+
+type Shape = "round" | "oval" | "rect" | "traced";
+/** What a traced thing is. */
+type Sort = "dish" | "board" | "other";
 
 export function Own(): JSX.Element {
   const name = useSignal("");
   const inches = state.layout.value?.units === "in";
   const [unit, mm] = inches ? [say.unitsIn, 25.4] : [say.unitsCm, 10];
-  const shape = useSignal<"round" | "oval" | "rect">("round");
+  const shape = useSignal<Shape>("round");
+  const sort = useSignal<Sort>("dish");
+  const outline = useSignal<Outline | undefined>(undefined);
   const sides = [useSignal(inches ? "10" : "26"), useSignal(inches ? "7" : "18")] as const;
   const dish = useSignal("#e9e2d2");
   const food = useSignal("#b9692f");
   const keep = useSignal(false);
-  const add = (event: Event): void => {
-    event.preventDefault();
+  const traced = shape.value === "traced";
+  /** What is asked for, or nothing when something of it is missing or amiss. */
+  const wished = (): object | undefined => {
+    const { value: found } = outline;
+    if (traced) {
+      if (found === undefined) state.fault.value = say.traceMissing;
+      return found && { shape: sort.value, across: found.width, down: found.depth, points: found.points };
+    }
     const [across, down] = sides.map((side) =>
       Math.round(Number(side.value.replace(",", ".")) * mm),
     ) as [number, number];
     const asked = shape.value === "round" ? [across] : [across, down];
     if (!asked.every((side) => side >= 10 && side <= 2000)) {
       state.fault.value = say.addRange({ least: state.length(10), most: state.length(2000) });
-      return;
+      return undefined;
     }
-    const added = put.own({
-      name: name.value.trim() || say.ownDish,
-      shape: shape.value,
-      across,
-      down: shape.value === "round" ? across : down,
-      dish: dish.value,
-      food: food.value,
-    });
-    if (added && keep.value && state.chosen.value !== undefined) void mine.keep(state.chosen.value);
+    const [width, depth] = [across, shape.value === "round" ? across : down];
+    return { shape: shape.value, across: width, down: depth, food: food.value };
+  };
+  const add = (event: Event): void => {
+    event.preventDefault();
+    const wish = wished();
+    if (wish === undefined) return;
+    const called = name.value.trim() || (traced ? say.ownProp : say.ownDish);
+    if (!put.own({ ...wish, name: called, dish: dish.value })) return;
+    if (keep.value && state.chosen.value !== undefined) void mine.keep(state.chosen.value);
     name.value = "";
+    // The photo has done its work and is let go.
+    if (traced) shape.value = "round";
   };
   return (
     <details>
@@ -57,11 +74,31 @@ export function Own(): JSX.Element {
             ["round", say.ownRound],
             ["oval", say.ownOval],
             ["rect", say.ownRect],
+            ["traced", say.ownTraced],
           ]}
           value={shape.value}
-          choose={(chosen) => (shape.value = chosen)}
+          choose={(chosen) => {
+            shape.value = chosen;
+            // What was traced is not traced again.
+            if (chosen === "traced") keep.value = true;
+          }}
         />
-        {sides.slice(0, shape.value === "round" ? 1 : 2).map((side, n) => (
+        {traced ? (
+          <>
+            <Trace found={(found) => (outline.value = found)} />
+            <Choice
+              name={say.ownSort}
+              options={[
+                ["dish", say.ownSortDish],
+                ["board", say.ownSortBoard],
+                ["other", say.ownSortOther],
+              ]}
+              value={sort.value}
+              choose={(chosen) => (sort.value = chosen)}
+            />
+          </>
+        ) : null}
+        {sides.slice(0, traced ? 0 : shape.value === "round" ? 1 : 2).map((side, n) => (
           <label key={n} class="field">
             <span>{(n === 0 ? say.addAcross : say.addDown)({ unit })}</span>
             <input
@@ -72,11 +109,12 @@ export function Own(): JSX.Element {
             />
           </label>
         ))}
-        {(
-          [
-            [say.colourDish, dish],
-            [say.colourFood, food],
-          ] as const
+        {(traced
+          ? ([[say.colour, dish]] as const)
+          : ([
+              [say.colourDish, dish],
+              [say.colourFood, food],
+            ] as const)
         ).map(([label, colour]) => (
           <label key={label} class="line">
             <span class="name">{label}</span>

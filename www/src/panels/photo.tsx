@@ -7,11 +7,12 @@ import { Planner } from "#core";
 import * as say from "#words";
 
 import type { Tone } from "../core";
+import { enlarge, stepped, within } from "../crosshair";
+import type { Spot } from "../crosshair";
 import { Choice, Tape } from "../parts/controls";
 import { drawPhoto, square } from "../photo";
 import { message } from "../session";
 
-type Spot = [number, number];
 type Aim = "thing" | "paper";
 /** Which paper lies there. */
 type Card = "white" | "grey";
@@ -26,17 +27,6 @@ const WIDE: readonly (readonly [Wide, string])[] = [
 ];
 /** Least side of it, px. */
 const LEAST = 12;
-/** What a step of the cross-hair is by keys, px, and with Shift. */
-const STEPS = [16, 1] as const;
-const KEYS: Record<string, Spot> = {
-  ArrowLeft: [-1, 0],
-  ArrowRight: [1, 0],
-  ArrowUp: [0, -1],
-  ArrowDown: [0, 1],
-};
-/** Pixels of the photo across the loupe. */
-const SEEN = 48;
-
 /** The tones of a part, each as a patch, and where they come from. */
 export function Tones({ tones }: { tones: readonly Tone[] }): JSX.Element {
   const origins = { guess: say.originGuess, photo: say.originPhoto, measured: say.originMeasured };
@@ -105,16 +95,11 @@ export function Photo<Part extends string>(props: {
     Math.max(LEAST, Math.round(Math.min(photo.width, photo.height) * share));
 
   /** Puts the cross-hair somewhere and shows what lies there. */
-  const look = ([x, y]: Spot): void => {
-    const [photo, glass] = [canvas.current, lens.current?.getContext("2d")];
-    if (photo === null || !glass) return;
-    const within = (c: number, most: number): number => Math.max(0, Math.min(most - 1, Math.round(c)));
-    const [px, py] = [within(x, photo.width), within(y, photo.height)];
-    at.value = [px, py];
-    const { width } = glass.canvas;
-    glass.imageSmoothingEnabled = false;
-    glass.clearRect(0, 0, width, width);
-    glass.drawImage(photo, px - SEEN / 2, py - SEEN / 2, SEEN, SEEN, 0, 0, width, width);
+  const look = (spot: Spot): void => {
+    const photo = canvas.current;
+    if (photo === null) return;
+    at.value = within(photo, spot);
+    enlarge(photo, at.value, lens.current);
   };
 
   /** Reads what can be read of the places tapped. */
@@ -151,14 +136,12 @@ export function Photo<Part extends string>(props: {
   };
 
   const key = (event: KeyboardEvent): void => {
-    const way = KEYS[event.key];
-    const enters = event.key === "Enter";
-    if (way === undefined && !enters) return;
+    const to = stepped(at.value, event);
+    if (to === undefined && event.key !== "Enter") return;
     event.preventDefault();
     event.stopPropagation();
-    if (way === undefined) return pick();
-    const step = STEPS[event.shiftKey ? 1 : 0];
-    look([at.value[0] + way[0] * step, at.value[1] + way[1] * step]);
+    if (to === undefined) pick();
+    else look(to);
   };
 
   const photo = canvas.current;

@@ -4,7 +4,8 @@ import type { ComponentChildren, JSX } from "preact";
 import * as say from "#words";
 
 import { act } from "../acts";
-import type { Item, Linen, Role, Size, Tone } from "../core";
+import { extent } from "../core";
+import type { Item, Linen, Role, Tone } from "../core";
 import * as mine from "../mine";
 import { Choice, Colour, Field, Stepper } from "../parts/controls";
 import { nudge } from "../picture";
@@ -39,20 +40,6 @@ function Moves(): JSX.Element {
       </span>
     </div>
   );
-}
-
-function extent(size: Size): [number, number] {
-  switch (size.shape) {
-    case "disc":
-      return [size.diameter, size.diameter];
-    case "outline": {
-      const reach = (axis: 0 | 1): number =>
-        Math.max(...size.points.map((point) => Math.abs(point[axis]))) * 2;
-      return [reach(0), reach(1)];
-    }
-    default:
-      return [size.width, size.depth];
-  }
 }
 
 function Sizes({ item }: { item: Item }): JSX.Element {

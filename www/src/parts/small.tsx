@@ -22,7 +22,11 @@ export function Small(props: {
       ([seen]) => {
         if (!seen?.isIntersecting) return;
         watch.disconnect();
-        props.draw(session.core(), svg, props.of);
+        try {
+          props.draw(session.core(), svg, props.of);
+        } catch {
+          // What cannot be read has no drawing; it says why when it is taken.
+        }
       },
       { rootMargin: NEAR },
     );

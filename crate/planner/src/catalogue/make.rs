@@ -89,6 +89,49 @@ mod tests {
     use crate::catalogue::{foods, props};
     use crate::layout::{Layout, LayoutId, open};
 
+    fn bare(prop: &str) -> Item {
+        let entry = crate::catalogue::prop("soup-bowl").expect("known");
+        let mut item = item_from(entry, Id(1), 1, Point::new(0, 0));
+        item.prop = prop.into();
+        item.parts = Parts::default();
+        item
+    }
+
+    #[test]
+    fn what_is_not_said_is_the_catalogues_and_what_nobody_says_is_grey() {
+        let entry = |id: &str| parts_of(crate::catalogue::prop(id).expect("known"));
+        assert_eq!(shown_parts(&bare("soup-bowl")), entry("soup-bowl"), "dish");
+        assert_eq!(
+            shown_parts(&bare("lemon-wedges")),
+            entry("lemon-wedges"),
+            "food"
+        );
+        let grey = Some(Part::plain(UNSAID));
+        let unknown = shown_parts(&bare("never-heard-of"));
+        assert_eq!(
+            (unknown.rim, unknown.well, unknown.food),
+            (grey, None, None),
+            "unknown"
+        );
+        let own = Some(Part::plain(Srgb::hex(0x11_2233)));
+        let mut part = bare("soup-bowl");
+        part.parts.rim.clone_from(&own);
+        let shown = shown_parts(&part);
+        assert_eq!(
+            (shown.rim, shown.well),
+            (own.clone(), entry("soup-bowl").well),
+            "one part said"
+        );
+        let mut inside = bare("never-heard-of");
+        inside.parts.well.clone_from(&own);
+        assert_eq!(
+            shown_parts(&inside).rim,
+            own,
+            "its inside stands for the whole"
+        );
+        assert_eq!(kind_of("never-heard-of"), Kind::Object, "an object");
+    }
+
     #[test]
     fn everything_in_the_catalogue_makes_a_layout_that_opens() {
         let mut layout = Layout::empty(LayoutId(1));

@@ -107,6 +107,11 @@ mod tests {
             alone,
             "a sound file"
         );
+        let nothing = add_kept(&layout, &Layout::empty(LayoutId(5)), Point::new(0, 0));
+        assert!(
+            matches!(nothing, Err(Refused::NothingKept(_))),
+            "what holds nothing says so"
+        );
         let act = add_kept(&layout, &alone, Point::new(700, 500)).expect("free");
         let mut after = layout.clone();
         act.edit.apply_checked(&mut after).expect("fits");

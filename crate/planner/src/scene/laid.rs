@@ -205,3 +205,38 @@ pub(super) fn plain(srgb: Srgb, origin: Origin) -> Part {
 fn is_scatter(prop: &str) -> bool {
     catalogue::kind_of(prop) == catalogue::Kind::Scatter
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::layout::open;
+
+    #[test]
+    fn a_thing_nobody_knows_without_a_colour_is_read_by_its_outline_in_grey() {
+        let file = r#"{"format":"overspread-layout","version":0,"id":"0000000000000001","next_id":9,
+            "table":{"width":1600,"depth":950},"frame":{"at":[800,475],"width":1200},"items":[
+            {"id":1,"prop":"never-heard-of","at":[400,300],"size":{"shape":"rect","width":200,"depth":100}},
+            {"id":2,"prop":"soup-bowl","at":[800,300],"size":{"shape":"disc","diameter":190,"rim":6}},
+            {"id":3,"at":[1100,300],"size":{"shape":"outline","points":[[-50,0],[0,-50],[50,0]]}}]}"#;
+        let layout = open(file).expect("missing parts are no fault");
+        let scene = Scene::of(&layout, None);
+        let of = |id: u16| scene.pieces.iter().filter(move |p| p.owner == Id(id));
+        let grey = shades(&plain(catalogue::UNSAID, Origin::Guess).colours);
+        for (id, area) in [(1, 20_000.0), (3, 2_500.0)] {
+            let pieces: Vec<_> = of(id).collect();
+            assert_eq!(pieces.len(), 1, "{id}: one piece");
+            assert!(
+                (pieces[0].region.area() - area).abs() < 1e-6,
+                "{id}: its outline"
+            );
+            assert_eq!(pieces[0].shades, grey, "{id}: grey");
+            assert!(pieces[0].guessed, "{id}: a guess");
+        }
+        let parts: Vec<_> = of(2).map(|p| p.part).collect();
+        assert_eq!(
+            parts,
+            [PartKind::Rim, PartKind::Well],
+            "as the catalogue has it"
+        );
+    }
+}
