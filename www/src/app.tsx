@@ -14,6 +14,7 @@ import { Exposures, HandsPanel, OneHand } from "./panels/hands";
 import { PapersPanel } from "./panels/papers";
 import { Settings } from "./panels/settings";
 import { Sights } from "./panels/sight";
+import { isOn, Several } from "./panels/several";
 import { Strew } from "./panels/strew";
 import { Start } from "./panels/start";
 import { TablePanel } from "./panels/table";
@@ -25,6 +26,7 @@ import { Notices } from "./parts/notices";
 import { ScoreLine } from "./parts/scores";
 import { Picture } from "./picture";
 import { Printed } from "./printed";
+import * as several from "./several";
 import * as session from "./session";
 import * as state from "./state";
 
@@ -61,13 +63,22 @@ function Chosen(): JSX.Element | null {
   return hand === undefined ? null : <OneHand hand={hand} />;
 }
 
+/** What is picked, with what can be done to all of it. */
+const Many = (): JSX.Element | null => (state.live.value === undefined ? <Several /> : null);
+
 /** What is begun here whatever is chosen. */
 function Begin(): JSX.Element {
   const { adding } = state;
   return (
     <div class="steps begin">
-      <button class="word" onClick={() => (adding.value = !adding.value)}>
+      <button class="word" onClick={() => {
+          several.leave();
+          adding.value = !adding.value;
+        }}>
         {adding.value ? say.addDone : say.add}
+      </button>
+      <button class="word" onClick={several.start}>
+        {say.pick}
       </button>
     </div>
   );
@@ -84,9 +95,15 @@ function Table({ layout }: { layout: Layout }): JSX.Element {
   }
   return (
     <>
-      <Begin />
-      <Which />
-      <Chosen />
+      {isOn() ? (
+        <Many />
+      ) : (
+        <>
+          <Begin />
+          <Which />
+          <Chosen />
+        </>
+      )}
       <Findings />
       <Exposures />
       <Sights />
@@ -133,6 +150,7 @@ function Row(): JSX.Element {
 }
 
 function go(place: state.Place): void {
+  if (place !== "table") several.leave();
   state.place.value = place;
   state.stage.value = "work";
   if (place === "papers") void session.listKept();

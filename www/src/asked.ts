@@ -22,7 +22,7 @@ export interface View {
 /** How far a drag or a turn in hand has come. */
 export interface Moved {
   serial: number;
-  id: Id;
+  ids: readonly Id[];
   /** Whether it goes without its group. */
   alone: boolean;
   dx: number;

@@ -1,47 +1,23 @@
-// A path brushed over the picture, along which something is strewn.
+// Something strewn along a line drawn over the picture.
 
 import * as session from "./session";
+import type { Window } from "./stage";
 import * as state from "./state";
+import * as trail from "./trail";
 
-/** Places nearer than this to the one before are one, mm. */
-const NEAR = 12;
-
-let path: number[] = [];
-let trail: SVGPolylineElement | null = null;
-
-/** Shows the path as it is brushed. */
-export function showOn(line: SVGPolylineElement | null): void {
-  trail = line;
-}
-
-const shown = (): void => trail?.setAttribute("points", path.join(" "));
+const NAME = "brushed";
 
 /** Puts the brush down; false when none is taken up. */
-export function down(x: number, y: number): boolean {
+export function down(view: Window, x: number, y: number): boolean {
   if (state.brush.value === undefined) return false;
-  path = [Math.round(x), Math.round(y)];
-  shown();
+  trail.begin(NAME, view, x, y);
   return true;
 }
 
-export function on(x: number, y: number): void {
-  const [lastX, lastY] = path.slice(-2);
-  if (lastX === undefined || lastY === undefined) return;
-  if (Math.hypot(x - lastX, y - lastY) < NEAR) return;
-  path.push(Math.round(x), Math.round(y));
-  shown();
-}
-
-/** Lifts the brush: what it went over is strewn. */
-export function up(): void {
-  const [brush, along] = [state.brush.value, Int32Array.from(path)];
-  away();
-  if (brush === undefined || along.length === 0) return;
-  session.act(() => session.core().strew(brush.prop, along, brush.amount));
-}
-
-/** Forgets the path in hand. */
-export function away(): void {
-  path = [];
-  shown();
+/** Lifts the brush: what it went over is strewn; false when it was not down. */
+export function up(): boolean {
+  if (!trail.drawn(NAME)) return false;
+  const [brush, along] = [state.brush.value, Int32Array.from(trail.end())];
+  if (brush === undefined) return false;
+  return session.act(() => session.core().strew(brush.prop, along, brush.amount)) || true;
 }

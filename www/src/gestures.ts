@@ -10,7 +10,10 @@ export interface Acts {
   drag(dx: number, dy: number, finger: Finger): void;
   drop(): void;
   abandon(): void;
-  tap(x: number, y: number): void;
+  /** `more` asks for it along with what is chosen: a key is held. */
+  tap(x: number, y: number, more: boolean): void;
+  /** Whether each tap counts, and none of them fits the picture. */
+  counts(): boolean;
   /** Starts turning when the place is on the handle. */
   handle(x: number, y: number, touch: boolean): boolean;
   turn(x: number, y: number, finger: Finger): void;
@@ -137,13 +140,14 @@ export function listen(element: HTMLElement, view: Window, acts: Acts): () => vo
   const tapped = (event: PointerEvent): void => {
     const { clientX: x, clientY: y, timeStamp: at } = event;
     const near = Math.hypot(x - lastTap.x, y - lastTap.y) < DOUBLE_PX;
-    if (near && at - lastTap.at < DOUBLE_MS) {
+    const more = event.shiftKey || event.ctrlKey || event.metaKey;
+    if (near && at - lastTap.at < DOUBLE_MS && !more && !acts.counts()) {
       view.refit();
       lastTap = { at: 0, x, y };
       return;
     }
     lastTap = { at, x, y };
-    acts.tap(...start);
+    acts.tap(...start, more);
   };
 
   element.addEventListener(

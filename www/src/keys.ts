@@ -2,6 +2,7 @@
 
 import { act } from "./acts";
 import { goInside, nudge } from "./picture";
+import * as several from "./several";
 import * as session from "./session";
 import type { Window } from "./stage";
 import * as state from "./state";
@@ -19,16 +20,20 @@ export function keys(element: HTMLElement, view: Window, abandon: () => void): (
   const onPicture = (event: KeyboardEvent): void => {
     const step = STEPS[event.key];
     const id = state.chosen.value;
+    const many = state.picked.value.length > 0;
     if (step !== undefined) {
       const mm = event.shiftKey ? 1 : 10;
-      if (id === undefined) view.pan(-step[0] * PAN_PX, -step[1] * PAN_PX);
+      if (id === undefined && !many) view.pan(-step[0] * PAN_PX, -step[1] * PAN_PX);
       else nudge(step[0] * mm, step[1] * mm);
     } else if (event.key === "[" || event.key === "]") {
-      if (id !== undefined) act.turnBy(id, event.key === "]" ? 5 : -5);
+      const by = event.key === "]" ? 5 : -5;
+      if (many) several.turnBy(by);
+      else if (id !== undefined) act.turnBy(id, by);
     } else if (event.key === "Enter") {
       goInside();
     } else if (event.key === "Delete" || event.key === "Backspace") {
-      if (id !== undefined) act.remove([id]);
+      if (many) several.deed("remove");
+      else if (id !== undefined) act.remove([id]);
     } else if (event.key === "+" || event.key === "-" || event.key === "=") {
       const { x, y, width, height } = view.seen;
       view.zoom(event.key === "-" ? 0.8 : 1.25, x + width / 2, y + height / 2);
@@ -43,6 +48,7 @@ export function keys(element: HTMLElement, view: Window, abandon: () => void): (
     if (event.key === "Escape") {
       abandon();
       session.choose(undefined);
+      several.leave();
       return;
     }
     const writing = event.target instanceof Element && event.target.matches("input,textarea,select");
@@ -50,6 +56,7 @@ export function keys(element: HTMLElement, view: Window, abandon: () => void): (
     const key = event.key.toLowerCase();
     if (key === "z" && !event.shiftKey) session.undo();
     else if (key === "y" || (key === "z" && event.shiftKey)) session.redo();
+    else if (key === "a" && state.stage.value === "work") several.all();
     else return;
     event.preventDefault();
   };

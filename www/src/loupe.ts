@@ -3,6 +3,7 @@
 // asks the page for its measures, so a drag never waits for a layout.
 
 import type { Finger } from "./gestures";
+import { shape } from "./outlines";
 import { core } from "./session";
 import * as state from "./state";
 
@@ -17,18 +18,20 @@ function path(kind: string): SVGPathElement {
   return made;
 }
 
-/** The outline of a thing as path data, with the box round it. */
-function outline(id: number): { d: string; box: [number, number, number, number] } {
-  const points = core().outline(id);
+/** The outlines of things as path data, with the box round them. */
+function outline(ids: readonly number[]): { d: string; box: [number, number, number, number] } {
   let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
   let d = "";
-  for (let n = 0; n + 1 < points.length; n += 2) {
-    const [x, y] = [points[n] ?? 0, points[n + 1] ?? 0];
-    d += `${n === 0 ? "M" : "L"}${x.toFixed(1)} ${y.toFixed(1)}`;
-    [left, right] = [Math.min(left, x), Math.max(right, x)];
-    [top, bottom] = [Math.min(top, y), Math.max(bottom, y)];
+  for (const id of ids) {
+    const points = core().outline(id);
+    for (let n = 0; n + 1 < points.length; n += 2) {
+      const [x, y] = [points[n] ?? 0, points[n + 1] ?? 0];
+      [left, right] = [Math.min(left, x), Math.max(right, x)];
+      [top, bottom] = [Math.min(top, y), Math.max(bottom, y)];
+    }
+    d += shape(points);
   }
-  return { d: d === "" ? "" : `${d}Z`, box: [left, top, right, bottom] };
+  return { d, box: [left, top, right, bottom] };
 }
 
 export class Loupe {
@@ -47,9 +50,9 @@ export class Loupe {
     box.replaceChildren(this.#svg, this.#words);
   }
 
-  /** Takes up a thing: from here on only numbers change. */
-  begin(id: number, finger: boolean): void {
-    const own = outline(id);
+  /** Takes up things: from here on only numbers change. */
+  begin(ids: readonly number[], finger: boolean): void {
+    const own = outline(ids);
     const [left, top, right, bottom] = own.box;
     this.#centre = [(left + right) / 2, (top + bottom) / 2];
     this.#side = Math.max(right - left, bottom - top) * ROOM;
@@ -60,7 +63,7 @@ export class Loupe {
     if (!finger) return;
     const layout = state.layout.value;
     const lying = [...(layout?.items ?? []), ...(layout?.linens ?? [])];
-    const near = lying.filter((each) => each.id !== id).map((each) => outline(each.id).d);
+    const near = lying.filter((each) => !ids.includes(each.id)).map((each) => shape(core().outline(each.id)));
     this.#near.setAttribute("d", near.join(""));
   }
 

@@ -1,24 +1,15 @@
 // What lies over the drawing: the outline of the chosen thing, its handle, the
 // lines it snaps to and, clear of the finger, its figure.
 
+import { make, Picks, set, shape } from "./outlines";
 import type { Finger } from "./gestures";
 import { Loupe } from "./loupe";
 import { core } from "./session";
 import type { Window } from "./stage";
 import * as state from "./state";
 
-const SVG = "http://www.w3.org/2000/svg";
 const HANDLE_PX = 22;
 const CLEAR_PX = 30;
-
-function make(name: string, kind: string): SVGElement {
-  const element = document.createElementNS(SVG, name);
-  element.setAttribute("class", kind);
-  return element;
-}
-function set(element: SVGElement, values: Record<string, string | number>): void {
-  for (const [name, value] of Object.entries(values)) element.setAttribute(name, String(value));
-}
 
 /** Outlines of what moves along with a thing: the rest of its group. */
 function along(id: number): string {
@@ -29,36 +20,31 @@ function along(id: number): string {
   return others.map((item) => shape(core().outline(item.id))).join("");
 }
 
-/** Points, x and y in turn, as a closed line. */
-function shape(points: Float64Array): string {
-  let d = "";
-  for (let n = 0; n + 1 < points.length; n += 2) {
-    d += `${n === 0 ? "M" : "L"}${points[n]?.toFixed(1)} ${points[n + 1]?.toFixed(1)}`;
-  }
-  return d === "" ? "" : `${d}Z`;
-}
-
 export class Overlay {
+  #picks = new Picks();
   #outline = make("path", "chosen");
   #stem = make("path", "chosen");
   #handle = make("circle", "handle");
   #guides = make("path", "guide");
+  /** What follows a drag or a turn. */
+  #moving = [this.#picks.free, this.#outline, this.#stem, this.#handle];
   #knob: [number, number] | undefined;
   #centre: [number, number] = [0, 0];
   #loupe: Loupe;
 
   constructor(root: SVGGElement, lens: HTMLElement) {
     this.#loupe = new Loupe(lens);
-    root.replaceChildren(this.#outline, this.#stem, this.#guides, this.#handle);
+    root.replaceChildren(this.#picks.root, this.#outline, this.#stem, this.#guides, this.#handle);
   }
 
   /** Draws the chosen thing's outline and handle, or nothing. */
   show(view: Window): void {
     const id = state.chosen.value;
-    const points = id === undefined ? [] : [...core().outline(id)];
+    this.#picks.show(view.scale);
+    const points = id === undefined ? this.#picks.points : [...core().outline(id)];
     const others = id === undefined || state.inside.value ? "" : along(id);
     this.#knob = undefined;
-    if (id === undefined || points.length < 6) {
+    if (points.length < 6) {
       set(this.#outline, { d: "" });
       set(this.#stem, { d: "" });
       set(this.#handle, { r: 0 });
@@ -73,9 +59,10 @@ export class Overlay {
       [top, bottom] = [Math.min(top, y), Math.max(bottom, y)];
       [left, right] = [Math.min(left, x), Math.max(right, x)];
     }
-    this.#centre = [(left + right) / 2, (top + bottom) / 2];
-    set(this.#outline, { d: `M${pairs.join("L")}Z${others}`, "stroke-width": 2.4 * px });
-    if (!core().can_turn(id)) {
+    this.#centre = this.#picks.middle ?? [(left + right) / 2, (top + bottom) / 2];
+    const drawn = id === undefined ? "" : `M${pairs.join("L")}Z${others}`;
+    set(this.#outline, { d: drawn, "stroke-width": 2.4 * px });
+    if (id !== undefined && !core().can_turn(id)) {
       set(this.#stem, { d: "" });
       set(this.#handle, { r: 0 });
       return;
@@ -88,15 +75,15 @@ export class Overlay {
   }
 
   /** Takes up what is to be dragged or turned. */
-  take(id: number, finger: boolean): void {
-    this.#loupe.begin(id, finger);
+  take(ids: readonly number[], finger: boolean): void {
+    this.#loupe.begin(ids, finger);
   }
 
   /** Shows a drag: outline and figures follow, the figure clear of the finger. */
   follow(view: Window, finger: Finger): void {
     const planner = core();
     const [dx, dy] = [planner.drag_x, planner.drag_y];
-    for (const part of [this.#outline, this.#stem, this.#handle]) {
+    for (const part of this.#moving) {
       set(part, { transform: `translate(${dx} ${dy})` });
     }
     const { x, y, width, height } = view.seen;
@@ -129,7 +116,7 @@ export class Overlay {
     const by = ((angle(x, y) - angle(...this.#knob)) * 180) / Math.PI;
     const degrees = core().turn_to(by);
     const turned = `rotate(${degrees} ${cx} ${cy})`;
-    for (const part of [this.#outline, this.#stem, this.#handle]) set(part, { transform: turned });
+    for (const part of this.#moving) set(part, { transform: turned });
     this.#loupe.follow(0, 0, "", turned);
     this.#loupe.say(core().drag_words(), finger, view.wide);
     return degrees;
@@ -139,7 +126,7 @@ export class Overlay {
   rest(view: Window): void {
     this.#loupe.end();
     set(this.#guides, { d: "" });
-    for (const part of [this.#outline, this.#stem, this.#handle]) {
+    for (const part of this.#moving) {
       part.removeAttribute("transform");
     }
     this.show(view);

@@ -14,9 +14,11 @@ import { Overlay } from "./overlay";
 import { Filters, seenAs } from "./panels/sight";
 import * as readings from "./readings";
 import * as seen from "./seen";
+import * as several from "./several";
 import * as session from "./session";
 import { Window, type Seen } from "./stage";
 import * as state from "./state";
+import * as trail from "./trail";
 
 /** Taps nearer than this are on the same spot, mm. */
 const SAME_SPOT_MM = 25;
@@ -80,47 +82,54 @@ export function Picture(): JSX.Element {
     };
     size();
     session.drawInto(under, view.scale);
-    /** Where the brush was put down. */
-    let brushed: [number, number] | undefined;
+    /** Where a line over the picture was begun. */
+    let drawn: [number, number] | undefined;
     const put = (): void => {
-      if (brushed !== undefined) {
-        brushed = undefined;
-        return brush.up();
-      }
+      drawn = undefined;
+      if (brush.up() || several.end()) return;
       if (!session.drop()) readings.abandoned();
       overlay.rest(view);
     };
     const abandon = listen(element, view, {
       grab(x, y, finger) {
         if (state.stage.value === "first" || state.readOnly.value || mirrored()) return false;
-        brushed = brush.down(x, y) ? [x, y] : undefined;
-        if (brushed !== undefined) return true;
+        const many = several.along.value.has(session.core().hit(x, y)[0] ?? 0);
+        if (many && session.core().grab_picked(Uint16Array.from(state.picked.value))) {
+          overlay.take(state.picked.value, finger);
+          return true;
+        }
+        if (state.picking.value) several.begin(view, x, y);
+        drawn = state.picking.value || brush.down(view, x, y) ? [x, y] : undefined;
+        if (drawn !== undefined) return true;
         const id = held(x, y);
         const inside = state.inside.value && id === state.chosen.value;
         if (id === 0 || !session.core().grab(id, inside)) return false;
         session.choose(id, inside);
-        overlay.take(id, finger);
+        overlay.take([id], finger);
         return true;
       },
       drag(dx, dy, finger) {
-        if (brushed !== undefined) return brush.on(brushed[0] + dx, brushed[1] + dy);
+        if (drawn !== undefined) return trail.on(drawn[0] + dx, drawn[1] + dy);
         session.core().drag_to(dx, dy, 7 * view.scale);
         overlay.follow(view, finger);
         tell(0);
       },
       drop: put,
       abandon() {
-        brushed = undefined;
-        brush.away();
+        drawn = undefined;
+        trail.end();
         session.core().let_go();
         readings.abandoned();
         overlay.rest(view);
       },
-      tap,
+      tap: (x, y, more) => tap(view, x, y, more),
+      counts: () => state.picking.value,
       handle(x, y, finger) {
-        const id = state.chosen.value ?? 0;
-        if (mirrored() || !overlay.onHandle(view, x, y) || !session.core().grab(id, state.inside.value)) return false;
-        overlay.take(id, finger);
+        if (mirrored() || state.readOnly.value || !overlay.onHandle(view, x, y)) return false;
+        const [ids, core] = [inHand(), session.core()];
+        const many = state.picked.value.length > 0;
+        if (!(many ? core.grab_picked(Uint16Array.from(ids)) : core.grab(ids[0] ?? 0, state.inside.value))) return false;
+        overlay.take(ids, finger);
         return true;
       },
       turn(x, y, finger: Finger) {
@@ -137,6 +146,7 @@ export function Picture(): JSX.Element {
       const frame = JSON.stringify([seen, linens, state.stage.value]);
       void state.chosen.value;
       void state.inside.value;
+      void state.picked.value;
       if (frame !== last) {
         last = frame;
         size();
@@ -171,7 +181,10 @@ export function Picture(): JSX.Element {
         <Filters frame={frame} />
         <g ref={drawing} {...seenAs(state.seen.value, frame)} />
         <g ref={above} class={mirrored() ? "hidden" : undefined} />
-        <polyline ref={brush.showOn} class="trail" />
+        <g ref={trail.showOn}>
+          <polyline class="trail" />
+          <polyline class="trail" />
+        </g>
       </svg>
       <div class="lens sans" ref={lens} hidden />
       {state.enlarged.value ? (
@@ -188,11 +201,17 @@ const mirrored = (): boolean => state.seen.value === "mirror";
 
 /** Has the readings follow what is in hand. */
 function tell(halfDegrees: number): void {
-  const id = state.chosen.value;
+  const ids = inHand();
   const core = session.core();
-  if (id === undefined) return;
+  if (ids.length === 0) return;
   const [dx, dy] = halfDegrees === 0 ? [core.drag_x, core.drag_y] : [0, 0];
-  readings.moved({ id, alone: state.inside.value, dx, dy, halfDegrees });
+  readings.moved({ ids, alone: state.inside.value, dx, dy, halfDegrees });
+}
+
+/** What is picked, or the one thing that is chosen. */
+function inHand(): readonly number[] {
+  const [picked, chosen] = [state.picked.value, state.chosen.value];
+  return picked.length > 0 || chosen === undefined ? picked : [chosen];
 }
 
 /** What a drag that starts here moves: the chosen thing if it is there, else the topmost. */
@@ -225,13 +244,19 @@ let inner: [number, number] | undefined;
  * A tap chooses the whole cluster. A second one goes inside, to the single
  * thing under the finger, and on the same spot to the next one below it.
  */
-function tap(x: number, y: number): void {
+function tap(view: Window, x: number, y: number, more: boolean): void {
   if (state.stage.value === "first" || mirrored()) return;
-  if (brush.down(x, y)) return brush.up();
+  if (brush.down(view, x, y)) return void brush.up();
   const core = session.core();
   const found = [...core.hit(x, y)];
   state.which.value = [];
   if (mark(found)) return;
+  if (state.picking.value || (more && state.stage.value === "work")) {
+    const thing = found.find((id) => core.can_turn(id));
+    if (thing !== undefined) several.toggle(thing);
+    return;
+  }
+  several.leave();
   const [chosen, last] = [state.chosen.value, inner];
   inner = undefined;
   const [first] = found;
@@ -272,5 +297,6 @@ export function goInside(): void {
 /** Moves what is chosen, in mm. */
 export function nudge(dx: number, dy: number): void {
   const id = state.chosen.value;
-  if (id !== undefined) act.moveBy(id, dx, dy);
+  if (state.picked.value.length > 0) several.moveBy(dx, dy);
+  else if (id !== undefined) act.moveBy(id, dx, dy);
 }

@@ -75,6 +75,9 @@ export function refresh(): void {
     state.redoable.value = planner.can_redo();
     const exists = state.chosen.value !== undefined && planner.has(state.chosen.value);
     if (!exists) choose(undefined);
+    if (state.picked.value.length > 0) {
+      state.picked.value = [...planner.picked(Uint16Array.from(state.picked.value))];
+    }
     const cropped = state.layout.value.crops.some(({ id }) => id === state.crop.value);
     if (!cropped) state.crop.value = undefined;
   });
@@ -186,6 +189,10 @@ export const addHands = (wish: unknown): boolean => act(() => planner.add_hands(
 export function choose(id: Id | undefined, inside = false): void {
   batch(() => {
     state.chosen.value = id;
+    if (id !== undefined) {
+      state.picked.value = [];
+      state.picking.value = false;
+    }
     state.inside.value = inside && id !== undefined;
   });
 }
@@ -247,6 +254,8 @@ async function opened(upto: number): Promise<void> {
   since = 0;
   snapshotAt = upto;
   choose(undefined);
+  state.picked.value = [];
+  state.picking.value = false;
   state.crop.value = undefined;
   state.openFinding.value = undefined;
   state.lastAct.value = "";

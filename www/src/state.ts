@@ -28,8 +28,10 @@ export const crop = signal<Id | undefined>(undefined);
 export const marking = signal(false);
 /** Whether things are being added. */
 export const adding = signal(false);
-/** Things chosen along with it, for what is done to several at once. */
-export const together = signal<readonly Id[]>([]);
+/** Things picked together, for what is done to several at once; then none is chosen. */
+export const picked = signal<readonly Id[]>([]);
+/** Whether a finger picks: a loop what lies in it, a tap one thing. */
+export const picking = signal(false);
 /** What is brushed over the picture, and how much of it. */
 export const brush = signal<{ prop: string; amount: number } | undefined>(undefined);
 export const openFinding = signal<string | undefined>(undefined);

@@ -56,9 +56,11 @@ function take(asked: Ask): void {
       return tell({ tell: "marks", revision, marks: marks() });
     }
     case "drag": {
-      const { id, alone, dx, dy, halfDegrees, serial } = asked;
+      const { ids, alone, dx, dy, halfDegrees, serial } = asked;
       if (asked.revision !== revision || due) return;
-      const live = planner.live(shown.noHands, id, alone, dx, dy, halfDegrees) as Live | undefined;
+      const live = planner.live(
+        shown.noHands, Uint16Array.from(ids), alone, dx, dy, halfDegrees,
+      ) as Live | undefined;
       if (live !== undefined) tell({ tell: "live", revision, serial, live, marks: marks() });
     }
   }

@@ -19,7 +19,8 @@ struct Like {
     size: String,
 }
 
-fn these(ids: &[u16]) -> Vec<Id> {
+/// The things of these numbers.
+pub(crate) fn these(ids: &[u16]) -> Vec<Id> {
     ids.iter().copied().map(Id).collect()
 }
 
@@ -156,22 +157,25 @@ impl Planner {
         self.make(act, Run::Alone)
     }
 
-    /// Leaves equal gaps between things.
+    /// Leaves equal gaps between those of the things that are not locked.
     ///
     /// # Errors
-    /// When there are too few, or one of them is locked.
+    /// When there are too few.
     pub fn equal_gaps(&mut self, ids: &[u16]) -> Result<JsValue, JsError> {
-        let act = commands::equal_gaps(self.now(), &these(ids))?;
+        let free = commands::free(self.now(), &these(ids))?;
+        let act = commands::equal_gaps(self.now(), &free)?;
         self.make(act, Run::Alone)
     }
 
-    /// Brings things in line: `level`, `upright` or with the `runner`.
+    /// Brings those of the things in line that are not locked: `level`,
+    /// `upright` or with the `runner`.
     ///
     /// # Errors
-    /// When there are too few, there is no runner, or one of them is locked.
+    /// When there are too few, or there is no runner.
     pub fn align(&mut self, ids: &[u16], with: &str) -> Result<JsValue, JsError> {
         let with = InLine::parse(with).ok_or_else(|| Refused::Unknown(with.into()))?;
-        let act = commands::align(self.now(), &these(ids), with)?;
+        let free = commands::free(self.now(), &these(ids))?;
+        let act = commands::align(self.now(), &free, with)?;
         self.make(act, Run::Alone)
     }
 

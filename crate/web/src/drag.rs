@@ -6,6 +6,7 @@ use planner::scene::root;
 use wasm_bindgen::prelude::*;
 
 use crate::Planner;
+use crate::arrange::these;
 
 #[wasm_bindgen]
 impl Planner {
@@ -13,6 +14,13 @@ impl Planner {
     /// or not there.
     pub fn grab(&mut self, id: u16, alone: bool) -> bool {
         self.drag = Drag::of(self.history.layout(), &self.scene, Id(id), alone);
+        self.drag.is_some()
+    }
+
+    /// Takes hold of all that is picked; false when all of it is locked.
+    pub fn grab_picked(&mut self, ids: &[u16]) -> bool {
+        let ids = these(ids);
+        self.drag = Drag::of_picked(self.history.layout(), &self.scene, &ids);
         self.drag.is_some()
     }
 

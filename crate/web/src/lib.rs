@@ -9,6 +9,7 @@ mod marks;
 mod objects;
 mod pages;
 mod photo;
+mod picks;
 mod reader;
 mod sheet;
 mod things;

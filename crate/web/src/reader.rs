@@ -1,6 +1,6 @@
 //! What the worker asks of its own instance: findings of the layout as it is,
 //! and what a drag in hand would change of them.
-use planner::commands::{move_by, turn_by};
+use planner::commands::{move_by, move_picked, turn_by, turn_picked};
 use planner::drawing::Trims;
 use planner::layout::{Id, Layout};
 use planner::readings::{
@@ -9,6 +9,7 @@ use planner::readings::{
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
 
+use crate::arrange::these;
 use crate::objects::object;
 use crate::pages::trims;
 use crate::{Planner, marks};
@@ -115,16 +116,17 @@ impl Planner {
         marks::words(&self.view.marks)
     }
 
-    /// What moving and turning a thing, with its group or `alone`, by this much would change of what was
-    /// last read, mm and half degrees; picks the marks of what changes, beside
-    /// the crops of [`Planner::pick_marks`].
+    /// What moving and turning a thing, with its group or `alone`, or several
+    /// picked ones by this much would change of what was last read, mm and half
+    /// degrees; picks the marks of what changes, beside the crops of
+    /// [`Planner::pick_marks`].
     ///
     /// # Errors
     /// When the browser refuses to make the object.
     pub fn live(
         &mut self,
         no_hands: bool,
-        id: u16,
+        ids: &[u16],
         alone: bool,
         dx: i32,
         dy: i32,
@@ -133,10 +135,11 @@ impl Planner {
         let Some(before) = &self.report else {
             return Ok(JsValue::UNDEFINED);
         };
-        let act = if half_degrees == 0 {
-            move_by(self.now(), Id(id), alone, [dx, dy])?
-        } else {
-            turn_by(self.now(), Id(id), half_degrees)?
+        let act = match (these(ids).as_slice(), half_degrees) {
+            ([id], 0) => move_by(self.now(), *id, alone, [dx, dy])?,
+            ([id], turn) => turn_by(self.now(), *id, turn)?,
+            (ids, 0) => move_picked(self.now(), ids, [dx, dy])?,
+            (ids, turn) => turn_picked(self.now(), ids, turn)?,
         };
         let mut after = self.now().clone();
         act.edit.apply(&mut after)?;

@@ -16,57 +16,24 @@ export interface Found {
   size: string;
 }
 
-/** The chosen thing and what was chosen along with it. */
-function these(item: Item): Uint16Array {
-  const along = state.together.value.filter((id) => id !== item.id && session.core().has(id));
-  return Uint16Array.from([item.id, ...along]);
-}
-
-export function Arrange({ item }: { item: Item }): JSX.Element {
+/** What is done to one thing, or to all that is picked. */
+export function Arrange({ ids, title }: { ids: readonly Id[]; title: string }): JSX.Element {
+  const these = Uint16Array.from(ids);
   return (
     <details>
-      <summary>{say.arrange({ thing: item.name })}</summary>
+      <summary>{title}</summary>
       <div class="panel">
-        <Together item={item} />
-        <Order item={item} />
-        <Along item={item} />
-        <Round item={item} />
-        <Swap item={item} />
+        <Order these={these} />
+        <Along these={these} />
+        <Round these={these} />
+        <Swap these={these} />
       </div>
     </details>
   );
 }
 
-/** What else is meant, thing by thing; what lies on another goes with it. */
-function Together({ item }: { item: Item }): JSX.Element {
-  const items = state.layout.value?.items ?? [];
-  const others = items.filter(
-    (other) =>
-      other.id !== item.id &&
-      other.on === undefined &&
-      (other.group === undefined || other.group !== item.group),
-  );
-  const toggle = (id: Id): void => {
-    const now = state.together.value;
-    state.together.value = now.includes(id) ? now.filter((each) => each !== id) : [...now, id];
-  };
-  return (
-    <div class="field" role="group" aria-label={say.arrangeWith}>
-      <span>{say.arrangeWith}</span>
-      <div class="steps">
-        {others.map(({ id, name }) => (
-          <button
-            key={id}
-            class="word"
-            aria-pressed={state.together.value.includes(id)}
-            onClick={() => toggle(id)}
-          >
-            {name}
-          </button>
-        ))}
-      </div>
-    </div>
-  );
+interface Props {
+  these: Uint16Array;
 }
 
 const LINES = [
@@ -75,29 +42,33 @@ const LINES = [
   ["runner", say.alignRunner],
 ] as const;
 
-function Order({ item }: { item: Item }): JSX.Element {
+function Order({ these }: Props): JSX.Element {
+  // One thing has nothing to be in line with but the runner.
+  const lines = LINES.filter(([line]) => these.length > 1 || line === "runner");
   return (
     <div class="steps" role="group" aria-label={say.arrangeOrder}>
-      {LINES.map(([line, label]) => (
+      {lines.map(([line, label]) => (
         <button
           key={line}
           class="word"
-          onClick={() => session.act(() => session.core().align(these(item), line))}
+          onClick={() => session.act(() => session.core().align(these, line))}
         >
           {label}
         </button>
       ))}
-      <button
-        class="word"
-        onClick={() => session.act(() => session.core().equal_gaps(these(item)))}
-      >
-        {say.equalGaps}
-      </button>
+      {these.length < 3 ? null : (
+        <button
+          class="word"
+          onClick={() => session.act(() => session.core().equal_gaps(these))}
+        >
+          {say.equalGaps}
+        </button>
+      )}
     </div>
   );
 }
 
-function Along({ item }: { item: Item }): JSX.Element {
+function Along({ these }: Props): JSX.Element {
   const copies = useSignal(2);
   const gap = useSignal(40);
   const way = useSignal<"90" | "180" | "270" | "0">("90");
@@ -133,7 +104,7 @@ function Along({ item }: { item: Item }): JSX.Element {
         class="word"
         onClick={() =>
           session.act(() =>
-            session.core().repeat_along(these(item), copies.value, gap.value, Number(way.value)),
+            session.core().repeat_along(these, copies.value, gap.value, Number(way.value)),
           )
         }
       >
@@ -143,7 +114,7 @@ function Along({ item }: { item: Item }): JSX.Element {
   );
 }
 
-function Round({ item }: { item: Item }): JSX.Element {
+function Round({ these }: Props): JSX.Element {
   const count = useSignal(6);
   const sweep = useSignal<"360" | "180" | "90">("360");
   return (
@@ -169,7 +140,7 @@ function Round({ item }: { item: Item }): JSX.Element {
         class="word"
         onClick={() =>
           session.act(() =>
-            session.core().repeat_round(these(item), count.value, Number(sweep.value)),
+            session.core().repeat_round(these, count.value, Number(sweep.value)),
           )
         }
       >
@@ -179,13 +150,18 @@ function Round({ item }: { item: Item }): JSX.Element {
   );
 }
 
-function Swap({ item }: { item: Item }): JSX.Element | null {
+function Swap({ these }: Props): JSX.Element | null {
   const into = useSignal("");
-  const found = session.core().swaps(item.id) as Found[];
+  const items = (state.layout.value?.items ?? []).filter(({ id }) => these.includes(id));
+  const [first] = items;
+  if (first === undefined || items.length < these.length) return null;
+  // What is of several sorts has no one thing to be swapped for.
+  if (items.some((item) => item.prop !== first.prop)) return null;
+  const found = session.core().swaps(first.id) as Found[];
   if (found.length === 0) return null;
   const prop = found.some((each) => each.prop === into.value) ? into.value : found[0]?.prop ?? "";
   const swap = (all: boolean): void => {
-    session.act(() => session.core().swap(these(item), prop, all));
+    session.act(() => session.core().swap(these, prop, all));
   };
   return (
     <>
@@ -201,7 +177,7 @@ function Swap({ item }: { item: Item }): JSX.Element | null {
       </label>
       <div class="steps">
         <button class="word" onClick={() => swap(false)}>
-          {say.swapThis}
+          {these.length > 1 ? say.swapThese : say.swapThis}
         </button>
         <button class="word" onClick={() => swap(true)}>
           {say.swapAll}

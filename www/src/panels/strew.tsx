@@ -5,6 +5,7 @@ import type { JSX } from "preact";
 import * as say from "#words";
 
 import { Stepper } from "../parts/controls";
+import * as several from "../several";
 import * as session from "../session";
 import * as state from "../state";
 import type { Found } from "./arrange";
@@ -15,6 +16,7 @@ export function Strew(): JSX.Element {
   const amount = useSignal(4);
   const taken = state.brush.value !== undefined;
   const take = (up: boolean): void => {
+    if (up) several.leave();
     state.brush.value = up ? { prop: prop.value, amount: amount.value } : undefined;
   };
   return (

@@ -21,7 +21,8 @@ const ROLES: readonly (readonly [Role, string])[] = [
   ["filler", say.roleFiller],
 ];
 
-function Moves(): JSX.Element {
+/** Steps for what is chosen or picked. */
+export function Moves(): JSX.Element {
   const steps: [string, string, number, number][] = [
     ["←", say.stepLeft, -10, 0],
     ["↑", say.stepUp, 0, -10],
@@ -281,7 +282,7 @@ export function ItemPanel({ item }: { item: Item }): JSX.Element {
           )}
         </div>
       </details>
-      <Arrange item={item} />
+      <Arrange ids={[item.id]} title={say.arrange({ thing: item.name })} />
     </>
   );
 }

@@ -6,6 +6,7 @@ import * as say from "#words";
 
 import type { Thing } from "../core";
 import * as session from "../session";
+import * as several from "../several";
 import * as state from "../state";
 
 /** What the pressing findings say of a thing. */
@@ -15,11 +16,23 @@ function sentences(thing: Thing): string[] {
     .map((finding) => finding.sentence);
 }
 
-function One({ thing }: { thing: Thing }): JSX.Element {
+function One({ thing, picked }: { thing: Thing; picked: boolean | undefined }): JSX.Element {
   const chosen = thing.id === state.chosen.value;
   const words = [thing.where, thing.role, thing.locked ? say.locked : ""];
   return (
     <li>
+      {picked === undefined ? (
+        <span class="pick" />
+      ) : (
+        <label class="pick">
+          <input
+            type="checkbox"
+            aria-label={say.pickOne({ thing: thing.name })}
+            checked={picked}
+            onChange={() => several.toggle(thing.id)}
+          />
+        </label>
+      )}
       <button
         aria-pressed={chosen}
         onClick={() => session.choose(chosen ? undefined : thing.id)}
@@ -37,13 +50,21 @@ function One({ thing }: { thing: Thing }): JSX.Element {
 
 export function Things(): JSX.Element {
   const things = state.things.value;
+  const { items = [], linens = [] } = state.layout.value ?? {};
+  // Hands are set, not picked.
+  const can = new Set([...items, ...linens].map(({ id }) => id));
+  const along = several.along.value;
   return (
     <section class="panel" aria-label={say.things}>
       <h3>{say.thingsTitle}</h3>
       {things.length === 0 ? <p class="quiet">{say.noThings}</p> : null}
       <ul class="things">
         {things.map((thing) => (
-          <One key={thing.id} thing={thing} />
+          <One
+            key={thing.id}
+            thing={thing}
+            picked={can.has(thing.id) ? along.has(thing.id) : undefined}
+          />
         ))}
       </ul>
     </section>

@@ -3,10 +3,11 @@ use std::collections::BTreeSet;
 
 use glam::DVec2;
 
-use super::stack::along;
+use super::stack::{along, moving_all};
 use super::{Act, Refused, called, fresh_id, name_of};
 use crate::layout::{Extra, Group, Id, Layout, Linen, Point, Role, Turn};
 use crate::scene::{linen_span, silhouette};
+use crate::shape::{Bounds, contains, frame_outline};
 
 /// Air between a thing and its repeat, mm (our choice).
 const BESIDE: i32 = 40;
@@ -31,6 +32,44 @@ pub fn repeat(layout: &Layout, id: Id, alone: bool) -> Result<Act, Refused> {
         Place::Linen(linen) => (below(linen), linen.turn),
     });
     Act::between(name, layout, &after)
+}
+
+/// The layout with things laid again, as they lie to each other: beside
+/// themselves where that is within the frame, on one side or another, else to
+/// the right.
+pub(super) fn repeat_beside(layout: &Layout, ids: &[Id]) -> Layout {
+    let all = chosen(layout, ids);
+    let mut after = layout.clone();
+    let Some(own) = bounds(layout, &all) else {
+        return after;
+    };
+    let [right, down] = (own.size() + DVec2::splat(f64::from(BESIDE))).to_array();
+    let ways = [
+        DVec2::new(right, 0.0),
+        DVec2::new(0.0, down),
+        DVec2::new(-right, 0.0),
+        DVec2::new(0.0, -down),
+    ];
+    let frame = frame_outline(&layout.frame);
+    let within = |way: &&DVec2| {
+        let mut corners = own.corners().into_iter();
+        corners.all(|corner| contains(&frame, corner + **way))
+    };
+    let by = *ways.iter().find(within).unwrap_or(&ways[0]);
+    copy(layout, &mut after, &all, false, &|place| {
+        let (at, turn) = place.now();
+        (Point::nearest(at.vec() + by), turn)
+    });
+    after
+}
+
+/// The box round things.
+pub(super) fn bounds(layout: &Layout, all: &BTreeSet<Id>) -> Option<Bounds> {
+    let items = layout.items.iter().filter(|o| all.contains(&o.id));
+    let linens = layout.linens.iter().filter(|o| all.contains(&o.id));
+    let outlines = items.map(silhouette).chain(linens.map(linen_span));
+    let boxes = outlines.filter_map(|outline| Bounds::around(&outline));
+    boxes.reduce(Bounds::joined)
 }
 
 /// Lays things again along a line: `count` copies, each `gap` mm on from the
@@ -116,9 +155,7 @@ const FULL: i32 = 720;
 
 /// Things with their groups and all that lies on them.
 fn chosen(layout: &Layout, ids: &[Id]) -> BTreeSet<Id> {
-    ids.iter()
-        .flat_map(|id| along(layout, *id, false))
-        .collect()
+    moving_all(layout, ids)
 }
 
 /// Where a thing is that is copied.

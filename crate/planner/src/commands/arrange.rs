@@ -4,13 +4,14 @@ use std::collections::BTreeSet;
 
 use glam::DVec2;
 
+use super::again::bounds;
 use super::onto::lay_food;
+use super::place::each;
 use super::stack::moving;
 use super::{Act, Refused, called};
 use crate::catalogue::{self, Entry, Kind};
-use crate::layout::{Id, Layout, Linen, LinenKind, Point};
+use crate::layout::{Id, Layout, Linen, LinenKind};
 use crate::order;
-use crate::scene::{linen_span, silhouette};
 use crate::shape::Bounds;
 use crate::words::{Arg, say};
 
@@ -52,11 +53,9 @@ fn units(layout: &Layout, ids: &[Id]) -> Vec<Unit> {
             continue;
         }
         let along = moving(layout, *id);
-        let items = layout.items.iter().filter(|o| along.contains(&o.id));
-        let linens = layout.linens.iter().filter(|o| along.contains(&o.id));
-        let outlines = items.map(silhouette).chain(linens.map(linen_span));
-        let bounds = outlines.filter_map(|outline| Bounds::around(&outline));
-        if let Some(bounds) = bounds.reduce(Bounds::joined) {
+        if let Some(bounds) = bounds(layout, &along) {
+            // A bowl chosen before the board under it goes by the board.
+            out.retain(|unit| !unit.ids.is_subset(&along));
             out.push(Unit { ids: along, bounds });
         }
     }
@@ -70,16 +69,13 @@ fn moved(
     units: &[Unit],
     by: impl Fn(usize) -> DVec2,
 ) -> Result<Act, Refused> {
-    let mut after = layout.clone();
-    for (n, unit) in units.iter().enumerate() {
-        let by = by(n).round();
-        let shift = |at: &mut Point| *at = at.moved(by.x as i32, by.y as i32);
-        let own = |id: Id| unit.ids.contains(&id);
-        let items = after.items.iter_mut().filter(|o| own(o.id));
-        items.for_each(|o| shift(&mut o.at));
-        let linens = after.linens.iter_mut().filter(|o| own(o.id));
-        linens.for_each(|o| shift(&mut o.at));
-    }
+    let all = units.iter().flat_map(|unit| &unit.ids).copied().collect();
+    let after = each(layout, &all, &mut |lying| {
+        // What would go along with two of them goes with the first.
+        let own = units.iter().position(|unit| unit.ids.contains(&lying.id));
+        let by = own.map_or(DVec2::ZERO, |n| by(n).round());
+        *lying.at = lying.at.moved(by.x as i32, by.y as i32);
+    });
     let count = ("count", Arg::Text(units.len().to_string()));
     Act::between(say(name, &[count]), layout, &after)
 }
@@ -240,7 +236,7 @@ mod tests {
     use super::super::add;
     use super::super::tests::{bare, done, item, laid};
     use super::*;
-    use crate::layout::Layout;
+    use crate::layout::{Layout, Point};
     use crate::scene::Scene;
 
     /// Plates in a crooked row, and a runner.

@@ -1,9 +1,8 @@
 //! Things taken away, with all that leads to them.
 use std::collections::BTreeSet;
 
-use super::stack::above;
+use super::stack::{above, is_board};
 use super::{Act, Refused, called, name_of};
-use crate::catalogue::{self, Kind};
 use crate::layout::{Id, Layout};
 
 /// Takes things away, with what lies on them in a dish.
@@ -53,7 +52,7 @@ fn off_boards(layout: &mut Layout, ids: &BTreeSet<Id>) {
             .items
             .iter()
             .filter(|o| ids.contains(&o.id))
-            .filter(|o| catalogue::prop(&o.prop).is_some_and(|e| e.kind == Kind::Board))
+            .filter(|o| is_board(o))
             .map(|o| (o.id, o.on))
             .collect();
         for item in layout.items.iter_mut().filter(|o| !ids.contains(&o.id)) {

@@ -3,22 +3,30 @@ use std::collections::BTreeSet;
 
 use glam::DVec2;
 
-use super::lock::is_locked;
+use super::again::bounds;
+use super::many::{free, move_picked, turn_picked};
 use super::snap::{Snap, snap};
-use super::stack::along;
+use super::stack::{along, moving_all, stays};
 use super::{Act, Refused, move_by, turn_by};
 use crate::layout::{Frame, Id, Layout, Units};
 use crate::scene::Scene;
 use crate::shape::{Bounds, Region, frame_outline, gap_within};
 use crate::words::{Arg, length, rounded, say};
 
+/// What a hand takes.
+enum What {
+    /// One thing, alone or with its group.
+    One(Id, bool),
+    /// All that is picked.
+    Picked(Vec<Id>),
+}
+
 /// What is in hand.
 pub struct Drag {
-    id: Id,
-    /// Whether it is taken out of its group.
-    alone: bool,
+    what: What,
     /// Everything that moves along.
     moves: BTreeSet<Id>,
+    /// Its outline; of several things there is none.
     outline: Vec<DVec2>,
     bounds: Bounds,
     others: Vec<Region>,
@@ -37,12 +45,34 @@ impl Drag {
     #[must_use]
     pub fn of(layout: &Layout, scene: &Scene, id: Id, alone: bool) -> Option<Self> {
         let moves = along(layout, id, alone);
-        if moves.iter().any(|id| is_locked(layout, *id)) {
+        if stays(layout, &moves) {
             return None;
         }
-        let touch = |id: Id| scene.touchable.iter().find(|(owner, _)| *owner == id);
-        let (_, outline) = touch(id)?;
+        let (_, outline) = scene.touchable.iter().find(|(owner, _)| *owner == id)?;
         let bounds = Bounds::around(outline)?;
+        let mut drag = Self::beside(layout, scene, What::One(id, alone), moves, bounds);
+        drag.outline.clone_from(outline);
+        Some(drag)
+    }
+
+    /// Takes hold of all that is picked and free to move, resting it by the box
+    /// round it; nothing when all of it is locked.
+    #[must_use]
+    pub fn of_picked(layout: &Layout, scene: &Scene, ids: &[Id]) -> Option<Self> {
+        let moves = moving_all(layout, &free(layout, ids).ok()?);
+        let bounds = bounds(layout, &moves)?;
+        let picked = What::Picked(ids.to_vec());
+        Some(Self::beside(layout, scene, picked, moves, bounds))
+    }
+
+    /// What is in hand among its neighbours.
+    fn beside(
+        layout: &Layout,
+        scene: &Scene,
+        what: What,
+        moves: BTreeSet<Id>,
+        bounds: Bounds,
+    ) -> Self {
         // What lies on something else is no neighbour, and neither is a linen.
         let neighbour = |other: &Id| {
             let item = layout.items.iter().find(|i| i.id == *other);
@@ -59,11 +89,10 @@ impl Drag {
             min: DVec2::ZERO,
             max: DVec2::new(f64::from(layout.table.width), f64::from(layout.table.depth)),
         };
-        Some(Self {
-            id,
-            alone,
+        Self {
+            what,
             moves,
-            outline: outline.clone(),
+            outline: Vec::new(),
             bounds,
             others,
             boxes,
@@ -71,7 +100,7 @@ impl Drag {
             by: DVec2::ZERO,
             half_degrees: 0,
             snapped: Snap::default(),
-        })
+        }
     }
 
     /// Moves it by this much from where it was taken, mm, resting it against
@@ -115,15 +144,13 @@ impl Drag {
     /// # Errors
     /// When something that would change is locked.
     pub fn drop(&self, layout: &Layout) -> Result<Act, Refused> {
-        if self.half_degrees != 0 {
-            return turn_by(layout, self.id, self.half_degrees);
+        let by = [self.by.x as i32, self.by.y as i32];
+        match (&self.what, self.half_degrees) {
+            (What::One(id, alone), 0) => move_by(layout, *id, *alone, by),
+            (What::One(id, _), turn) => turn_by(layout, *id, turn),
+            (What::Picked(ids), 0) => move_picked(layout, ids, by),
+            (What::Picked(ids), turn) => turn_picked(layout, ids, turn),
         }
-        move_by(
-            layout,
-            self.id,
-            self.alone,
-            [self.by.x as i32, self.by.y as i32],
-        )
     }
 
     /// Whether a keyed group of the drawing moves along.

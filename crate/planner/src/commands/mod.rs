@@ -13,6 +13,7 @@ mod free;
 mod hands;
 mod lay;
 mod lock;
+mod many;
 mod onto;
 mod over;
 mod own;
@@ -35,17 +36,22 @@ pub use crops::{add_crop, add_double_page, keep_copy_space, must_show};
 pub use drag::Drag;
 pub use hands::{Wish as HandsWish, add_hands, flip, shoot_in};
 pub use lay::{Offer, Wish as TableWish, lay, offers};
+pub use many::{
+    Deed, do_picked, free, middle_of, move_picked, pick_all, pick_within, picked, toggle,
+    turn_picked,
+};
 pub use onto::{lies_over, put_on};
 pub use over::{cloth_at, crossed, lay_over, lay_under};
 pub use own::{add_kept, kept};
 pub use place::{move_by, turn_by};
 pub use settings::{Wish as SettingsWish, lay_places};
 pub use snap::{Snap, snap};
-pub use stack::moving;
+pub use stack::{moving, moving_all};
 pub use strew::strew;
 pub use thing::{group, resize, set_role, take_apart};
 pub use trace::trace;
 
+use again::repeat_beside;
 use std::fmt;
 
 use crate::catalogue;

@@ -5,7 +5,51 @@ use glam::DVec2;
 
 use super::stack::{above, along};
 use super::{Act, Refused, called, name_of};
-use crate::layout::{Id, Layout, Point};
+use crate::layout::{Id, Layout, Point, Turn};
+
+/// Where one thing lies, to be changed.
+pub(super) struct Lying<'a> {
+    pub id: Id,
+    pub at: &'a mut Point,
+    pub turn: &'a mut Turn,
+    pub locked: &'a mut bool,
+}
+
+impl Lying<'_> {
+    /// Turns it about a place, half degrees clockwise.
+    pub(super) fn turn(&mut self, about: DVec2, half_degrees: i32) {
+        let (sin, cos) = libm::sincos(f64::from(half_degrees).to_radians() * 0.5);
+        let off = DVec2::new(cos, sin).rotate(self.at.vec() - about);
+        *self.at = Point::nearest(about + off);
+        *self.turn = self.turn.plus(half_degrees);
+    }
+}
+
+/// The layout with each of these items and linens changed.
+pub(super) fn each(
+    layout: &Layout,
+    ids: &BTreeSet<Id>,
+    change: &mut dyn FnMut(&mut Lying<'_>),
+) -> Layout {
+    let mut after = layout.clone();
+    for o in after.items.iter_mut().filter(|o| ids.contains(&o.id)) {
+        change(&mut Lying {
+            id: o.id,
+            at: &mut o.at,
+            turn: &mut o.turn,
+            locked: &mut o.locked,
+        });
+    }
+    for o in after.linens.iter_mut().filter(|o| ids.contains(&o.id)) {
+        change(&mut Lying {
+            id: o.id,
+            at: &mut o.at,
+            turn: &mut o.turn,
+            locked: &mut o.locked,
+        });
+    }
+    after
+}
 
 /// Moves a thing, its group unless it is taken `alone`, and what stands on them,
 /// mm.
@@ -13,13 +57,9 @@ use crate::layout::{Id, Layout, Point};
 /// # Errors
 /// When one of them is locked.
 pub fn move_by(layout: &Layout, id: Id, alone: bool, by: [i32; 2]) -> Result<Act, Refused> {
-    let mut after = layout.clone();
     let along = along(layout, id, alone);
     let moved = |at: &mut Point| *at = at.moved(by[0], by[1]);
-    let items = after.items.iter_mut().filter(|o| along.contains(&o.id));
-    items.for_each(|o| moved(&mut o.at));
-    let linens = after.linens.iter_mut().filter(|o| o.id == id);
-    linens.for_each(|o| moved(&mut o.at));
+    let mut after = each(layout, &along, &mut |lying| moved(lying.at));
     let hands = after.hands.iter_mut().filter(|o| o.id == id);
     hands.for_each(|o| moved(&mut o.target));
     let crops = after.crops.iter_mut().filter(|o| o.id == id);
@@ -33,20 +73,12 @@ pub fn move_by(layout: &Layout, id: Id, alone: bool, by: [i32; 2]) -> Result<Act
 /// # Errors
 /// When one of them is locked.
 pub fn turn_by(layout: &Layout, id: Id, half_degrees: i32) -> Result<Act, Refused> {
-    let mut after = layout.clone();
     let centre = layout.items.iter().find(|o| o.id == id).map(|o| o.at);
-    let (sin, cos) = libm::sincos(f64::from(half_degrees).to_radians() * 0.5);
     let stack = above(layout, &BTreeSet::from([id]));
-    for item in after.items.iter_mut().filter(|o| stack.contains(&o.id)) {
-        if let Some(centre) = centre {
-            let off = item.at.vec() - centre.vec();
-            let round = DVec2::new(cos, sin).rotate(off);
-            item.at = Point::nearest(centre.vec() + round);
-        }
-        item.turn = item.turn.plus(half_degrees);
-    }
-    for linen in after.linens.iter_mut().filter(|o| o.id == id) {
-        linen.turn = linen.turn.plus(half_degrees);
-    }
+    let after = each(layout, &stack, &mut |lying| {
+        // A linen has nothing on it that would go round.
+        let about = centre.unwrap_or(*lying.at).vec();
+        lying.turn(about, half_degrees);
+    });
     Act::between(called("done-turned", &name_of(layout, id)), layout, &after)
 }

@@ -1,7 +1,7 @@
 //! Random tables and random acts on them.
 use planner::catalogue;
 use planner::commands::{
-    self, Act, HandsWish, InLine, Own, OwnShape, Refused, SettingsWish, TableWish,
+    self, Act, Deed, HandsWish, InLine, Own, OwnShape, Refused, SettingsWish, TableWish,
 };
 use planner::edit::{History, Run};
 use planner::layout::{Action, Extra, Group, Id, Layout, Point, Ratio, Srgb, TableShape, Turn};
@@ -79,7 +79,7 @@ fn asked(layout: &Layout, (kind, which, x, y): Step) -> Option<Result<Act, Refus
     let id = *things.get(usize::from(which) % things.len().max(1))?;
     let other = things[(usize::from(which) / 7) % things.len()];
     let at = Point::new(850 + x, 500 + y);
-    Some(match kind % 26 {
+    Some(match kind % 29 {
         0..=3 => commands::move_by(layout, id, x % 2 == 0, [x, y]),
         4 | 5 => commands::turn_by(layout, id, x),
         6 => commands::remove(layout, &[id]),
@@ -129,6 +129,30 @@ fn asked(layout: &Layout, (kind, which, x, y): Step) -> Option<Result<Act, Refus
             Some(linen) => commands::lay_over(layout, linen.id, &[id, other]),
             None => return None,
         },
+        26..=28 => {
+            let path = [
+                at,
+                Point::new(x, y),
+                Point::new(850 - y, 500 + x),
+                Point::new(y, -x),
+            ];
+            let path = path.map(|p| p.vec());
+            let scene = Scene::of(layout, None);
+            let picked = commands::pick_within(layout, &scene, &path, &[id]);
+            let picked = commands::toggle(layout, &picked, other);
+            let deeds = [
+                Deed::Lock,
+                Deed::Group,
+                Deed::Apart,
+                Deed::Repeat,
+                Deed::Remove,
+            ];
+            match kind % 29 {
+                26 => commands::move_picked(layout, &picked, [x, y]),
+                27 => commands::turn_picked(layout, &picked, x),
+                _ => commands::do_picked(layout, &picked, deeds[usize::from(which) % deeds.len()]),
+            }
+        }
         18 => {
             let kinds = &planner::seats::SETTINGS;
             commands::lay_places(
