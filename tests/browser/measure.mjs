@@ -29,7 +29,7 @@ export const toucher = (session) => (type, x, y) =>
 
 /** A place in the picture where something follows the finger, found by trying. */
 export async function handle(page, touch) {
-  const box = await page.locator(".picture > svg").boundingBox();
+  const box = await page.locator(".picture > svg").first().boundingBox();
   if (box === null) throw new Error("the page shows no picture");
   await page.evaluate(() => {
     globalThis.moves = 0;

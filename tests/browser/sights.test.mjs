@@ -10,7 +10,7 @@ const at = setUp();
 
 /** Middle of a thing, or of the whole picture, on the screen, px. */
 async function middle(page, key) {
-  const what = key === undefined ? ".picture > svg" : `.picture [data-key="${key}"]`;
+  const what = key === undefined ? ".picture > svg:first-of-type" : `.picture [data-key="${key}"]`;
   const box = await page.locator(what).boundingBox();
   return box.x + box.width / 2;
 }

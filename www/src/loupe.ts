@@ -10,11 +10,19 @@ import * as state from "./state";
 const SVG = "http://www.w3.org/2000/svg";
 /** How much more than the thing is seen, across. */
 const ROOM = 1.7;
+/** How wide it is, px; as the style says. */
+const ACROSS = 96;
 
-function path(kind: string): SVGPathElement {
+function path(kind: string, d = ""): SVGPathElement {
   const made = document.createElementNS(SVG, "path");
   made.setAttribute("class", kind);
-  made.setAttribute("vector-effect", "non-scaling-stroke");
+  made.setAttribute("d", d);
+  return made;
+}
+
+function group(kind: string): SVGGElement {
+  const made = document.createElementNS(SVG, "g");
+  made.setAttribute("class", kind);
   return made;
 }
 
@@ -36,16 +44,18 @@ function outline(ids: readonly number[]): { d: string; box: [number, number, num
 
 export class Loupe {
   #svg = document.createElementNS(SVG, "svg");
-  #near = path("near");
+  /** What is around it, which moves past it: the thing stays in the middle. */
+  #around = group("around");
+  #near = group("near");
   #lines = path("guide");
   #own = path("own");
   #words = document.createElement("span");
-  #centre: [number, number] = [0, 0];
-  #side = 100;
+  #drawn = "";
   #right = false;
 
   constructor(readonly box: HTMLElement) {
-    this.#svg.append(this.#near, this.#lines, this.#own);
+    this.#around.append(this.#near, this.#lines);
+    this.#svg.append(this.#around, this.#own);
     this.#svg.setAttribute("aria-hidden", "true");
     box.replaceChildren(this.#svg, this.#words);
   }
@@ -54,25 +64,33 @@ export class Loupe {
   begin(ids: readonly number[], finger: boolean): void {
     const own = outline(ids);
     const [left, top, right, bottom] = own.box;
-    this.#centre = [(left + right) / 2, (top + bottom) / 2];
-    this.#side = Math.max(right - left, bottom - top) * ROOM;
+    const side = Math.max(right - left, bottom - top) * ROOM;
+    const [x, y] = [(left + right - side) / 2, (top + bottom - side) / 2];
+    this.#svg.setAttribute("viewBox", `${x} ${y} ${side} ${side}`);
+    // In mm, so that the lines are not reckoned anew as they move.
+    const px = side / ACROSS;
+    this.#near.setAttribute("stroke-width", `${1.6 * px}`);
+    this.#own.setAttribute("stroke-width", `${2.4 * px}`);
+    this.#lines.setAttribute("stroke-width", `${1.6 * px}`);
+    this.#lines.setAttribute("stroke-dasharray", `${5 * px} ${4 * px}`);
     this.#own.setAttribute("d", own.d);
-    this.#lines.setAttribute("d", "");
+    this.follow(0, 0, "", "");
     // A mouse hides nothing.
     this.#svg.toggleAttribute("hidden", !finger);
     if (!finger) return;
     const layout = state.layout.value;
     const lying = [...(layout?.items ?? []), ...(layout?.linens ?? [])];
-    const near = lying.filter((each) => !ids.includes(each.id)).map((each) => shape(core().outline(each.id)));
-    this.#near.setAttribute("d", near.join(""));
+    const near = lying.filter((each) => !ids.includes(each.id));
+    // One by one, so that those out of sight cost nothing.
+    this.#near.replaceChildren(...near.map((each) => path("lies", shape(core().outline(each.id)))));
   }
 
   /** Shows how far the thing has come and what it rests against. */
   follow(dx: number, dy: number, lines: string, turn: string): void {
-    const [x, y] = [this.#centre[0] + dx, this.#centre[1] + dy];
-    const half = this.#side / 2;
-    this.#svg.setAttribute("viewBox", `${x - half} ${y - half} ${this.#side} ${this.#side}`);
-    this.#own.setAttribute("transform", turn === "" ? `translate(${dx} ${dy})` : turn);
+    this.#around.setAttribute("transform", `translate(${-dx} ${-dy})`);
+    this.#own.setAttribute("transform", turn);
+    if (lines === this.#drawn) return;
+    this.#drawn = lines;
     this.#lines.setAttribute("d", lines);
   }
 

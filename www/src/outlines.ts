@@ -41,7 +41,6 @@ class Cased {
 
 /** Outlines of what is picked; those of what is locked are broken, and stay. */
 export class Picks {
-  readonly root = make("g", "");
   readonly #free = new Cased();
   readonly #locked = new Cased();
   /** The outlines of what can move, x and y in turn. */
@@ -49,8 +48,9 @@ export class Picks {
   /** What it turns about; nothing when none of it can. */
   middle: [number, number] | undefined;
 
-  constructor() {
-    this.root.append(this.#locked.root, this.#free.root);
+  /** What stays in a drag. */
+  get root(): SVGElement {
+    return this.#locked.root;
   }
 
   /** What follows a drag. */

@@ -25,16 +25,18 @@ export class Overlay {
   #outline = make("path", "chosen");
   #stem = make("path", "chosen");
   #handle = make("circle", "handle");
+  /** What follows the thing. */
+  #moving = make("g", "moving");
   #guides = make("path", "guide");
-  /** What follows a drag or a turn. */
-  #moving = [this.#picks.free, this.#outline, this.#stem, this.#handle];
+  #lines = "";
   #knob: [number, number] | undefined;
   #centre: [number, number] = [0, 0];
   #loupe: Loupe;
 
   constructor(root: SVGGElement, lens: HTMLElement) {
     this.#loupe = new Loupe(lens);
-    root.replaceChildren(this.#picks.root, this.#outline, this.#stem, this.#guides, this.#handle);
+    this.#moving.append(this.#picks.free, this.#outline, this.#stem, this.#handle);
+    root.replaceChildren(this.#picks.root, this.#guides, this.#moving);
   }
 
   /** Draws the chosen thing's outline and handle, or nothing. */
@@ -76,6 +78,7 @@ export class Overlay {
 
   /** Takes up what is to be dragged or turned. */
   take(ids: readonly number[], finger: boolean): void {
+    this.#moving.toggleAttribute("data-lifted", true);
     this.#loupe.begin(ids, finger);
   }
 
@@ -83,22 +86,27 @@ export class Overlay {
   follow(view: Window, finger: Finger): void {
     const planner = core();
     const [dx, dy] = [planner.drag_x, planner.drag_y];
-    for (const part of this.#moving) {
-      set(part, { transform: `translate(${dx} ${dy})` });
-    }
+    set(this.#moving, { transform: `translate(${dx} ${dy})` });
     const { x, y, width, height } = view.seen;
     const upright = planner.guide_x;
     const level = planner.guide_y;
     const lines =
       (Number.isNaN(upright) ? "" : `M${upright} ${y}v${height}`) +
       (Number.isNaN(level) ? "" : `M${x} ${level}h${width}`);
+    this.#guide(lines, view);
+    this.#loupe.follow(dx, dy, lines, "");
+    this.#loupe.say(planner.drag_words(), finger, view.wide);
+  }
+
+  /** Draws the lines it rests against, when they are others than before. */
+  #guide(lines: string, view: Window): void {
+    if (lines === this.#lines) return;
+    this.#lines = lines;
     set(this.#guides, {
       d: lines,
       "stroke-width": 1.4 * view.scale,
       "stroke-dasharray": `${6 * view.scale} ${4 * view.scale}`,
     });
-    this.#loupe.follow(dx, dy, lines, "");
-    this.#loupe.say(planner.drag_words(), finger, view.wide);
   }
 
   /** Whether a place is on the handle. */
@@ -116,7 +124,7 @@ export class Overlay {
     const by = ((angle(x, y) - angle(...this.#knob)) * 180) / Math.PI;
     const degrees = core().turn_to(by);
     const turned = `rotate(${degrees} ${cx} ${cy})`;
-    for (const part of this.#moving) set(part, { transform: turned });
+    set(this.#moving, { transform: turned });
     this.#loupe.follow(0, 0, "", turned);
     this.#loupe.say(core().drag_words(), finger, view.wide);
     return degrees;
@@ -125,10 +133,9 @@ export class Overlay {
   /** Back to rest after a drag or a turn. */
   rest(view: Window): void {
     this.#loupe.end();
-    set(this.#guides, { d: "" });
-    for (const part of this.#moving) {
-      part.removeAttribute("transform");
-    }
+    this.#guide("", view);
+    this.#moving.removeAttribute("transform");
+    this.#moving.toggleAttribute("data-lifted", false);
     this.show(view);
   }
 }

@@ -56,18 +56,19 @@ export function Picture(): JSX.Element {
   const box = useRef<HTMLDivElement>(null);
   const svg = useRef<SVGSVGElement>(null);
   const drawing = useRef<SVGGElement>(null);
+  const over = useRef<SVGSVGElement>(null);
+  const written = useRef<SVGGElement>(null);
   const above = useRef<SVGGElement>(null);
   const lens = useRef<HTMLDivElement>(null);
   const refit = useRef<(() => void) | undefined>(undefined);
 
   useEffect(() => {
-    const [element, root, under, over, figure] = [
-      box.current, svg.current, drawing.current, above.current, lens.current,
-    ];
-    if (!element || !root || !under || !over || !figure) return undefined;
-    const overlay = new Overlay(over, figure);
+    const [element, under, upper, figure] = [box.current, svg.current, over.current, lens.current];
+    const [things, words, choice] = [drawing.current, written.current, above.current];
+    if (!element || !under || !upper || !figure || !things || !words || !choice) return undefined;
+    const overlay = new Overlay(choice, figure);
     const view = new Window(
-      root,
+      [under, upper],
       () => {
         session.setScale(view.scale);
         overlay.show(view);
@@ -81,7 +82,7 @@ export function Picture(): JSX.Element {
       view.fit(whole());
     };
     size();
-    session.drawInto(under, view.scale);
+    session.drawInto([things, words], view.scale);
     /** Where a line over the picture was begun. */
     let drawn: [number, number] | undefined;
     const put = (): void => {
@@ -180,6 +181,10 @@ export function Picture(): JSX.Element {
       <svg ref={svg} aria-hidden="true">
         <Filters frame={frame} />
         <g ref={drawing} {...seenAs(state.seen.value, frame)} />
+      </svg>
+      {/* What changes in a drag, apart, so that the things below need not be painted again. */}
+      <svg ref={over} aria-hidden="true">
+        <g ref={written} {...seenAs(state.seen.value, frame)} />
         <g ref={above} class={mirrored() ? "hidden" : undefined} />
         <g ref={trail.showOn}>
           <polyline class="trail" />

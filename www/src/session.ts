@@ -24,7 +24,7 @@ let acts = 0;
 let since = 0;
 let snapshotAt = 0;
 let scale = 1;
-let drawing: SVGGElement | undefined;
+let drawing: Roots | undefined;
 let queue: Promise<void> = Promise.resolve();
 
 /** One more core, for a layout that is not open; to be freed. */
@@ -40,11 +40,14 @@ export function begin(more: () => Planner, reset: () => void): void {
   planner = more();
 }
 
-/** Draws into `root`, one drawing at a time. */
-export function drawInto(root: SVGGElement, perPixel: number): void {
-  drawing = root;
+/** Where the things are drawn, and where what is written over them. */
+type Roots = readonly [SVGGElement, SVGGElement];
+
+/** Draws into `roots`, one drawing at a time. */
+export function drawInto(roots: Roots, perPixel: number): void {
+  drawing = roots;
   scale = perPixel;
-  planner.draw_into(root);
+  planner.draw_into(...roots);
   redraw();
 }
 

@@ -16,7 +16,8 @@ export class Window {
   #whole: Seen = this.seen;
 
   constructor(
-    readonly svg: SVGSVGElement,
+    /** What shows it, of one size, one upon the other. */
+    readonly sheets: readonly [SVGSVGElement, SVGSVGElement],
     /** Called when the scale has settled after a change. */
     readonly settled: () => void,
     /** Told whether less than the whole is seen, or another part. */
@@ -34,9 +35,10 @@ export class Window {
   /** Shows all of `whole` and keeps it as what a double tap returns to. */
   fit(whole: Seen): void {
     this.#whole = whole;
-    const across = Math.max(1, this.svg.clientWidth);
+    const [{ clientWidth, clientHeight }] = this.sheets;
+    const across = Math.max(1, clientWidth);
     this.wide = across;
-    const down = Math.max(1, this.svg.clientHeight);
+    const down = Math.max(1, clientHeight);
     const scale = Math.max(whole.width / across, whole.height / down);
     const [width, height] = [across * scale, down * scale];
     this.#show({
@@ -82,7 +84,7 @@ export class Window {
     const scaled = Math.abs(seen.width / this.seen.width - 1) > 1e-6;
     this.seen = seen;
     const { x, y, width, height } = seen;
-    this.svg.setAttribute("viewBox", `${x} ${y} ${width} ${height}`);
+    for (const svg of this.sheets) svg.setAttribute("viewBox", `${x} ${y} ${width} ${height}`);
     if (!scaled) return;
     clearTimeout(this.#timer);
     this.#timer = window.setTimeout(this.settled, 90);

@@ -223,6 +223,9 @@ impl Planner {
         let Some(drag) = self.drag.take() else {
             return Ok(JsValue::UNDEFINED);
         };
+        if let Some(sheet) = &mut self.sheet {
+            sheet.lift(|_| false);
+        }
         let act = drag.drop(self.now())?;
         self.make(act, Run::Alone)
     }

@@ -14,6 +14,9 @@ impl Planner {
     /// or not there.
     pub fn grab(&mut self, id: u16, alone: bool) -> bool {
         self.drag = Drag::of(self.history.layout(), &self.scene, Id(id), alone);
+        if let (Some(drag), Some(sheet)) = (&self.drag, &mut self.sheet) {
+            sheet.lift(|key| drag.takes(key));
+        }
         self.drag.is_some()
     }
 
@@ -93,9 +96,10 @@ impl Planner {
     /// # Errors
     /// When the page refuses the drawing.
     pub fn let_go(&mut self) -> Result<(), JsValue> {
-        let (Some(drag), Some(sheet)) = (self.drag.take(), &self.sheet) else {
+        let (Some(drag), Some(sheet)) = (self.drag.take(), &mut self.sheet) else {
             return Ok(());
         };
+        sheet.lift(|_| false);
         sheet.shift(|key| drag.takes(key), DVec2::ZERO)
     }
 

@@ -37,6 +37,8 @@ pub struct Planner {
     kept: Option<Kept>,
     drag: Option<Drag>,
     sheet: Option<Sheet>,
+    /// What is written over the things, which changes while they are dragged.
+    over: Option<Sheet>,
     view: View,
 }
 
@@ -50,6 +52,7 @@ impl Planner {
             kept: None,
             drag: None,
             sheet: None,
+            over: None,
             view: pages::on_page(),
         }
     }

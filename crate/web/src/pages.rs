@@ -16,6 +16,9 @@ struct Code {
     path: String,
 }
 
+/// The group of marks, the lowest of what is written over the things.
+const MARKS: &str = "marks";
+
 /// Pixels across the client's picture and across a crop of it.
 const ACROSS: [f64; 2] = [380.0, 200.0];
 
@@ -44,12 +47,18 @@ pub(crate) const fn trims(crops: i32) -> Trims {
 
 #[wasm_bindgen]
 impl Planner {
-    /// Draws into `root` from here on, beginning with nothing.
+    /// Draws the things into `root` from here on, and what is written over
+    /// them into `over`, beginning with nothing.
     ///
     /// # Errors
-    /// When `root` stands in no page.
-    pub fn draw_into(&mut self, root: web_sys::Element) -> Result<(), JsValue> {
+    /// When one of them stands in no page.
+    pub fn draw_into(
+        &mut self,
+        root: web_sys::Element,
+        over: web_sys::Element,
+    ) -> Result<(), JsValue> {
         self.sheet = Some(Sheet::new(root)?);
+        self.over = Some(Sheet::new(over)?);
         Ok(())
     }
 
@@ -80,11 +89,13 @@ impl Planner {
     /// # Errors
     /// When the page refuses a node.
     pub fn patch(&mut self) -> Result<u32, JsValue> {
-        let groups = groups(self.history.layout(), &self.view);
-        match &mut self.sheet {
-            Some(sheet) => sheet.patch(groups),
-            None => Ok(0),
-        }
+        let (Some(sheet), Some(over)) = (&mut self.sheet, &mut self.over) else {
+            return Ok(0);
+        };
+        let mut groups = groups(self.history.layout(), &self.view);
+        let written = groups.iter().position(|keyed| keyed.key == MARKS);
+        let written = groups.split_off(written.unwrap_or(groups.len()));
+        Ok(sheet.patch(groups)? + over.patch(written)?)
     }
 
     /// Shows these marks, as the worker's instance gave them, and makes nothing
@@ -95,8 +106,8 @@ impl Planner {
     pub fn show_marks(&mut self, numbers: &[f64], words: &str) -> Result<(), JsValue> {
         self.view.marks = marks::read(numbers, words);
         let group = marked(self.history.layout(), &self.view);
-        match &mut self.sheet {
-            Some(sheet) => sheet.replace("marks", &group),
+        match &mut self.over {
+            Some(over) => over.replace(MARKS, &group),
             None => Ok(()),
         }
     }

@@ -9,12 +9,26 @@ use web_sys::{Document, Element};
 
 use crate::dom;
 
+/// Set on what is in hand.
+const LIFTED: &str = "data-lifted";
+
 struct Held {
     key: String,
     /// The group as text, to tell whether it changed.
     text: String,
     node: Element,
     place: Option<DVec2>,
+    lifted: bool,
+}
+
+impl Held {
+    fn lift(&mut self, up: bool) {
+        if self.lifted != up {
+            // No page refuses this name.
+            self.node.toggle_attribute_with_force(LIFTED, up).ok();
+            self.lifted = up;
+        }
+    }
 }
 
 /// The groups under one element of the page, bottom to top.
@@ -48,7 +62,10 @@ impl Sheet {
             let found = before.iter().position(|held| held.key == keyed.key);
             let found = found.map(|place| before.swap_remove(place));
             let node = match found {
-                Some(held) if held.text == text => held.node,
+                Some(mut held) if held.text == text => {
+                    held.lift(false);
+                    held.node
+                }
                 other => {
                     let node = dom::element(&self.document, &keyed.group)?;
                     node.set_attribute("data-key", &keyed.key)?;
@@ -76,6 +93,7 @@ impl Sheet {
                 text,
                 node,
                 place: keyed.at,
+                lifted: false,
             });
         }
         for held in before {
@@ -98,6 +116,14 @@ impl Sheet {
         self.root.replace_child(&node, &held.node)?;
         (held.text, held.node) = (text, node);
         Ok(())
+    }
+
+    /// Tells the page that the groups whose key `moves` accepts are in hand,
+    /// and no others.
+    pub(crate) fn lift(&mut self, moves: impl Fn(&str) -> bool) {
+        for held in &mut self.held {
+            held.lift(moves(&held.key));
+        }
     }
 
     /// Shows the groups whose key `moves` accepts displaced by `by`, mm.

@@ -49,7 +49,14 @@ pub(super) fn path_node(data: PathData, look: &Look) -> Path {
         node.assign("stroke-dasharray", text);
     }
     if look.opacity > 0.0 {
-        node.assign("opacity", short(look.opacity));
+        // A path that is only filled or only lined needs no layer of its own,
+        // which a browser composes anew in every frame of a drag.
+        let of = match (look.fill, look.stroke) {
+            (Some(_), None) => "fill-opacity",
+            (None, Some(_)) => "stroke-opacity",
+            _ => "opacity",
+        };
+        node.assign(of, short(look.opacity));
     }
     if look.even_odd {
         node.assign("fill-rule", "evenodd");
