@@ -81,7 +81,7 @@ async function file(page) {
 
 /** Where a place on the table, mm, is on the screen. */
 async function screen(page, x, y) {
-  return page.locator(".picture > svg").evaluate(
+  return page.locator(".picture > svg").first().evaluate(
     (svg, [x, y]) => {
       const { a, d, e, f } = svg.getScreenCTM();
       return [a * x + e, d * y + f];

@@ -19,9 +19,9 @@ const WASM: usize = 494 * KILO;
 /// All a first visit fetches, compressed: the page and what the service worker
 /// keeps, so that the second visit needs no network. Icons for a home screen
 /// are fetched only when the page is put there.
-const FIRST_VISIT: usize = 566 * KILO; // goal: 300
+const FIRST_VISIT: usize = 572 * KILO; // goal: 300
 /// The page in one file, as it lies on a disk.
-const SINGLE_FILE: usize = 838 * KILO; // goal: 600
+const SINGLE_FILE: usize = 845 * KILO; // goal: 600
 
 /// Holds what was built last to the budgets.
 ///
