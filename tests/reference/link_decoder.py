@@ -302,7 +302,7 @@ def layout_of(link):
             if len(done) == int(most.group(1)):
                 raise Refused("too many objects")
             done.append(read_object(rows, b, section, done))
-        optional = name in ("groups", "people", "hands", "exposures", "intended")
+        optional = name in ("groups", "people", "hands", "exposures", "intended", "cards")
         if done or not optional:
             layout[name] = done
     return layout

@@ -97,6 +97,7 @@ impl Edit {
             Object::Exposure,
         );
         list(&mut out, &before.crops, &after.crops, Object::Crop);
+        list(&mut out, &before.cards, &after.cards, Object::Card);
         Self(out)
     }
 
@@ -259,6 +260,7 @@ fn take(layout: &mut Layout, key: Key) {
         Key::Hand(id) => layout.hands.retain(|o| o.id != id),
         Key::Exposure(id) => layout.exposures.retain(|o| o.id != id),
         Key::Crop(id) => layout.crops.retain(|o| o.id != id),
+        Key::Card(id) => layout.cards.retain(|o| o.id != id),
         _ => {}
     }
 }
@@ -289,6 +291,7 @@ fn put(layout: &mut Layout, placed: &Placed) -> bool {
         Object::Hand(o) => return insert(&mut layout.hands, place, o),
         Object::Exposure(o) => return insert(&mut layout.exposures, place, o),
         Object::Crop(o) => return insert(&mut layout.crops, place, o),
+        Object::Card(o) => return insert(&mut layout.cards, place, o),
     }
     true
 }

@@ -3,10 +3,10 @@ use serde::Serialize;
 use serde_json::Value;
 
 use crate::layout::{
-    Accepted, Camera, Crop, Exposure, Floor, Frame, Group, Hand, Head, Id, Item, Layout, Light,
-    Linen, Person, Problem, ProblemKind, Read, Rig, Table, read_camera, read_crop, read_exposure,
-    read_floor, read_frame, read_group, read_hand, read_head, read_intended, read_item, read_light,
-    read_linen, read_person, read_rig, read_table,
+    Accepted, Camera, Card, Crop, Exposure, Floor, Frame, Group, Hand, Head, Id, Item, Layout,
+    Light, Linen, Person, Problem, ProblemKind, Read, Rig, Table, read_camera, read_card,
+    read_crop, read_exposure, read_floor, read_frame, read_group, read_hand, read_head,
+    read_intended, read_item, read_light, read_linen, read_person, read_rig, read_table,
 };
 
 /// Which object of a layout is meant.
@@ -42,6 +42,8 @@ pub enum Key {
     Exposure(Id),
     /// A crop.
     Crop(Id),
+    /// A card.
+    Card(Id),
 }
 
 impl Key {
@@ -64,6 +66,7 @@ impl Key {
             Self::Hand(_) => "hand",
             Self::Exposure(_) => "exposure",
             Self::Crop(_) => "crop",
+            Self::Card(_) => "card",
         }
     }
 
@@ -77,7 +80,8 @@ impl Key {
             | Self::Person(id)
             | Self::Hand(id)
             | Self::Exposure(id)
-            | Self::Crop(id) => Some(id),
+            | Self::Crop(id)
+            | Self::Card(id) => Some(id),
             _ => None,
         }
     }
@@ -117,6 +121,8 @@ pub enum Object {
     Exposure(Exposure),
     /// A crop.
     Crop(Crop),
+    /// A card.
+    Card(Card),
 }
 
 impl Object {
@@ -139,6 +145,7 @@ impl Object {
             Self::Hand(o) => Key::Hand(o.id),
             Self::Exposure(o) => Key::Exposure(o.id),
             Self::Crop(o) => Key::Crop(o.id),
+            Self::Card(o) => Key::Card(o.id),
         }
     }
 
@@ -160,6 +167,7 @@ impl Object {
             "hand" => read_hand(value).map(Self::Hand),
             "exposure" => read_exposure(value).map(Self::Exposure),
             "crop" => read_crop(value).map(Self::Crop),
+            "card" => read_card(value).map(Self::Card),
             _ => Err(vec![Problem::new(
                 ProblemKind::Value,
                 "kind",
@@ -201,6 +209,7 @@ impl Placed {
             Key::Hand(id) => among(&layout.hands, |o| o.id == id, Object::Hand),
             Key::Exposure(id) => among(&layout.exposures, |o| o.id == id, Object::Exposure),
             Key::Crop(id) => among(&layout.crops, |o| o.id == id, Object::Crop),
+            Key::Card(id) => among(&layout.cards, |o| o.id == id, Object::Card),
         }
     }
 }

@@ -2,8 +2,8 @@
 use super::change::{Edit, EditError};
 use super::object::{Key, Object, Placed};
 use crate::layout::{
-    Layout, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_ITEMS, MAX_LINENS, MAX_PEOPLE,
-    references,
+    Layout, MAX_CARDS, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_ITEMS, MAX_LINENS,
+    MAX_PEOPLE, references,
 };
 
 impl Edit {
@@ -50,6 +50,7 @@ fn crowded(layout: &Layout, key: Key) -> bool {
         Key::Hand(_) => layout.hands.len() > MAX_HANDS,
         Key::Exposure(_) => layout.exposures.len() > MAX_EXPOSURES,
         Key::Crop(_) => layout.crops.len() > MAX_CROPS,
+        Key::Card(_) => layout.cards.len() > MAX_CARDS,
         _ => false,
     }
 }

@@ -2,15 +2,17 @@
 //! rules and limits as within a file.
 use serde_json::{Map, Value};
 
-use super::camera::{Camera, Light, Rig};
+use super::camera::Camera;
 use super::crop::Crop;
 use super::head::{Accepted, Group, Head};
 use super::item::Item;
+use super::light::{Card, Light};
 use super::limits::MAX_ACCEPTED;
 use super::linen::Linen;
 use super::people::{Exposure, Hand, Person};
 use super::problem::Problem;
 use super::read::{Fields, Log, told};
+use super::rig::Rig;
 use super::strict;
 use super::table::{Floor, Frame, Table};
 
@@ -61,6 +63,10 @@ pub(crate) fn read_camera(value: Value) -> Read<Camera> {
 /// What holds the camera.
 pub(crate) fn read_rig(value: Value) -> Read<Rig> {
     alone(value, Rig::read)
+}
+/// A card.
+pub(crate) fn read_card(value: Value) -> Read<Card> {
+    alone(value, Card::read)
 }
 /// The light.
 pub(crate) fn read_light(value: Value) -> Read<Light> {

@@ -1,9 +1,9 @@
-//! The camera, the room above it and the one light.
+//! The camera.
 use serde::{Deserialize, Serialize};
 
-use super::limits::{MAX_PLACE, MAX_SIZE};
+use super::limits::{MAX_HEIGHT, MAX_LENSES, MAX_PIXELS};
 use super::read::Fields;
-use super::value::{Extra, Turn};
+use super::value::Extra;
 
 /// The size of the camera's sensor.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
@@ -21,6 +21,9 @@ pub enum Format {
     FourThirds,
     /// 43.8 × 32.9 mm.
     Medium,
+    /// The main camera of a phone; its focal length is the one it is quoted
+    /// with, of equal diagonal on 36 × 24 mm.
+    Phone,
 }
 
 /// The camera.
@@ -30,16 +33,39 @@ pub struct Camera {
     pub format: Format,
     /// Focal length, mm.
     pub focal: i32,
+    /// The f-number, in tenths: 80 is f/8.
+    pub aperture: i32,
+    /// Where it focuses, mm above the table; without it, where both the cloth
+    /// and the tallest rim come out equally sharp.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub focus_height: Option<i32>,
+    /// Pixels along the long and the short side; without it, those of the
+    /// usual model of this format.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub pixels: Option<[i32; 2]>,
+    /// Focal lengths at hand, mm; empty when not told.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub lenses: Vec<i32>,
     /// Unknown fields.
     #[serde(flatten)]
     pub extra: Extra,
 }
 
+/// Shortest and longest focal length, mm.
+const FOCAL: [i32; 2] = [4, 600];
+
 impl Camera {
     pub(super) fn read(f: &mut Fields<'_>) -> Self {
+        let usual = Self::default();
+        let [shortest, longest] = FOCAL;
+        let pixels = f.size_pair("pixels", MAX_PIXELS);
         Self {
             format: f.choice("format").unwrap_or_default(),
-            focal: f.int("focal", 4..=600).unwrap_or(50),
+            focal: f.int("focal", shortest..=longest).unwrap_or(usual.focal),
+            aperture: f.int("aperture", 7..=640).unwrap_or(usual.aperture),
+            focus_height: f.int("focus_height", 0..=MAX_HEIGHT),
+            pixels: pixels.map(|[a, b]| [a.max(b), a.min(b)]),
+            lenses: f.lengths("lenses", MAX_LENSES, shortest..=longest),
             extra: f.extra(),
         }
     }
@@ -50,98 +76,10 @@ impl Default for Camera {
         Self {
             format: Format::FullFrame,
             focal: 50,
-            extra: Extra::new(),
-        }
-    }
-}
-
-/// What holds the camera, and the room it stands in.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Rig {
-    /// Ceiling above the floor, mm.
-    pub ceiling: i32,
-    /// Unknown fields.
-    #[serde(flatten)]
-    pub extra: Extra,
-}
-
-impl Rig {
-    pub(super) fn read(f: &mut Fields<'_>) -> Self {
-        Self {
-            ceiling: f
-                .int("ceiling", 1_000..=MAX_PLACE)
-                .unwrap_or(Self::default().ceiling),
-            extra: f.extra(),
-        }
-    }
-}
-
-impl Default for Rig {
-    fn default() -> Self {
-        Self {
-            ceiling: 2_600,
-            extra: Extra::new(),
-        }
-    }
-}
-
-/// The outline of the light.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(rename_all = "kebab-case")]
-pub enum LightShape {
-    /// A round source.
-    Disc,
-    /// An upright rectangle.
-    #[default]
-    Window,
-}
-
-/// The one light, as a photographer sets it.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Light {
-    /// Where it stands, seen from the table's centre; relative to the table.
-    pub clock: Turn,
-    /// Level distance from the table's centre to the source's, mm.
-    pub distance: i32,
-    /// The source's centre above the table top, mm.
-    pub height_above_table: i32,
-    /// Its outline.
-    pub shape: LightShape,
-    /// Width, mm.
-    pub width: i32,
-    /// Height, mm.
-    pub height: i32,
-    /// Unknown fields.
-    #[serde(flatten)]
-    pub extra: Extra,
-}
-
-impl Light {
-    pub(super) fn read(f: &mut Fields<'_>) -> Self {
-        let usual = Self::default();
-        let above = f.int("height_above_table", 50..=MAX_PLACE);
-        Self {
-            clock: f.turn("clock").unwrap_or(usual.clock),
-            distance: f.int("distance", 0..=MAX_PLACE).unwrap_or(usual.distance),
-            height_above_table: above.unwrap_or(usual.height_above_table),
-            shape: f.choice("shape").unwrap_or_default(),
-            width: f.int("width", 10..=MAX_SIZE).unwrap_or(usual.width),
-            height: f.int("height", 10..=MAX_SIZE).unwrap_or(usual.height),
-            extra: f.extra(),
-        }
-    }
-}
-
-impl Default for Light {
-    fn default() -> Self {
-        Self {
-            clock: Turn::from_half_degrees(600),
-            distance: 1_800,
-            height_above_table: 1_200,
-            shape: LightShape::Window,
-            width: 1_200,
-            height: 1_200,
+            aperture: 80,
+            focus_height: None,
+            pixels: None,
+            lenses: Vec::new(),
             extra: Extra::new(),
         }
     }

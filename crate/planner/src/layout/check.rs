@@ -110,6 +110,7 @@ fn all_ids(layout: &Layout) -> Vec<(String, Id)> {
     list("hands", layout.hands.iter().map(|o| o.id).collect());
     list("exposures", layout.exposures.iter().map(|o| o.id).collect());
     list("crops", layout.crops.iter().map(|o| o.id).collect());
+    list("cards", layout.cards.iter().map(|o| o.id).collect());
     out
 }
 

@@ -18,6 +18,12 @@ pub const MAX_CROPS: usize = 20;
 pub const MAX_GROUPS: usize = 200;
 /// Most accepted findings in one layout.
 pub const MAX_ACCEPTED: usize = 200;
+/// Most cards about the table.
+pub const MAX_CARDS: usize = 12;
+/// Most focal lengths at hand.
+pub const MAX_LENSES: usize = 12;
+/// Most pixels along a side of the camera's picture.
+pub const MAX_PIXELS: i32 = 20_000;
 /// Longest name, in characters.
 pub const MAX_NAME: usize = 80;
 /// Longest note, in characters.

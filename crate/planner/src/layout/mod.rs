@@ -11,12 +11,14 @@ mod clean;
 mod crop;
 mod head;
 mod item;
+mod light;
 mod limits;
 mod linen;
 mod open;
 mod people;
 mod problem;
 mod read;
+mod rig;
 #[cfg(feature = "schema")]
 mod schema;
 mod strict;
@@ -25,22 +27,24 @@ mod text;
 mod value;
 
 pub(crate) use alone::{
-    Read, parse_json, read_camera, read_crop, read_exposure, read_floor, read_frame, read_group,
-    read_hand, read_head, read_intended, read_item, read_light, read_linen, read_person, read_rig,
-    read_table,
+    Read, parse_json, read_camera, read_card, read_crop, read_exposure, read_floor, read_frame,
+    read_group, read_hand, read_head, read_intended, read_item, read_light, read_linen,
+    read_person, read_rig, read_table,
 };
-pub use camera::{Camera, Format, Light, LightShape, Rig};
+pub use camera::{Camera, Format};
 pub use check::references;
 pub use clean::clean_text;
 pub use crop::{CopyArea, CopySpace, Crop, CropShape};
 pub use head::{Accepted, Group, Head, Look, Revision, Units};
 pub use item::{Face, Finish, Item, Origin, Part, Parts, Role, Size, Tone};
+pub use light::{Card, CardKind, Light, LightShape};
 pub use limits::*;
 pub use linen::{Linen, LinenKind, LinenState};
 pub(crate) use open::read_tree;
 pub use open::{FORMAT, Layout, VERSION, open};
 pub use people::{Action, Exposure, ExposureKind, Hand, Palm, Person, Side, Sleeve, SleeveLength};
 pub use problem::{Problem, ProblemKind};
+pub use rig::{Bag, Counterweight, Hung, Rig, RigKind};
 #[cfg(feature = "schema")]
 pub use schema::schema;
 pub use table::{Floor, Frame, Surface, Table, TableShape};

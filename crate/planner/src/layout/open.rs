@@ -2,19 +2,21 @@
 use serde::{Serialize, Serializer};
 use serde_json::{Map, Value};
 
-use super::camera::{Camera, Light, Rig};
+use super::camera::Camera;
 use super::check::references;
 use super::crop::Crop;
 use super::head::{Accepted, Group, Head};
 use super::item::Item;
+use super::light::{Card, Light};
 use super::limits::{
-    MAX_ACCEPTED, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_ITEMS, MAX_LINENS,
-    MAX_PEOPLE,
+    MAX_ACCEPTED, MAX_CARDS, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_ITEMS,
+    MAX_LINENS, MAX_PEOPLE,
 };
 use super::linen::Linen;
 use super::people::{Exposure, Hand, Person};
 use super::problem::{Problem, ProblemKind};
 use super::read::{Fields, Log, told};
+use super::rig::Rig;
 use super::strict;
 use super::table::{Floor, Frame, Table};
 use super::text::to_lines;
@@ -52,6 +54,9 @@ pub struct Layout {
     pub rig: Rig,
     /// The light.
     pub light: Light,
+    /// Cards that bounce or block it.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub cards: Vec<Card>,
     /// Groups of items.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub groups: Vec<Group>,
@@ -150,6 +155,7 @@ fn read_layout(f: &mut Fields<'_>) -> Layout {
         camera: f.object("camera", Camera::read).unwrap_or_default(),
         rig: f.object("rig", Rig::read).unwrap_or_default(),
         light: f.object("light", Light::read).unwrap_or_default(),
+        cards: f.list("cards", MAX_CARDS, Card::read),
         groups: f.list("groups", MAX_GROUPS, Group::read),
         linens: f.list("linens", MAX_LINENS, Linen::read),
         items: f.list("items", MAX_ITEMS, Item::read),

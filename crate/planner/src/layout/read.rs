@@ -324,14 +324,35 @@ impl<'a> Fields<'a> {
     }
 
     pub(super) fn ids(&mut self, key: &str, most: usize) -> Vec<Id> {
-        let Some(values) = self.array(key, most) else {
-            return Vec::new();
-        };
+        let numbers = self.numbers(key, most, 1..=i64::from(MAX_ID), "ids");
+        numbers.into_iter().map(|n| Id(n as u16)).collect()
+    }
+
+    /// A list of lengths in whole mm, each within `range`.
+    pub(super) fn lengths(
+        &mut self,
+        key: &str,
+        most: usize,
+        range: RangeInclusive<i32>,
+    ) -> Vec<i32> {
+        let (from, to) = (i64::from(*range.start()), i64::from(*range.end()));
+        let allowed = format!("whole mm from {from} to {to}");
+        let numbers = self.numbers(key, most, from..=to, &allowed);
+        numbers.into_iter().map(|n| n as i32).collect()
+    }
+
+    fn numbers(
+        &mut self,
+        key: &str,
+        most: usize,
+        range: RangeInclusive<i64>,
+        allowed: &str,
+    ) -> Vec<i64> {
         let mut out = Vec::new();
-        for v in values {
-            match v.as_u64().filter(|n| (1..=u64::from(MAX_ID)).contains(n)) {
-                Some(n) => out.push(Id(n as u16)),
-                None => self.bad(ProblemKind::Value, key, &line(&v), "ids"),
+        for v in self.array(key, most).unwrap_or_default() {
+            match v.as_i64().filter(|n| range.contains(n)) {
+                Some(n) => out.push(n),
+                None => self.bad(ProblemKind::Value, key, &line(&v), allowed),
             }
         }
         out

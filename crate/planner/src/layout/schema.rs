@@ -8,16 +8,19 @@
 use schemars::{JsonSchema, schema_for};
 use serde_json::{Map, Value, json};
 
-use super::camera::{Format, LightShape};
+use super::camera::Format;
 use super::head::{Look, Units};
 use super::item::{Face, Finish, Origin, Role};
+use super::light::{CardKind, LightShape};
 use super::limits::{
-    MAX_ACCEPTED, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_HEIGHT, MAX_ID, MAX_ITEMS,
-    MAX_LINENS, MAX_NAME, MAX_NOTE, MAX_OUTLINE, MAX_PEOPLE, MAX_PLACE, MAX_SIZE,
+    MAX_ACCEPTED, MAX_CARDS, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_HEIGHT, MAX_ID,
+    MAX_ITEMS, MAX_LENSES, MAX_LINENS, MAX_NAME, MAX_NOTE, MAX_OUTLINE, MAX_PEOPLE, MAX_PIXELS,
+    MAX_PLACE, MAX_SIZE,
 };
 use super::linen::{LinenKind, LinenState};
 use super::open::{FORMAT, VERSION};
 use super::people::{Action, ExposureKind, Palm, Side, SleeveLength};
+use super::rig::{Hung, RigKind};
 use super::table::TableShape;
 
 /// The schema of a layout file (JSON Schema, draft 2020-12).
@@ -126,8 +129,9 @@ fn layout() -> Value {
             ("next_number", whole(1, 60_001)),
             ("floor", object(0, [("colour", colour())])),
             ("camera", camera()),
-            ("rig", object(0, [("ceiling", whole(1_000, MAX_PLACE))])),
+            ("rig", rig()),
             ("light", light()),
+            ("cards", list(MAX_CARDS, card())),
             ("groups", list(MAX_GROUPS, group())),
             ("linens", list(MAX_LINENS, linen())),
             ("items", list(MAX_ITEMS, item())),
@@ -177,7 +181,55 @@ fn frame() -> Value {
 }
 
 fn camera() -> Value {
-    object(0, [("format", words::<Format>()), ("focal", whole(4, 600))])
+    object(
+        0,
+        [
+            ("format", words::<Format>()),
+            ("focal", whole(4, 600)),
+            ("aperture", whole(7, 640)),
+            ("focus_height", whole(0, MAX_HEIGHT)),
+            ("pixels", tuple(2, 1, MAX_PIXELS)),
+            ("lenses", list(MAX_LENSES, whole(4, 600))),
+        ],
+    )
+}
+
+fn rig() -> Value {
+    let mass = || whole(0, 100_000);
+    let counterweight = object(0, [("mass", mass()), ("behind", whole(0, MAX_SIZE))]);
+    let bag = object(0, [("mass", mass()), ("hung", words::<Hung>())]);
+    object(
+        0,
+        [
+            ("ceiling", whole(1_000, MAX_PLACE)),
+            ("kind", words::<RigKind>()),
+            ("at", point()),
+            ("leg_bearing", turn()),
+            ("foot_radius", whole(50, MAX_SIZE)),
+            ("mast_height", whole(100, MAX_PLACE)),
+            ("stand_mass", mass()),
+            ("arm_length", whole(0, MAX_SIZE)),
+            ("arm_mass", mass()),
+            ("load_mass", mass()),
+            ("counterweight", counterweight),
+            ("bag", bag),
+            ("photographer", point()),
+        ],
+    )
+}
+
+fn card() -> Value {
+    object(
+        2,
+        [
+            ("id", id()),
+            ("at", point()),
+            ("kind", words::<CardKind>()),
+            ("turn", turn()),
+            ("width", whole(10, MAX_SIZE)),
+            ("height", whole(10, MAX_SIZE)),
+        ],
+    )
 }
 
 fn light() -> Value {

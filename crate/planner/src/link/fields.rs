@@ -8,8 +8,8 @@ use super::kinds::Kind::{
 };
 use super::kinds::ORIGINS;
 use crate::layout::{
-    MAX_ACCEPTED, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_ITEMS, MAX_LINENS,
-    MAX_PEOPLE,
+    MAX_ACCEPTED, MAX_CARDS, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_ITEMS,
+    MAX_LINENS, MAX_PEOPLE,
 };
 
 /// What a field holds when the link does not store it.
@@ -119,11 +119,32 @@ const FRAME: &[Field] = &[
 
 #[rustfmt::skip]
 const CAMERA: &[Field] = &[
-    field("format", Choice(&["full-frame", "aps-c", "aps-c-small", "four-thirds", "medium"]), Words("full-frame")),
+    field("format", Choice(&["full-frame", "aps-c", "aps-c-small", "four-thirds", "medium", "phone"]), Words("full-frame")),
     field("focal", Whole, Number(50)),
+    field("aperture", Whole, Number(80)),
+    field("focus_height", Whole, Absent),
+    field("pixels", Pair, Absent),
+    field("lenses", Ids, Absent),
 ];
 
-const RIG: &[Field] = &[field("ceiling", Whole, Number(2_600))];
+#[rustfmt::skip]
+const RIG: &[Field] = &[
+    field("ceiling", Whole, Number(2_600)),
+    field("kind", Choice(&["arm", "two-stands", "tripod", "ceiling"]), Words("arm")),
+    field("at", Place, Absent),
+    field("leg_bearing", Turn, Absent),
+    field("foot_radius", Whole, Number(480)),
+    field("mast_height", Whole, Number(3_000)),
+    field("stand_mass", Whole, Number(6_000)),
+    field("arm_length", Whole, Number(1_016)),
+    field("arm_mass", Whole, Number(1_500)),
+    field("load_mass", Whole, Number(2_000)),
+    field("counterweight.mass", Whole, Absent),
+    field("counterweight.behind", Whole, Absent),
+    field("bag.mass", Whole, Absent),
+    field("bag.hung", Choice(&["hub", "lead-leg", "rear-legs"]), Absent),
+    field("photographer", Place, Absent),
+];
 
 #[rustfmt::skip]
 const LIGHT: &[Field] = &[
@@ -223,6 +244,16 @@ const INTENDED: &[Field] = &[
     field("figure", Signed, Number(0)),
 ];
 
+#[rustfmt::skip]
+const CARDS: &[Field] = &[
+    field("at", Place, Always),
+    field("turn", Turn, Number(0)),
+    field("kind", Choice(&["white", "black"]), Words("white")),
+    field("width", Whole, Number(700)),
+    field("height", Whole, Number(500)),
+    field("id", Serial, Next),
+];
+
 const fn one(number: u64, key: &'static str, fields: &'static [Field]) -> Chapter {
     Chapter {
         number,
@@ -242,7 +273,7 @@ const fn list(number: u64, key: &'static str, most: usize, fields: &'static [Fie
 }
 
 /// Every section, in the order of its number.
-pub(super) static SECTIONS: [Chapter; 15] = [
+pub(super) static SECTIONS: [Chapter; 16] = [
     one(1, "", HEAD),
     one(2, "table", TABLE),
     one(3, "floor", FLOOR),
@@ -258,4 +289,5 @@ pub(super) static SECTIONS: [Chapter; 15] = [
     list(13, "exposures", MAX_EXPOSURES, EXPOSURES),
     list(14, "crops", MAX_CROPS, CROPS),
     list(15, "intended", MAX_ACCEPTED, INTENDED),
+    list(16, "cards", MAX_CARDS, CARDS),
 ];

@@ -1,13 +1,15 @@
 //! What of a layout is for others to see.
-use crate::layout::Layout;
+use crate::layout::{Layout, Rig};
 
-/// The layout without the note, the client's name and what the photographer
-/// has accepted, which are nobody else's business.
+/// The layout without the note, the client's name, the rig, the lenses at hand
+/// and what the photographer has accepted, which are nobody else's business.
 #[must_use]
 pub fn public(layout: &Layout) -> Layout {
     let mut shared = layout.clone();
     shared.head.note.clear();
     shared.head.client.clear();
     shared.intended.clear();
+    shared.rig = Rig::default();
+    shared.camera.lenses.clear();
     shared
 }

@@ -53,6 +53,7 @@ impl Sensor {
             Format::ApsCSmall => Self::APS_C_SMALL,
             Format::FourThirds => Self::FOUR_THIRDS,
             Format::Medium => Self::MEDIUM,
+            Format::Phone => Self::PHONE,
         }
     }
 
