@@ -21,6 +21,7 @@ mod read;
 mod rig;
 #[cfg(feature = "schema")]
 mod schema;
+mod size;
 mod strict;
 mod table;
 mod text;
@@ -36,7 +37,7 @@ pub use check::references;
 pub use clean::clean_text;
 pub use crop::{CopyArea, CopySpace, Crop, CropShape};
 pub use head::{Accepted, Group, Head, Look, Revision, Units};
-pub use item::{Face, Finish, Item, Origin, Part, Parts, Role, Size, Tone};
+pub use item::{Face, Finish, Item, Origin, Part, Parts, Role, Tone};
 pub use light::{Card, CardKind, Light, LightShape};
 pub use limits::*;
 pub use linen::{Linen, LinenKind, LinenState};
@@ -47,6 +48,7 @@ pub use problem::{Problem, ProblemKind};
 pub use rig::{Bag, Counterweight, Hung, Rig, RigKind};
 #[cfg(feature = "schema")]
 pub use schema::schema;
+pub use size::Size;
 pub use table::{Floor, Frame, Surface, Table, TableShape};
 pub(crate) use text::line;
 pub use text::to_line;

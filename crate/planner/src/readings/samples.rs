@@ -18,7 +18,7 @@ pub(super) fn laid(more: &str) -> Layout {
 /// A dark disc of a dish without rim.
 pub(super) fn disc(id: u16, x: i32, y: i32, diameter: i32, role: &str) -> String {
     format!(
-        r##"{{"id":{id},"number":{id},"name":"dish {id}","prop":"pot","at":[{x},{y}],
+        r##"{{"id":{id},"number":{id},"name":"dish {id}","prop":"pot","height":0,"at":[{x},{y}],
         "size":{{"shape":"disc","diameter":{diameter}}},"role":"{role}",
         "parts":{{"rim":{{"colours":[{{"srgb":"#20242a","share":100}}]}}}}}}"##
     )

@@ -7,6 +7,7 @@ use glam::DVec2;
 use super::mass::{Dish, dishes};
 use super::walked::{PartWalk, walk_all};
 use crate::layout::{Crop, Id, Item, Layout};
+use crate::optics::View;
 use crate::order;
 use crate::scene::{Scene, crop_outline, flag};
 use crate::shape::frame_outline;
@@ -199,15 +200,15 @@ impl<'a> Study<'a> {
         self.crop
     }
 
-    /// The scene of all exposures together.
+    /// The scene of all exposures together, through the lens.
     pub fn scene(&self) -> &Scene {
         self.scene.get_or_init(|| {
-            let view = match self.crop {
+            let shown = match self.crop {
                 Some(crop) => crop_outline(self.layout, crop),
                 None => frame_outline(&self.layout.frame),
             };
             let before = self.before.map(|b| (b.layout, b.scene));
-            Scene::within(self.layout, None, &view, before)
+            Scene::within(self.layout, None, View::of(self.layout), &shown, before)
         })
     }
 

@@ -4,10 +4,13 @@ use std::rc::Rc;
 
 use glam::DVec2;
 
-use super::{Layer, PartKind, Piece, Scene, arm, in_paint_order, inner, linen_seen, silhouette};
+use super::nearer::in_view_order;
+use super::seen_as::{lifted, seen_mouth, seen_outline, through};
+use super::{Layer, PartKind, Piece, Scene, arm, linen_seen, rise, vessel_of};
 use crate::catalogue;
 use crate::colour::shades;
 use crate::layout::{Hand, Id, Item, Layout, Linen, Origin, Part, Srgb, Table, Tone};
+use crate::optics::View;
 use crate::shape::{CHORD_ERROR, Region, table_outline};
 
 /// Pieces and outlines so far.
@@ -15,6 +18,7 @@ pub(super) struct Laid<'a> {
     pub(super) pieces: Vec<Rc<Piece>>,
     pub(super) touchable: Vec<(Id, Vec<DVec2>)>,
     pub(super) kept: Vec<Option<usize>>,
+    view: View,
     before: Option<Before<'a>>,
 }
 
@@ -29,12 +33,14 @@ impl<'a> Laid<'a> {
     pub(super) fn of(
         layout: &Layout,
         exposure: Option<Id>,
+        view: View,
         before: Option<(&'a Layout, &'a Scene)>,
     ) -> Self {
         let mut laid = Self {
             pieces: Vec::new(),
             touchable: Vec::new(),
             kept: Vec::new(),
+            view,
             before: before.map(|(layout, scene)| Before::of(layout, scene)),
         };
         let table = &layout.table;
@@ -47,10 +53,10 @@ impl<'a> Laid<'a> {
                 &plain(table.surface.colour, table.surface.origin),
             );
         }
-        for layer in in_paint_order(layout) {
+        for layer in in_view_order(layout, view) {
             match layer {
                 Layer::Linen(linen) => laid.linen(table, linen),
-                Layer::Item(item) => laid.item(item),
+                Layer::Item(item) => laid.item(layout, item),
             }
         }
         for hand in &layout.hands {
@@ -111,15 +117,27 @@ impl<'a> Laid<'a> {
         }
     }
 
-    fn item(&mut self, item: &Item) {
+    fn item(&mut self, layout: &Layout, item: &Item) {
+        let view = self.view;
         let kept = self.keep(item.id, |b| {
-            let old = b.layout.items.iter().find(|old| old.id == item.id);
-            old.is_some_and(|old| looks_alike(old, item))
+            b.scene.view == view && stands_alike(b.layout, layout, item)
         });
         if kept {
             return;
         }
-        let outline = silhouette(item);
+        let (rise, vessel) = (rise(layout, item), vessel_of(layout, item));
+        let whole = seen_outline(item, rise, vessel.is_some(), view);
+        let outline = match (view, vessel) {
+            (View::Lens { .. }, Some(vessel)) => {
+                let mouth = seen_mouth(vessel, super::rise(layout, vessel), view);
+                mouth.map_or(Some(whole.clone()), |m| through(&whole, &m))
+            }
+            _ => Some(whole),
+        };
+        // What the walls hide altogether is not seen.
+        let Some(outline) = outline else {
+            return;
+        };
         self.touch(item.id, outline.clone());
         if is_scatter(&item.prop) {
             return;
@@ -128,7 +146,7 @@ impl<'a> Laid<'a> {
         if let Some(rim) = &parts.rim {
             self.piece(item.id, PartKind::Rim, outline.clone(), rim);
         }
-        if let Some((well, inside)) = parts.well.as_ref().zip(inner(item)) {
+        if let Some((well, inside)) = parts.well.as_ref().zip(seen_mouth(item, rise, view)) {
             self.piece(item.id, PartKind::Well, inside, well);
         }
         if let Some(food) = &parts.food {
@@ -137,35 +155,39 @@ impl<'a> Laid<'a> {
     }
 
     fn hand(&mut self, layout: &Layout, hand: &Hand) {
+        let view = self.view;
         let person = layout.people.iter().find(|p| p.id == hand.person);
         let kept = self.keep(hand.id, |b| {
             let whose = b.layout.people.iter().find(|p| p.id == hand.person);
-            b.layout.frame == layout.frame && whose == person && b.layout.hands.contains(hand)
+            let same = b.layout.frame == layout.frame && b.scene.view == view;
+            same && whose == person && b.layout.hands.contains(hand)
         });
         // A hand of another exposure was not made in the scene before.
         if kept && self.pieces.last().is_some_and(|p| p.owner == hand.id) {
             return;
         }
         let arm = arm(layout, hand);
+        let [palm, sleeve, forearm] = [&arm.hand, &arm.sleeve, &arm.forearm]
+            .map(|outline| lifted(outline, view, f64::from(hand.height)));
         let skin = person.map_or(Srgb::default(), |p| p.skin);
         let cloth = person.map_or(Srgb::default(), |p| p.sleeve.colour);
-        self.touch(hand.id, arm.hand.clone());
+        self.touch(hand.id, palm.clone());
         self.piece(
             hand.id,
             PartKind::Sleeve,
-            arm.sleeve,
+            sleeve,
             &plain(cloth, Origin::Measured),
         );
         self.piece(
             hand.id,
             PartKind::Hand,
-            arm.forearm,
+            forearm,
             &plain(skin, Origin::Measured),
         );
         self.piece(
             hand.id,
             PartKind::Hand,
-            arm.hand,
+            palm,
             &plain(skin, Origin::Measured),
         );
     }
@@ -185,9 +207,32 @@ impl<'a> Before<'a> {
     }
 }
 
+/// Whether an item and everything it lies on make the same pieces as before.
+fn stands_alike(before: &Layout, after: &Layout, item: &Item) -> bool {
+    let mut at = Some(item.id);
+    // A layout's `on` is acyclic; the counter ends it all the same.
+    for _ in 0..=after.items.len() {
+        let Some(id) = at else {
+            return true;
+        };
+        let find = |l: &Layout| l.items.iter().find(|i| i.id == id).cloned();
+        let (Some(old), Some(new)) = (find(before), find(after)) else {
+            return false;
+        };
+        if !looks_alike(&old, &new) {
+            return false;
+        }
+        at = new.on;
+    }
+    true
+}
+
 /// Whether two states of an item make the same pieces.
 fn looks_alike(a: &Item, b: &Item) -> bool {
-    (a.at, a.turn) == (b.at, b.turn) && a.size == b.size && a.parts == b.parts && a.prop == b.prop
+    (a.at, a.turn, a.height, a.on) == (b.at, b.turn, b.height, b.on)
+        && a.size == b.size
+        && a.parts == b.parts
+        && a.prop == b.prop
 }
 
 /// A part of one colour.

@@ -1,10 +1,13 @@
 //! What a layout means in space: outlines in paint order, colours, what is
-//! seen of each, and what lies where.
+//! seen of each from above or through the lens, and what lies where.
 mod frame;
 mod hands;
 mod laid;
+mod nearer;
 mod pieces;
 mod pose;
+mod rise;
+mod seen_as;
 mod silhouette;
 mod things;
 
@@ -12,6 +15,7 @@ pub use frame::{crop_outline, linen_drop, linen_form, linen_outline, linen_seen,
 pub use hands::{Arm, FOREARM, HAND_BREADTH, HAND_LENGTH, arm, thumb_direction};
 pub use pieces::{Ground, PartKind, Piece, REACH, Scene};
 pub use pose::{Joint, Pose, digit, hand_outline, pose};
+pub use rise::{Rise, profile_of, rise, vessel_of};
 pub use silhouette::{inner, silhouette};
 pub use things::{
     Layer, effective_role, exposure_number, exposure_numbered, flag, in_paint_order, root,

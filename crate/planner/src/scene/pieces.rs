@@ -7,6 +7,7 @@ use glam::DVec2;
 use super::laid::Laid;
 use crate::colour::{Shade, shades};
 use crate::layout::{Id, Layout, Origin};
+use crate::optics::View;
 use crate::shape::{Region, frame_outline, seen_under};
 
 /// Which part of a thing a piece is.
@@ -54,9 +55,11 @@ pub enum Ground {
     Piece(usize),
 }
 
-/// A layout in space, seen from straight above.
+/// A layout in space as a view shows it.
 #[derive(Clone, Debug)]
 pub struct Scene {
+    /// Where it is seen from.
+    pub view: View,
     /// Pieces from the bottom to the top.
     pub pieces: Vec<Rc<Piece>>,
     /// What the picture or crop shows of the table.
@@ -76,28 +79,36 @@ pub struct Scene {
 pub const REACH: f64 = 1.0;
 
 impl Scene {
-    /// The scene of a layout. `exposure` picks the hands of one exposure;
-    /// `None` shows all hands together.
+    /// The scene of a layout from straight above. `exposure` picks the hands of
+    /// one exposure; `None` shows all hands together.
     #[must_use]
     pub fn of(layout: &Layout, exposure: Option<Id>) -> Self {
-        Self::within(layout, exposure, &frame_outline(&layout.frame), None)
+        Self::within(
+            layout,
+            exposure,
+            View::Above,
+            &frame_outline(&layout.frame),
+            None,
+        )
     }
 
-    /// The scene of a layout as far as `view` shows it. Pieces of the scene of
+    /// The scene of a layout from a view, as far as `shown` shows it. Pieces of the scene of
     /// the layout before are taken over where nothing they are made of
     /// changed; the answer is the same either way.
     #[must_use]
     pub fn within(
         layout: &Layout,
         exposure: Option<Id>,
-        view: &[DVec2],
+        view: View,
+        shown: &[DVec2],
         before: Option<(&Layout, &Self)>,
     ) -> Self {
-        let laid = Laid::of(layout, exposure, before);
+        let laid = Laid::of(layout, exposure, view, before);
         let count = laid.pieces.len();
         Self {
+            view,
             pieces: laid.pieces,
-            frame: Region::from_polygon(view).unwrap_or_default(),
+            frame: Region::from_polygon(shown).unwrap_or_default(),
             floor: shades(&super::laid::plain(layout.floor.colour, Origin::Measured).colours),
             touchable: laid.touchable,
             seen: vec![OnceCell::new(); count],

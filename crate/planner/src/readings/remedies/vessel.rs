@@ -7,6 +7,9 @@ use crate::words::{Arg, noun, say};
 
 /// Pale enamel, for the inside of a vessel. Our own estimate.
 const PALE_INSIDE: Srgb = Srgb::hex(0x00c8_d3df);
+/// What is left dark of the rim where the lining comes up over the lip, mm: the
+/// lens sees food right behind the near rim. Our own estimate.
+const DARK_LIP: i32 = 4;
 /// Pale stoneware: rim and inside. Our own estimates.
 const PALE_VESSEL: [Srgb; 2] = [Srgb::hex(0x00e4_dcca), Srgb::hex(0x00ee_e7d8)];
 
@@ -49,6 +52,7 @@ pub(in super::super) fn pale_inside(study: &Study<'_>, vessels: &[Id]) -> Option
         .filter(|i| vessels.contains(&i.id) && !i.locked && i.parts.well.is_some())
     {
         item.parts.well = Some(Part::plain(PALE_INSIDE));
+        item.size = item.size.clone().with_rim_within(DARK_LIP);
         pot = noun(&item.name).to_string();
         let args = [("thing", Arg::Text(item.name.clone()))];
         let name = say("name-pale-lined", &args);

@@ -1,4 +1,6 @@
 //! The things whose gaps are read.
+use std::collections::BTreeMap;
+
 use glam::DVec2;
 
 use super::super::study::Study;
@@ -61,25 +63,23 @@ pub(super) fn things(study: &Study<'_>) -> Vec<Thing> {
         .iter()
         .filter(|i| i.on.is_none() && !scatter(&i.prop));
     let pieces = &study.scene().pieces;
-    let mut from = 0;
+    let mut outer: BTreeMap<Id, usize> = BTreeMap::new();
+    for (n, p) in pieces.iter().enumerate() {
+        if matches!(p.part, PartKind::Rim | PartKind::Food) {
+            outer.entry(p.owner).or_insert(n);
+        }
+    }
     let mut out: Vec<Thing> = dishes
         .filter_map(|item| {
             let [w, d] = item.size.extent();
             let short = f64::from(w.min(d));
-            // Its outline lies in the scene already, unless it has a well alone;
-            // dishes and their pieces lie in one order.
-            let own = |p: &std::rc::Rc<Piece>| {
-                p.owner == item.id && matches!(p.part, PartKind::Rim | PartKind::Food)
-            };
-            let area = match pieces[from..].iter().position(own) {
-                Some(on) => {
-                    from += on;
-                    Area {
-                        outline: pieces[from].outline.clone(),
-                        region: pieces[from].region.clone(),
-                        short,
-                    }
-                }
+            // Its outline lies in the scene already, unless it has a well alone.
+            let area = match outer.get(&item.id) {
+                Some(n) => Area {
+                    outline: pieces[*n].outline.clone(),
+                    region: pieces[*n].region.clone(),
+                    short,
+                },
                 None => Area::of(silhouette(item), short)?,
             };
             Some(Thing {
