@@ -124,7 +124,7 @@ fn what_is_seen_of_each_piece_is_what_a_painter_leaves_of_it() {
 #[test]
 fn shares_of_colours_are_those_a_painter_counts() {
     for (name, layout) in layouts() {
-        let theirs = painted(&layout, &Scene::of(&layout, None));
+        let theirs = painted(&layout, Study::new(&layout).scene());
         let findings = report(&Study::new(&layout), true).findings;
         let ours = findings.iter().find(|f| f.key == "colour");
         let ours = ours.unwrap_or_else(|| panic!("{name}: colours are told"));

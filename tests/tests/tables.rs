@@ -21,7 +21,7 @@ fn dish(id: usize, numbers: &[f64]) -> Value {
     let corners = numbers[9..].chunks(2).map(|p| [p[0] - x, p[1] - y]);
     let points: Vec<[f64; 2]> = corners.collect();
     let mut item = json!({
-        "id": id, "at": [x, y], "size": { "shape": "outline", "points": points },
+        "id": id, "at": [x, y], "height": 0, "size": { "shape": "outline", "points": points },
         "parts": { "food": { "colours": tones } }
     });
     if numbers[0] > 0.0 {

@@ -13,6 +13,7 @@ pub mod drawing;
 pub mod edit;
 pub mod figure;
 pub mod layout;
+pub mod light;
 pub mod link;
 pub mod measures;
 pub mod optics;
