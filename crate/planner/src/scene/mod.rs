@@ -13,9 +13,11 @@ mod things;
 
 pub use frame::{crop_outline, linen_drop, linen_form, linen_outline, linen_seen, linen_span};
 pub use hands::{Arm, FOREARM, HAND_BREADTH, HAND_LENGTH, arm, thumb_direction};
+pub use nearer::in_view_order;
 pub use pieces::{Ground, PartKind, Piece, REACH, Scene};
 pub use pose::{Joint, Pose, digit, hand_outline, pose};
-pub use rise::{Rise, profile_of, rise, vessel_of};
+pub use rise::{Rise, profile_of, rise, sections, vessel_of};
+pub use seen_as::{lifted, seen_outline};
 pub use silhouette::{inner, silhouette};
 pub use things::{
     Layer, effective_role, exposure_number, exposure_numbered, flag, in_paint_order, root,

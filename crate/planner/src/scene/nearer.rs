@@ -16,7 +16,8 @@ const LOW: f64 = 4.0;
 
 /// Linens and items from the bottom to the top. Of the things no cloth lies
 /// over, what is farther from a lens comes first.
-pub(super) fn in_view_order(layout: &Layout, view: View) -> Vec<Layer<'_>> {
+#[must_use]
+pub fn in_view_order(layout: &Layout, view: View) -> Vec<Layer<'_>> {
     let mut order = in_paint_order(layout);
     let View::Lens { under, .. } = view else {
         return order;

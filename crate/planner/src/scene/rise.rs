@@ -114,7 +114,7 @@ pub fn profile_of(item: &Item) -> Profile {
 
 /// How wide an item is at each height, as pairs of height above the table and
 /// share of its outline; `within` when it lies in a vessel.
-pub(super) fn sections(item: &Item, rise: Rise, within: bool) -> impl Iterator<Item = (f64, f64)> {
+pub fn sections(item: &Item, rise: Rise, within: bool) -> impl Iterator<Item = (f64, f64)> {
     let pair = move |[up, wide]: [u8; 2]| (rise.at(f64::from(up) / 100.0), f64::from(wide) / 100.0);
     let profile = if within { FILLED } else { profile_of(item) };
     profile.iter().copied().map(pair)

@@ -21,7 +21,8 @@ const MOST: f64 = 12.0;
 
 /// What a view shows of an item's outer surface; `within` when it lies in a
 /// vessel.
-pub(super) fn seen_outline(item: &Item, rise: Rise, within: bool, view: View) -> Vec<DVec2> {
+#[must_use]
+pub fn seen_outline(item: &Item, rise: Rise, within: bool, view: View) -> Vec<DVec2> {
     let outline = silhouette(item);
     let View::Lens { .. } = view else {
         return outline;
@@ -72,7 +73,8 @@ pub(super) fn through(outline: &[DVec2], mouth: &[DVec2]) -> Option<Vec<DVec2>> 
 }
 
 /// An outline as it is seen at a height.
-pub(super) fn lifted(outline: &[DVec2], view: View, z: f64) -> Vec<DVec2> {
+#[must_use]
+pub fn lifted(outline: &[DVec2], view: View, z: f64) -> Vec<DVec2> {
     outline.iter().map(|p| view.project(*p, z)).collect()
 }
 

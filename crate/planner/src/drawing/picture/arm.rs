@@ -3,13 +3,15 @@ use glam::DVec2;
 use svg::node::element::Group;
 
 use super::cast::thrown;
+use super::view::{enlarged, translation};
 use crate::drawing::{INK, Limb, Pen, held, limb, raised};
 use crate::layout::{Hand, Layout};
+use crate::optics::View;
 use crate::scene::arm;
 use crate::shape::{CHORD_ERROR, Region, frame_outline, table_outline};
 
 /// The arm that reaches in with one hand.
-pub(super) fn reaching(layout: &Layout, hand: &Hand, pen: &Pen) -> Group {
+pub(super) fn reaching(layout: &Layout, hand: &Hand, eye: View, pen: &Pen) -> Group {
     let person = layout.people.iter().find(|p| p.id == hand.person);
     let look = Limb {
         seed: u32::from(hand.id.0),
@@ -25,8 +27,22 @@ pub(super) fn reaching(layout: &Layout, hand: &Hand, pen: &Pen) -> Group {
     let table = table_outline(&layout.table, CHORD_ERROR);
     let table = Region::from_polygon(&table).unwrap_or_default();
     let ground = Some((&table, DVec2::ZERO));
-    Group::new()
-        .add(raised(&arm.hand, offset, spread, ground))
+    let shadow = raised(&arm.hand, offset, spread, ground);
+    // The frame as it lies at the height of the hand, where the arm is cut.
+    let height = f64::from(hand.height);
+    let (scale, shift) = (eye.scale(height), eye.project(DVec2::ZERO, height));
+    let frame: Vec<DVec2> = frame_outline(&layout.frame)
+        .iter()
+        .map(|corner| (*corner - shift) / scale)
+        .collect();
+    let reach = Group::new()
         .add(held(&arm, hand.action, look.seed, vessel, pen))
-        .add(limb(&arm, &look, &frame_outline(&layout.frame), pen))
+        .add(limb(&arm, &look, &frame, pen));
+    let lifted = match eye {
+        View::Above => reach,
+        View::Lens { .. } => Group::new()
+            .set("transform", translation(shift) + &enlarged(scale))
+            .add(reach),
+    };
+    Group::new().add(shadow).add(lifted)
 }

@@ -9,7 +9,7 @@ use super::view::View;
 use crate::drawing::path::{PathData, short};
 use crate::drawing::{PENCIL, Pen};
 use crate::layout::{Hand, Layout};
-use crate::scene::arm;
+use crate::scene::{arm, lifted};
 use crate::shape::{contains, frame_outline};
 use crate::words::say;
 
@@ -30,7 +30,11 @@ pub(super) fn frame(layout: &Layout, hands: &[&Hand], view: &View, pen: &Pen) ->
     let (sash, label) = window(layout, &corners, unit);
     Group::new()
         .add(veil(&corners, view))
-        .add(on_paper(arms(layout, hands, &corners), view, unit * 0.75))
+        .add(on_paper(
+            arms(layout, hands, view, &corners),
+            view,
+            unit * 0.75,
+        ))
         .add(lined(looped(&corners), PENCIL, unit * 0.8, None))
         .add(on_paper(ticks(&corners, up, tip, unit), view, unit))
         .add(top.set("fill", view.ink).set("font-style", "italic"))
@@ -65,7 +69,7 @@ fn on_paper(data: PathData, view: &View, width: f64) -> Path {
 }
 
 /// The two sides of each arm outside the frame: thin, the shoulder open.
-fn arms(layout: &Layout, hands: &[&Hand], corners: &[DVec2]) -> PathData {
+fn arms(layout: &Layout, hands: &[&Hand], view: &View, corners: &[DVec2]) -> PathData {
     let mut data = PathData::default();
     for hand in hands {
         let arm = arm(layout, hand);
@@ -74,6 +78,7 @@ fn arms(layout: &Layout, hands: &[&Hand], corners: &[DVec2]) -> PathData {
         } else {
             &arm.sleeve
         };
+        let limb = lifted(limb, view.eye, f64::from(hand.height));
         let half = (limb.len() - 2) / 2;
         for side in [&limb[..half], &limb[half..2 * half]] {
             for pair in side.windows(2) {

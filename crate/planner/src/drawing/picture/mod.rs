@@ -10,6 +10,7 @@ mod crops;
 mod cut;
 mod edge;
 mod frame;
+mod lens;
 mod lettering;
 mod marks;
 mod sample;
@@ -29,8 +30,9 @@ use glam::DVec2;
 use svg::node::element::Group;
 
 use super::Pen;
-use crate::layout::{Hand, Layout, Linen};
-use crate::scene::{Layer, in_paint_order};
+use crate::layout::{Hand, Item, Layout, Linen};
+use crate::optics;
+use crate::scene::{Layer, in_view_order};
 
 /// Weight of an ink line, px.
 const WEIGHT: f64 = 1.1;
@@ -47,7 +49,15 @@ pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
     // What lies beside the table waits unfaded past the frame.
     let waits = |linen: &&Linen| view.frame && cloth::is_aside(layout, linen);
     let aside = || layout.linens.iter().filter(waits);
-    for layer in in_paint_order(layout) {
+    // Vessels whose food is being drawn, to be closed with their near rims.
+    let mut open: Vec<&Item> = Vec::new();
+    for layer in in_view_order(layout, view.eye) {
+        if let Layer::Item(item) = layer {
+            while let Some(vessel) = open.pop_if(|v| item.on != Some(v.id)) {
+                let lip = lens::lip(layout, vessel, view.eye, &pen);
+                push(named("lip", vessel.id.0), lip, None);
+            }
+        }
         match layer {
             Layer::Linen(linen) if waits(&linen) => {}
             Layer::Linen(linen) => {
@@ -59,13 +69,28 @@ pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
                 if let Some(shadow) = cast::cast(layout, item, &pen) {
                     push(named("shadow", item.id.0), shadow, at);
                 }
-                push(named("item", item.id.0), thing::thing(item, &pen), at);
+                match view.eye {
+                    optics::View::Above => {
+                        push(named("item", item.id.0), thing::thing(item, &pen), at);
+                    }
+                    optics::View::Lens { .. } => {
+                        let leaning = lens::leaning(layout, item, view.eye, &pen);
+                        push(named("item", item.id.0), leaning, None);
+                        if item.size.rim() > 0 && carries(layout, item) {
+                            open.push(item);
+                        }
+                    }
+                }
             }
         }
     }
+    while let Some(vessel) = open.pop() {
+        let lip = lens::lip(layout, vessel, view.eye, &pen);
+        push(named("lip", vessel.id.0), lip, None);
+    }
     let shown: Vec<&Hand> = layout.hands.iter().filter(|h| seen(view, h)).collect();
     for hand in &shown {
-        let arm = arm::reaching(layout, hand, &pen);
+        let arm = arm::reaching(layout, hand, view.eye, &pen);
         push(named("hand", hand.id.0), arm, None);
     }
     if view.frame {
@@ -79,7 +104,7 @@ pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
     }
     if view.crops != Trims::None {
         let taken = if view.tags {
-            tags::taken(layout, &shown, view.per_pixel)
+            tags::taken(layout, &shown, view.eye, view.per_pixel)
         } else {
             Vec::new()
         };
@@ -90,7 +115,7 @@ pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
         );
     }
     if view.tags {
-        let tags = tags::tags(layout, &shown, view.per_pixel);
+        let tags = tags::tags(layout, &shown, view.eye, view.per_pixel);
         push("tags".into(), tags, None);
     }
     all
@@ -115,6 +140,11 @@ fn named(kind: &str, id: u16) -> String {
     key.push('-');
     key.push_str(&id.to_string());
     key
+}
+
+/// Whether anything lies on or in a thing.
+fn carries(layout: &Layout, item: &Item) -> bool {
+    layout.items.iter().any(|other| other.on == Some(item.id))
 }
 
 fn seen(view: &View, hand: &Hand) -> bool {

@@ -8,6 +8,7 @@ use crate::drawing::INK;
 use crate::drawing::path::{short, tenth};
 use crate::drawing::tone::{Tone, hex, rgb};
 use crate::layout::{Hand, Item, Layout, Role};
+use crate::optics::View;
 use crate::scene;
 
 const PAPER: Tone = rgb(0xfdf9ee);
@@ -19,16 +20,17 @@ const FLAG_BACK: f64 = 34.0;
 
 /// Where the disc of a dish lies: low and to the left, past the rim, off the
 /// face of the food and off the seam of a lost edge.
-fn disc_at(item: &Item, px: f64) -> DVec2 {
+fn disc_at(layout: &Layout, item: &Item, eye: View, px: f64) -> DVec2 {
     let [w, d] = item.size.extent().map(|mm| f64::from(mm) * 0.5);
     let aside = dvec2(-0.65, 0.76);
-    item.at.vec() + aside * dvec2(w, d) + aside * (9.0 * px)
+    let rim = item.at.vec() + aside * dvec2(w, d);
+    eye.project(rim, scene::rise(layout, item).top) + aside * (9.0 * px)
 }
 
 /// Where the flag of a hand hangs.
-fn flag_at(layout: &Layout, hand: &Hand) -> DVec2 {
+fn flag_at(layout: &Layout, hand: &Hand, eye: View) -> DVec2 {
     let arm = scene::arm(layout, hand);
-    arm.wrist - arm.along * FLAG_BACK
+    eye.project(arm.wrist - arm.along * FLAG_BACK, f64::from(hand.height))
 }
 
 /// The dishes that wear a disc.
@@ -38,17 +40,19 @@ fn dishes(layout: &Layout) -> impl Iterator<Item = &Item> {
 }
 
 /// Middles and half extents of all tags, which nothing else written may cover.
-pub(super) fn taken(layout: &Layout, hands: &[&Hand], px: f64) -> Vec<(DVec2, DVec2)> {
-    let discs = dishes(layout).map(|item| (disc_at(item, px), DISC * px));
-    let flags = hands.iter().map(|hand| (flag_at(layout, hand), FLAG * px));
+pub(super) fn taken(layout: &Layout, hands: &[&Hand], eye: View, px: f64) -> Vec<(DVec2, DVec2)> {
+    let discs = dishes(layout).map(|item| (disc_at(layout, item, eye, px), DISC * px));
+    let flags = hands
+        .iter()
+        .map(|hand| (flag_at(layout, hand, eye), FLAG * px));
     discs.chain(flags).collect()
 }
 
 /// The tags of the dishes and of `hands`, `px` mm to a pixel.
-pub(super) fn tags(layout: &Layout, hands: &[&Hand], px: f64) -> Group {
+pub(super) fn tags(layout: &Layout, hands: &[&Hand], eye: View, px: f64) -> Group {
     let mut group = Group::new();
     for item in dishes(layout) {
-        let at = disc_at(item, px);
+        let at = disc_at(layout, item, eye, px);
         let disc = Circle::new()
             .set("cx", tenth(at.x))
             .set("cy", tenth(at.y))
@@ -62,7 +66,7 @@ pub(super) fn tags(layout: &Layout, hands: &[&Hand], px: f64) -> Group {
             .add(written(&item.number.to_string(), at, 13.0, px));
     }
     for hand in hands {
-        let at = flag_at(layout, hand);
+        let at = flag_at(layout, hand, eye);
         let half = dvec2(13.0, 9.0) * px;
         let flag = [
             at - half,

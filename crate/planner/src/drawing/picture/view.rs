@@ -2,8 +2,9 @@
 use glam::DVec2;
 use svg::node::element::Group;
 
-use crate::drawing::path::tenth;
+use crate::drawing::path::{short, tenth};
 use crate::layout::Id;
+use crate::optics;
 use crate::readings::Mark;
 
 /// Whose hands are drawn.
@@ -42,7 +43,9 @@ pub struct View {
     pub per_pixel: f64,
     /// Whose hands.
     pub shown: Shown,
-    /// Marks of findings.
+    /// Where the things are seen from.
+    pub eye: optics::View,
+    /// Marks of findings, as they lie in the picture from there.
     pub marks: Vec<Mark>,
     /// Whether the frame, what lies past it and the marks are drawn.
     pub frame: bool,
@@ -67,6 +70,7 @@ impl Default for View {
         Self {
             per_pixel: 3.0,
             shown: Shown::All,
+            eye: optics::View::Above,
             marks: Vec::new(),
             frame: true,
             crops: Trims::None,
@@ -99,6 +103,14 @@ impl Keyed {
             None => self.group,
         }
     }
+}
+
+/// A `transform` that enlarges about the origin.
+pub(super) fn enlarged(scale: f64) -> String {
+    let mut text = String::from(" scale(");
+    text.push_str(&short(scale));
+    text.push(')');
+    text
 }
 
 /// A `transform` that moves by `by` mm.
