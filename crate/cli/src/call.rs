@@ -11,9 +11,10 @@ overspread: reads overhead table spreads from layout files
                                      what the readings say, as JSON or for people;
                                      scores are of the frame, or of this crop;
                                      or the triangle of fingertips or accents alone
-  overspread draw LAYOUT [--exposure ID] [--crop ID] [-o FILE.svg]
-                                     the picture from above as SVG: the sheet
-                                     with its list, or what one crop keeps
+  overspread draw LAYOUT [--from above|lens] [--exposure ID] [--crop ID] [-o FILE.svg]
+                                     the picture as SVG, from above or through
+                                     the lens: the sheet with its list, or what
+                                     one crop keeps
   overspread check LAYOUT            whether the file is a sound layout
   overspread link LAYOUT             the layout as what follows the # of a link
   overspread unlink LINK             the layout file that a link holds
@@ -49,6 +50,8 @@ pub(crate) enum Call {
         exposure: Option<u16>,
         /// The crop of which the picture is what it keeps.
         crop: Option<u16>,
+        /// Through the lens rather than from above.
+        lens: bool,
         /// Where it goes; standard output when nowhere is named.
         out: Option<String>,
     },
@@ -81,7 +84,7 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
     let mut words: Vec<String> = Vec::new();
     let mut table = false;
     let (mut exposure, mut crop, mut out) = (None, None, None);
-    let mut triangle = None;
+    let (mut triangle, mut from) = (None, None);
     while let Some(arg) = parser.next()? {
         match arg {
             Long("help") | Short('h') => return Ok(Call::Say(HELP.into())),
@@ -93,6 +96,7 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
             Long("triangles") => triangle = Some(corners(&parser.value()?.string()?)?),
             Long("exposure") => exposure = Some(parser.value()?.parse()?),
             Long("crop") => crop = Some(parser.value()?.parse()?),
+            Long("from") => from = Some(through(&parser.value()?.string()?)?),
             Short('o') | Long("output") => out = Some(parser.value()?.string()?),
             Value(word) => words.push(word.string()?),
             other => return Err(other.unexpected()),
@@ -105,8 +109,10 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
             path: path(file),
             exposure,
             crop,
+            lens: from.unwrap_or_default(),
             out,
         }),
+        _ if from.is_some() => Err("--from goes with draw".into()),
         _ if exposure.is_some() || out.is_some() => Err("--exposure and -o go with draw".into()),
         ["read", file] => Ok(Call::Read {
             path: path(file),
@@ -123,6 +129,15 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
         ["schema"] => Ok(Call::Schema),
         [] => Err("a command is missing".into()),
         _ => Err("that call is not known".into()),
+    }
+}
+
+/// Whether a picture is drawn through the lens.
+fn through(from: &str) -> Result<bool, lexopt::Error> {
+    match from {
+        "above" => Ok(false),
+        "lens" => Ok(true),
+        _ => Err("--from is above or lens".into()),
     }
 }
 
@@ -158,11 +173,22 @@ mod tests {
             path: "a".into(),
             exposure: Some(3),
             crop: Some(7),
+            lens: true,
             out: Some("b.svg".into()),
         };
-        let words = ["draw", "a", "--exposure=3", "--crop", "7", "-o", "b.svg"];
+        let words = [
+            "draw",
+            "a",
+            "--exposure=3",
+            "--crop",
+            "7",
+            "--from",
+            "lens",
+            "-o",
+            "b.svg",
+        ];
         assert_eq!(called(&words).expect("known"), draw, "with values");
-        let wrong: [&[&str]; 12] = [
+        let wrong: [&[&str]; 13] = [
             &[],
             &["check"],
             &["check", "a", "b"],
@@ -173,6 +199,7 @@ mod tests {
             &["draw", "a", "--exposure"],
             &["draw", "a", "--crop", "post"],
             &["draw", "a", "--table"],
+            &["draw", "a", "--from", "below"],
             &["check", "a", "--crop", "3"],
             &["read", "a", "-o", "b"],
         ];

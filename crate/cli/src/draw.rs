@@ -1,14 +1,17 @@
 //! The picture of a layout, or why there is none.
 use planner::drawing::{Shown, View, cut_file, sheet};
 use planner::layout::{Id, Layout};
+use planner::optics;
 
 use crate::report::missing;
 
-/// The sheet, or what a crop keeps, with all hands or those of one exposure.
+/// The sheet, or what a crop keeps, with all hands or those of one exposure,
+/// from above or through the lens.
 pub(crate) fn drawn(
     layout: &Layout,
     exposure: Option<u16>,
     crop: Option<u16>,
+    lens: bool,
 ) -> Result<String, String> {
     let shown = match exposure.map(Id) {
         None => Shown::All,
@@ -18,11 +21,17 @@ pub(crate) fn drawn(
             return Err(missing("exposure", id, &ids));
         }
     };
+    let eye = if lens {
+        optics::View::of(layout)
+    } else {
+        optics::View::Above
+    };
     let Some(id) = crop.map(Id) else {
-        return Ok(sheet(layout, shown));
+        return Ok(sheet(layout, shown, eye));
     };
     let view = View {
         shown,
+        eye,
         fine: true,
         ..View::default()
     };

@@ -70,9 +70,10 @@ fn answer(call: &Call) -> Result<String, Fault> {
             path,
             exposure,
             crop,
+            lens,
             out,
         } => {
-            let drawn = draw::drawn(&opened(path)?, *exposure, *crop);
+            let drawn = draw::drawn(&opened(path)?, *exposure, *crop, *lens);
             let drawn = drawn.map_err(|what| Fault::Missing(path.clone(), what))? + "\n";
             let Some(out) = out.as_deref().filter(|out| *out != "-") else {
                 return Ok(drawn);

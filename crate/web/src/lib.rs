@@ -40,6 +40,8 @@ pub struct Planner {
     /// What is written over the things, which changes while they are dragged.
     over: Option<Sheet>,
     view: View,
+    /// Whether the picture is drawn through the lens rather than from above.
+    through: bool,
 }
 
 impl Planner {
@@ -54,6 +56,7 @@ impl Planner {
             sheet: None,
             over: None,
             view: pages::on_page(),
+            through: false,
         }
     }
 

@@ -1,6 +1,7 @@
 //! The drawing on the page and what leaves it: picture, link, code.
 use planner::drawing::{Shown, Trims, View, cut, groups, marked, sheet, view_box};
 use planner::layout::Id;
+use planner::optics;
 use planner::scene::exposure_numbered;
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
@@ -45,6 +46,17 @@ pub(crate) const fn trims(crops: i32) -> Trims {
     }
 }
 
+impl Planner {
+    /// Where the picture is seen from.
+    pub(crate) fn eye(&self) -> optics::View {
+        if self.through {
+            optics::View::of(self.now())
+        } else {
+            optics::View::Above
+        }
+    }
+}
+
 #[wasm_bindgen]
 impl Planner {
     /// Draws the things into `root` from here on, and what is written over
@@ -84,11 +96,17 @@ impl Planner {
         };
     }
 
+    /// Shows the things through the lens, or from above.
+    pub fn see_through(&mut self, lens: bool) {
+        self.through = lens;
+    }
+
     /// Brings the drawing to the layout; returns how many groups were made.
     ///
     /// # Errors
     /// When the page refuses a node.
     pub fn patch(&mut self) -> Result<u32, JsValue> {
+        self.view.eye = self.eye();
         let (Some(sheet), Some(over)) = (&mut self.sheet, &mut self.over) else {
             return Ok(0);
         };
@@ -126,6 +144,7 @@ impl Planner {
         let layout = self.now();
         let view = View {
             crops: if lines { Trims::All } else { Trims::None },
+            eye: optics::View::of(layout),
             ..on_page()
         };
         let across = if lines { PRINTED } else { ACROSS[0] };
@@ -143,7 +162,7 @@ impl Planner {
     /// The picture as a file that stands alone.
     #[must_use]
     pub fn picture(&self) -> String {
-        sheet(self.now(), Shown::All)
+        sheet(self.now(), Shown::All, self.eye())
     }
 
     /// Text as a code, or nothing when it is too long for one.

@@ -4,7 +4,7 @@ use planner::commands::{move_by, move_picked, turn_by, turn_picked};
 use planner::drawing::Trims;
 use planner::layout::{Id, Layout};
 use planner::readings::{
-    Finding, Kept, Live as Figures, Mark, Report, Scores, Study, live, report, shifts,
+    Finding, Kept, Live as Figures, Mark, Report, Scores, Study, flat_marks, live, report, shifts,
 };
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
@@ -39,14 +39,28 @@ fn bare(layout: &Layout) -> Layout {
 /// Marks of the finding of this key, or of the pressing ones for none. What a
 /// crop cuts means something only beside its line; without it, it is marked
 /// when it is asked for.
-fn marks_of(report: &Report, key: &str, crops: Trims) -> Vec<Mark> {
-    let marks = |f: &Finding| f.marks.clone();
+fn marks_of(
+    report: &Report,
+    key: &str,
+    crops: Trims,
+    marks: impl Fn(&Finding) -> Vec<Mark>,
+) -> Vec<Mark> {
     if key.is_empty() {
         let shown = |f: &&Finding| beside(&f.key, crops);
-        report.pressing().filter(shown).flat_map(marks).collect()
+        report.pressing().filter(shown).flat_map(&marks).collect()
     } else {
         let asked = report.findings.iter().filter(|f| f.key == key);
         asked.flat_map(marks).collect()
+    }
+}
+
+/// The marks of a finding as they lie in the picture, through the lens or from
+/// above.
+fn drawn(layout: &Layout, about: &[Id], marks: &[Mark], through: bool) -> Vec<Mark> {
+    if through {
+        marks.to_vec()
+    } else {
+        flat_marks(layout, about, marks)
     }
 }
 
@@ -100,8 +114,9 @@ impl Planner {
     pub fn pick_marks(&mut self, key: &str, crops: i32) {
         self.view.crops = trims(crops);
         let report = self.report.as_ref();
-        self.view.marks =
-            report.map_or_else(Vec::new, |report| marks_of(report, key, self.view.crops));
+        let marks = |f: &Finding| drawn(self.now(), &f.about, &f.marks, self.through);
+        let picked = report.map(|report| marks_of(report, key, self.view.crops, marks));
+        self.view.marks = picked.unwrap_or_default();
     }
 
     /// The marks picked last, as [`Planner::show_marks`] takes them.
@@ -156,7 +171,8 @@ impl Planner {
             .findings
             .iter()
             .filter(|f| changed(&f.key) && beside(&f.key, crops));
-        self.view.marks = shown.flat_map(|f| f.marks.iter().cloned()).collect();
+        let marks = shown.flat_map(|f| drawn(&after, &f.about, &f.marks, self.through));
+        self.view.marks = marks.collect();
         // What is over keeps its last sentence.
         let said = |key: &str| {
             let told = now.findings.iter().find(|f| f.key == key);

@@ -29,7 +29,7 @@ pub use picture::{
     Cut, Keyed, Shown, Trims, View, alone, cut, cut_file, groups, marked, sample, sheet, swatch,
     translation, view_box, waiting,
 };
-pub use prop::{Ware, prop};
+pub use prop::{Ware, flame, prop};
 pub use shadow::{Ground, raised, shadows};
 pub use surface::surface;
 pub use tone::{INK, PENCIL, Tone, rgb};

@@ -124,6 +124,31 @@ pub enum Mark {
     },
 }
 
+impl Mark {
+    /// The mark with every point of it carried.
+    pub(super) fn carried(&self, carry: &dyn Fn(DVec2) -> DVec2) -> Self {
+        let mut mark = self.clone();
+        match &mut mark {
+            Self::LostEdge { line: points }
+            | Self::Overrun {
+                outline: points, ..
+            }
+            | Self::Area {
+                outline: points, ..
+            }
+            | Self::Triangle { corners: points }
+            | Self::Group { outline: points } => points.iter_mut().for_each(|p| *p = carry(*p)),
+            Self::Gap { from, to, .. } | Self::Arrow { from, to } => {
+                (*from, *to) = (carry(*from), carry(*to));
+            }
+            Self::Swatch { at, .. } | Self::Ring { at, .. } | Self::Label { at, .. } => {
+                *at = carry(*at);
+            }
+        }
+        mark
+    }
+}
+
 fn point<S: Serializer>(p: &DVec2, s: S) -> Result<S::Ok, S::Error> {
     p.to_array().serialize(s)
 }

@@ -1,5 +1,6 @@
 //! While something is dragged: states, figures, marks and sentences without
 //! their workings, and what the move makes better or worse.
+use crate::layout::Id;
 use crate::order::sort;
 use serde::Serialize;
 
@@ -26,6 +27,9 @@ pub struct Figure {
     pub taste: bool,
     /// As the finding's.
     pub figure: f64,
+    /// As the finding's.
+    #[serde(skip)]
+    pub about: Vec<Id>,
     /// As the finding's; without labels while something is dragged.
     pub marks: Vec<Mark>,
     /// As the finding's.
@@ -87,6 +91,7 @@ impl Figure {
             rank: f.rank,
             taste: f.taste,
             figure: f.figure,
+            about: f.about,
             marks: f.marks,
             sentence: f.sentence,
         }

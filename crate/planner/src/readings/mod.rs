@@ -9,6 +9,7 @@ mod crops;
 mod direction;
 mod finding;
 mod fit;
+mod flat;
 mod hero;
 mod live;
 mod mass;
@@ -33,6 +34,7 @@ mod triangle_asked;
 mod walked;
 
 pub use finding::{Finding, Grade, Mark, Remedy, State};
+pub use flat::flat_marks;
 pub use live::{Figure, Live, Shift, Shifts, live, shifts};
 pub use report::{Report, Scores, Waiting, report, scores};
 pub use rules::{RULES, Rule, Unit};

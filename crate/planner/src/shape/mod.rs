@@ -33,6 +33,7 @@ pub use gap::{Gap, gap, gap_within};
 pub use hull::hull;
 pub use outline::{frame_outline, outline, table_outline, well};
 pub use overlap::{clearing_move, thinned};
+pub(crate) use polygon::edges;
 pub use polygon::{area, area_on_side, centroid, contains, perimeter, signed_area};
 pub use region::Region;
 pub use traced::{TRACED_SIDES, TraceFault, is_simple, scale_of, scaled, stroke, traced};

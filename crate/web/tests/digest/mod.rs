@@ -2,6 +2,7 @@
 use std::fmt;
 
 use planner::drawing::{Shown, sheet};
+use planner::optics::View;
 use planner::readings::{Study, report};
 use planner::starters::harbour_supper;
 
@@ -55,5 +56,6 @@ pub(crate) fn of_the_supper() -> Digest {
     }
     digest
         .text(&format!("{:?}", read.scores))
-        .text(&sheet(&layout, Shown::All))
+        .text(&sheet(&layout, Shown::All, View::Above))
+        .text(&sheet(&layout, Shown::All, View::of(&layout)))
 }

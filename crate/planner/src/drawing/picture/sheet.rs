@@ -9,6 +9,7 @@ use super::lettering::lettering;
 use super::view::{INKED, PAPER, Shown, Trims, View};
 use crate::drawing::path::tenth;
 use crate::layout::Layout;
+use crate::optics;
 use crate::order;
 use crate::words::{Arg, say};
 
@@ -22,14 +23,15 @@ const FOOT: f64 = 62.0;
 const MARGIN: f64 = 60.0;
 const ROW: f64 = 26.0;
 
-/// The sheet with the hands of `shown`.
+/// The sheet with the hands of `shown`, seen from `eye`.
 #[must_use]
-pub fn sheet(layout: &Layout, shown: Shown) -> String {
+pub fn sheet(layout: &Layout, shown: Shown, eye: optics::View) -> String {
     let [x, y, width, height] = area(layout, None).unwrap_or_default();
     let px = width / ACROSS;
     let view = View {
         per_pixel: px * 1.5,
         shown,
+        eye,
         fine: true,
         crops: Trims::All,
         ..View::default()

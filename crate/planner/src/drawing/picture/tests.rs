@@ -104,7 +104,7 @@ fn elements(file: &str) -> Vec<String> {
 
 #[test]
 fn the_sheet_stands_alone_with_title_version_and_list() {
-    let file = sheet(&laid(), Shown::All);
+    let file = sheet(&laid(), Shown::All, optics::View::Above);
     let first = elements(&file).remove(0);
     assert_eq!(first, "svg", "a document");
     for words in [
@@ -122,7 +122,7 @@ fn the_sheet_stands_alone_with_title_version_and_list() {
     }
     assert!(!file.contains("var("), "no paint of the page's");
     assert!(!file.contains(" style="), "presentation attributes only");
-    let one = sheet(&laid(), Shown::Exposure(Id(22)));
+    let one = sheet(&laid(), Shown::Exposure(Id(22)), optics::View::Above);
     assert!(
         one.contains("\n2A\n") && !one.contains("\n1A\n"),
         "one exposure"
@@ -131,7 +131,7 @@ fn the_sheet_stands_alone_with_title_version_and_list() {
 
 #[test]
 fn a_sheet_of_an_empty_table_is_a_drawing_too() {
-    let file = sheet(&Layout::empty(LayoutId(1)), Shown::All);
+    let file = sheet(&Layout::empty(LayoutId(1)), Shown::All, optics::View::Above);
     assert!(elements(&file).len() > 5, "table, frame and top");
     assert!(!file.contains("version"), "no version yet");
 }

@@ -62,6 +62,15 @@ pub fn prop(kind: Prop, form: &Form, ware: &Ware, pen: &Pen) -> Group {
     s.done()
 }
 
+/// The flame of a candle by itself, about the middle of its wax.
+#[must_use]
+pub fn flame(form: &Form, pen: &Pen) -> Group {
+    let form = designed(Prop::Candle, form);
+    let mut s = Sketch::new(pen, Dice::new(form.seed, EDGE), Frame::turned(form.turn));
+    tall::lit(&mut s, form.half);
+    s.done()
+}
+
 /// A prop made of coats over its outline.
 fn coated(s: &mut Sketch<'_>, kind: Prop, half: DVec2, ware: &Ware, shape: &Rows) {
     let own = [ware.rim, ware.well.unwrap_or_else(|| deeper(ware.rim))];

@@ -50,6 +50,11 @@ pub(super) fn candle(s: &mut Sketch<'_>, half: DVec2, ware: &Ware) {
     let side = s.facing(DVec2::ZERO, half * 0.25, PI - 0.9, PI + 0.9);
     s.lines(&[side], rgb(0xcdbb92), 1.4, 0.9);
     s.ink(&wax, 0.9);
+    lit(s, half);
+}
+
+/// The flame over the middle of the wax.
+pub(super) fn lit(s: &mut Sketch<'_>, half: DVec2) {
     let flame = [
         dvec2(-0.16, 0.02),
         dvec2(-0.1, -0.14),
