@@ -13,7 +13,7 @@ import { Cured, First } from "./panels/first";
 import { Exposures, HandsPanel, OneHand } from "./panels/hands";
 import { PapersPanel } from "./panels/papers";
 import { Settings } from "./panels/settings";
-import { Sights } from "./panels/sight";
+import { Sights, Through } from "./panels/sight";
 import { isOn, Several } from "./panels/several";
 import { Strew } from "./panels/strew";
 import { Start } from "./panels/start";
@@ -106,6 +106,7 @@ function Table({ layout }: { layout: Layout }): JSX.Element {
       )}
       <Findings />
       <Exposures />
+      <Through />
       <Sights />
       <Keeps layout={layout} />
       <Settings />

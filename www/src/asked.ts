@@ -17,6 +17,8 @@ export interface View {
   crop: Id;
   key: string;
   crops: number;
+  /** Whether the picture is seen through the lens. */
+  lens: boolean;
 }
 
 /** How far a drag or a turn in hand has come. */

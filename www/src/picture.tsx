@@ -93,7 +93,7 @@ export function Picture(): JSX.Element {
     };
     const abandon = listen(element, view, {
       grab(x, y, finger) {
-        if (state.stage.value === "first" || state.readOnly.value || mirrored()) return false;
+        if (state.stage.value === "first" || state.readOnly.value || still()) return false;
         const many = several.along.value.has(session.core().hit(x, y)[0] ?? 0);
         if (many && session.core().grab_picked(Uint16Array.from(state.picked.value))) {
           overlay.take(state.picked.value, finger);
@@ -126,7 +126,7 @@ export function Picture(): JSX.Element {
       tap: (x, y, more) => tap(view, x, y, more),
       counts: () => state.picking.value,
       handle(x, y, finger) {
-        if (mirrored() || state.readOnly.value || !overlay.onHandle(view, x, y)) return false;
+        if (still() || state.readOnly.value || !overlay.onHandle(view, x, y)) return false;
         const [ids, core] = [inHand(), session.core()];
         const many = state.picked.value.length > 0;
         if (!(many ? core.grab_picked(Uint16Array.from(ids)) : core.grab(ids[0] ?? 0, state.inside.value))) return false;
@@ -158,6 +158,7 @@ export function Picture(): JSX.Element {
       void state.exposure.value;
       void state.crops.value;
       void state.stage.value;
+      void state.through.value;
       session.redraw();
     });
     return () => {
@@ -185,7 +186,7 @@ export function Picture(): JSX.Element {
       {/* What changes in a drag, apart, so that the things below need not be painted again. */}
       <svg ref={over} aria-hidden="true">
         <g ref={written} {...seenAs(state.seen.value, frame)} />
-        <g ref={above} class={mirrored() ? "hidden" : undefined} />
+        <g ref={above} class={still() ? "hidden" : undefined} />
         <g ref={trail.showOn}>
           <polyline class="trail" />
           <polyline class="trail" />
@@ -201,8 +202,8 @@ export function Picture(): JSX.Element {
   );
 }
 
-/** In a mirror nothing is where a finger finds it: there it is only looked at. */
-const mirrored = (): boolean => state.seen.value === "mirror";
+/** In a mirror and through the lens nothing is where a finger finds it: there it is only looked at. */
+const still = (): boolean => state.seen.value === "mirror" || state.through.value;
 
 /** Has the readings follow what is in hand. */
 function tell(halfDegrees: number): void {
@@ -250,7 +251,7 @@ let inner: [number, number] | undefined;
  * thing under the finger, and on the same spot to the next one below it.
  */
 function tap(view: Window, x: number, y: number, more: boolean): void {
-  if (state.stage.value === "first" || mirrored()) return;
+  if (state.stage.value === "first" || still()) return;
   if (brush.down(view, x, y)) return void brush.up();
   const core = session.core();
   const found = [...core.hit(x, y)];

@@ -46,7 +46,7 @@ export function begin(own: Page): void {
 function view(): View {
   const noHands = state.early.value;
   const key = noHands ? state.firstFinding.value?.key : state.openFinding.value;
-  return { noHands, crop: state.crop.value ?? 0, key: key ?? "", crops: state.crops.value };
+  return { noHands, crop: state.crop.value ?? 0, key: key ?? "", crops: state.crops.value, lens: state.through.value };
 }
 
 /** Whether both are read alike. */

@@ -63,6 +63,7 @@ export function redraw(): void {
   const early = state.early.value;
   const hands = early ? -1 : state.exposure.value;
   planner.view(scale, hands, state.crops.value);
+  planner.see_through(state.through.value);
   planner.patch();
 }
 

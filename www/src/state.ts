@@ -54,6 +54,9 @@ export const sight = signal<Sight>("plain");
 export const seen = computed(() =>
   place.value === "table" && stage.value === "work" ? sight.value : "plain",
 );
+/** Whether it is to be seen through the lens rather than from above, and is. */
+export const lens = signal(false);
+export const through = computed(() => lens.value && stage.value === "work");
 export const newer = signal<(() => void) | undefined>(undefined);
 /** Whether the picture is enlarged or moved from where it is at rest. */
 export const enlarged = signal(false);

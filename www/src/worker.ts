@@ -8,7 +8,7 @@ import type { Report } from "./core";
 
 let planner: Planner;
 let revision = 0;
-let shown: View = { noHands: false, crop: 0, key: "", crops: -1 };
+let shown: View = { noHands: false, crop: 0, key: "", crops: -1, lens: false };
 let due = false;
 
 const tell = (answer: Answer): void => postMessage(answer);
@@ -30,6 +30,7 @@ function read(): void {
   for (const finding of report.findings) {
     if (finding.remedy) finding.remedy.record = planner.remedy_record(finding.key);
   }
+  planner.see_through(shown.lens);
   planner.pick_marks(shown.key, shown.crops);
   tell({ tell: "read", revision, view: shown, report, marks: marks() });
 }
@@ -52,6 +53,7 @@ function take(asked: Ask): void {
       const again = asked.noHands !== shown.noHands || asked.crop !== shown.crop;
       shown = asked;
       if (again || due) return revision > 0 ? soon() : undefined;
+      planner.see_through(shown.lens);
       planner.pick_marks(shown.key, shown.crops);
       return tell({ tell: "marks", revision, marks: marks() });
     }

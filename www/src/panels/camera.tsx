@@ -7,6 +7,7 @@ import { act } from "../acts";
 import type { Layout } from "../core";
 import { Choice, Panel, Stepper } from "../parts/controls";
 import { length, report } from "../state";
+import { Through } from "./sight";
 
 const FORMATS = [
   ["full-frame", "36 × 24 mm"],
@@ -41,6 +42,7 @@ export function CameraPanel({ layout }: { layout: Layout }): JSX.Element {
   };
   return (
     <Panel title={say.placeCamera}>
+      <Through />
       <Choice
         name={say.sensor}
         options={FORMATS}

@@ -34,6 +34,23 @@ export function Sights(): JSX.Element {
   );
 }
 
+/** From above, where things are moved, or as the lens will see them. */
+export function Through(): JSX.Element {
+  const ways = [
+    [false, say.fromAbove],
+    [true, say.throughLens],
+  ] as const;
+  return (
+    <div class="steps" role="group" aria-label={say.seenFrom}>
+      {ways.map(([lens, label]) => (
+        <button key={label} aria-pressed={state.lens.value === lens} onClick={() => (state.lens.value = lens)}>
+          {label}
+        </button>
+      ))}
+    </div>
+  );
+}
+
 /** Grey of the same luminance, so of the same L*, and a blur in mm of the table. */
 export function Filters({ frame }: { frame: Frame | undefined }): JSX.Element {
   return (

@@ -242,6 +242,9 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     // Hands.
     ("hands", "Hands"),
     ("exposure-shown", "Exposure shown"),
+    ("seen-from", "Seen"),
+    ("from-above", "from above"),
+    ("through-lens", "through the lens"),
     ("sight", "Look at it"),
     ("sight-plain", "as it is"),
     ("sight-grey", "in grey"),
