@@ -335,9 +335,9 @@ impl<'a> Fields<'a> {
         most: usize,
         range: RangeInclusive<i32>,
     ) -> Vec<i32> {
-        let (from, to) = (i64::from(*range.start()), i64::from(*range.end()));
-        let allowed = format!("whole mm from {from} to {to}");
-        let numbers = self.numbers(key, most, from..=to, &allowed);
+        let allowed = format!("whole mm from {} to {}", range.start(), range.end());
+        let range = i64::from(*range.start())..=i64::from(*range.end());
+        let numbers = self.numbers(key, most, range, &allowed);
         numbers.into_iter().map(|n| n as i32).collect()
     }
 
@@ -359,11 +359,8 @@ impl<'a> Fields<'a> {
     }
 
     pub(super) fn points(&mut self, key: &str, most: usize) -> Vec<Point> {
-        let Some(values) = self.array(key, most) else {
-            return Vec::new();
-        };
         let mut out = Vec::new();
-        for v in values {
+        for v in self.array(key, most).unwrap_or_default() {
             self.map.insert(key.into(), v);
             out.extend(self.point(key));
         }

@@ -6,6 +6,7 @@ use planner::drawing::{Shown, sheet};
 use planner::edit::{Edit, History};
 use planner::layout::{Item, Layout, open};
 use planner::link::{link, unlink};
+use planner::optics::View;
 use planner::readings::{Finding, Mark, Report, Study, live, report};
 use proptest::prelude::*;
 use proptest::test_runner::Config;
@@ -209,9 +210,11 @@ proptest! {
             let all = [scores.balance, scores.triangle, scores.separation];
             prop_assert!(all.into_iter().flatten().all(f64::is_finite), "{scores:?}");
         }
-        let drawing = sheet(history.layout(), Shown::All);
-        for word in ["NaN", "\"inf", "-inf"] {
-            prop_assert!(!drawing.contains(word), "{word} in the drawing");
+        for eye in [View::Above, View::of(history.layout())] {
+            let drawing = sheet(history.layout(), Shown::All, eye);
+            for word in ["NaN", "\"inf", "-inf"] {
+                prop_assert!(!drawing.contains(word), "{word} in the drawing, {eye:?}");
+            }
         }
     }
 
