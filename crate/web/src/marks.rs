@@ -21,6 +21,7 @@ pub(crate) fn numbers(marks: &[Mark]) -> Vec<f64> {
             Mark::Label { at, .. } => (6.0, &[*at]),
             Mark::Group { outline } => (7.0, outline),
             Mark::Area { outline, .. } => (8.0, outline),
+            Mark::Glare { outline } => (10.0, outline),
             Mark::Swatch { at, side, tone, .. } => {
                 let [r, g, b] = tone.0.map(f64::from);
                 (9.0, &[*at, DVec2::new(*side, r), DVec2::new(g, b)])
@@ -89,6 +90,7 @@ pub(crate) fn read(mut row: &[f64], words: &str) -> Vec<Mark> {
                 outline: points,
                 label: label(),
             },
+            (10, _) => Mark::Glare { outline: points },
             _ => break,
         });
     }
@@ -138,6 +140,9 @@ mod tests {
             Mark::Area {
                 outline: vec![b, a, c],
                 label: "a fifth".into(),
+            },
+            Mark::Glare {
+                outline: vec![a, c, b],
             },
             Mark::Gap {
                 from: b,

@@ -90,7 +90,11 @@ fn light(layout: &Layout, mirror: &Mirror) -> Vec<DVec2> {
 
 /// From the mast to the camera; a bar between two stands as far beyond it.
 fn arm(layout: &Layout, mirror: &Mirror) -> Vec<DVec2> {
-    let Some(at) = layout.rig.at.filter(|_| layout.rig.kind != RigKind::Ceiling) else {
+    let Some(at) = layout
+        .rig
+        .at
+        .filter(|_| layout.rig.kind != RigKind::Ceiling)
+    else {
         return Vec::new();
     };
     let (mast, lens) = (at.vec(), mirror.under);

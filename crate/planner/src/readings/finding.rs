@@ -115,6 +115,12 @@ pub enum Mark {
         /// What is written.
         text: String,
     },
+    /// What a shining surface mirrors: a pale, hatched patch.
+    Glare {
+        /// Its outline.
+        #[serde(serialize_with = "points")]
+        outline: Vec<DVec2>,
+    },
     /// Things that read as one group: a soft line round them all, neither
     /// hatched nor ticked, for nothing is wrong with it.
     Group {

@@ -10,6 +10,7 @@ mod direction;
 mod finding;
 mod fit;
 mod flat;
+mod glare;
 mod hero;
 mod live;
 mod mass;

@@ -6,8 +6,8 @@ use super::separation::separation_score_of;
 use super::study::Study;
 use super::triangle_asked::{Corners, asked_triangle};
 use super::{
-    balance, colour, crops, direction, fit, hero, separation_findings, settings, space, spacing,
-    triangle,
+    balance, colour, crops, direction, fit, glare, hero, separation_findings, settings, space,
+    spacing, triangle,
 };
 use crate::layout::{Id, Role};
 use crate::order;
@@ -92,6 +92,7 @@ pub(super) fn findings(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     findings.extend(triangle::read(study.viewed()));
     findings.extend(hero::read(study));
     findings.extend(settings::read(study));
+    findings.extend(glare::read(study, settled));
     findings.extend(space::read(study, settled));
     findings.extend(direction::into_copy(study, settled));
     if study.tells_all() {

@@ -260,6 +260,11 @@ impl<'a> Study<'a> {
         self.words.set(words);
     }
 
+    /// How much is said.
+    pub(super) const fn words(&self) -> Words {
+        self.words.get()
+    }
+
     /// Whether all is told: what is silent until asked is left out of a drag.
     pub(super) fn tells_all(&self) -> bool {
         self.words.get() == Words::All

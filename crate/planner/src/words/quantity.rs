@@ -68,6 +68,22 @@ pub fn length(mm: f64, units: Units) -> String {
     }
 }
 
+/// A direction in degrees as the hand of a clock points: "10 o’clock", "10:30".
+#[must_use]
+pub fn clock(degrees: f64) -> String {
+    let minutes = ((degrees * 2.0).round() as i64).rem_euclid(720);
+    let hour = match minutes / 60 {
+        0 => 12,
+        hour => hour,
+    };
+    let hour = hour.to_string();
+    match minutes % 60 {
+        0 => say("clock-hour", &[("hour", Arg::Text(hour))]),
+        rest if rest < 10 => hour + ":0" + &rest.to_string(),
+        rest => hour + ":" + &rest.to_string(),
+    }
+}
+
 /// Where a place is in the picture: "top left", "middle", "bottom".
 #[must_use]
 pub fn place(at: Point, frame: &Frame) -> String {
@@ -120,6 +136,19 @@ mod tests {
         assert_eq!(percent(0.001), "1%", "a little");
         assert_eq!(percent(0.997), "99%", "nearly all");
         assert_eq!(percent(1.0), "100%", "all");
+    }
+
+    #[test]
+    fn directions_read_as_the_hand_of_a_clock() {
+        for (degrees, told) in [
+            (0.0, "12 o’clock"),
+            (300.0, "10 o’clock"),
+            (315.0, "10:30"),
+            (-60.0, "10 o’clock"),
+            (362.5, "12:05"),
+        ] {
+            assert_eq!(clock(degrees), told, "{degrees}°");
+        }
     }
 
     #[test]

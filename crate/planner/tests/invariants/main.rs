@@ -67,9 +67,10 @@ fn points(mark: &Mark) -> Vec<f64> {
     match mark {
         Mark::LostEdge { line } => flat(line),
         Mark::Gap { from, to, .. } | Mark::Arrow { from, to } => flat(&[*from, *to]),
-        Mark::Overrun { outline, .. } | Mark::Area { outline, .. } | Mark::Group { outline } => {
-            flat(outline)
-        }
+        Mark::Overrun { outline, .. }
+        | Mark::Area { outline, .. }
+        | Mark::Group { outline }
+        | Mark::Glare { outline } => flat(outline),
         Mark::Label { at, .. } | Mark::Swatch { at, .. } => flat(&[*at]),
         Mark::Triangle { corners } => flat(corners),
         Mark::Ring { at, radius } => vec![at.x, at.y, *radius],

@@ -1,6 +1,6 @@
 //! Marks of findings: where on the drawing to look. Each is told by its line,
 //! not by its colour: a seam, dashes, bars, hatching, an arrow, long dashes, a
-//! dotted ring, short dashes round a group. All lie on a dark casing, so that they show on any ground and
+//! dotted ring, short dashes round a group, close hatching on a pale patch. All lie on a dark casing, so that they show on any ground and
 //! in print.
 use glam::DVec2;
 use svg::node::element::Group;
@@ -8,7 +8,7 @@ use svg::node::element::Group;
 use super::edge::{filled, hatched, lined, looped, row};
 use super::lettering::{UNDER, cased};
 use crate::drawing::path::{PathData, short};
-use crate::drawing::tone::{Tone, rgb};
+use crate::drawing::tone::{Tone, WHITE, rgb};
 use crate::drawing::{PENCIL, Pen};
 use crate::figure::outline::{ellipse, middle};
 use crate::readings::Mark;
@@ -108,6 +108,9 @@ fn one(group: Group, mark: &Mark, unit: f64) -> Group {
             .add(lined(looped(&corners), PENCIL, unit, None))
             .add(cased(label, at, unit * WORDS, PENCIL));
     }
+    if let Mark::Glare { outline } = mark {
+        return glare(group, outline, unit);
+    }
     let (shape, dash, words) = drawn(mark, unit);
     let tone = if matches!(mark, Mark::Overrun { .. }) {
         STITCH
@@ -124,6 +127,17 @@ fn one(group: Group, mark: &Mark, unit: f64) -> Group {
         Some((text, at)) if !text.is_empty() => group.add(cased(text, at, unit * WORDS, PENCIL)),
         _ => group,
     }
+}
+
+/// What is mirrored: a pale patch, close hatching and a line round it.
+fn glare(group: Group, outline: &[DVec2], unit: f64) -> Group {
+    let mut lines = looped(outline);
+    hatched(&mut lines, outline, unit * 4.5);
+    let under = lined(looped(outline), UNDER, unit * 3.0, None);
+    group
+        .add(filled(outline, WHITE).set("fill-opacity", short(0.42)))
+        .add(under.set("stroke-opacity", short(0.66)))
+        .add(lined(lines, WHITE, unit * 0.9, None))
 }
 
 /// A mark's lines, how they are dashed, its words and where they stand.
@@ -169,6 +183,7 @@ fn drawn(mark: &Mark, unit: f64) -> Drawn<'_> {
             data = looped(outline);
             (data, Some([2.0 * unit, 6.0 * unit]), None)
         }
+        Mark::Glare { outline } => (looped(outline), None, None),
         Mark::Label { at, text } => (data, None, Some((text, *at))),
         Mark::Swatch { at, label, .. } => (data, None, Some((label, *at))),
         Mark::Ring { at, radius } => {

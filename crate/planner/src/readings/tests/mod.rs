@@ -31,6 +31,7 @@ fn every_rule_names_its_test_and_its_working() {
         include_str!("../spacing/tests.rs"),
         include_str!("../settings.rs"),
         include_str!("../space/tests.rs"),
+        include_str!("../glare/tests.rs"),
     ];
     for rule in RULES {
         let test = format!("fn {}(", rule.test);
