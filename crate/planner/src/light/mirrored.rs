@@ -13,7 +13,7 @@ pub const ARM: f64 = 40.0;
 /// Radius and height above the floor of whoever stands by, mm; our estimate.
 pub const PERSON: [f64; 2] = [225.0, 1_700.0];
 /// Corners of a round thing.
-const ROUND: usize = 48;
+const ROUND: usize = 96;
 
 /// What is mirrored.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -165,7 +165,7 @@ mod tests {
         let (layout, mirror) = set();
         let camera = Mirrored::Camera.outline(&layout, &mirror);
         let disc = core::f64::consts::PI * 35.0 * 35.0;
-        assert!((area(&camera) / disc - 1.0).abs() < 0.005, "48 corners");
+        assert!((area(&camera) / disc - 1.0).abs() < 0.001, "96 corners");
         for unknown in [Mirrored::Arm, Mirrored::Photographer] {
             assert!(unknown.outline(&layout, &mirror).is_empty(), "{unknown:?}");
         }

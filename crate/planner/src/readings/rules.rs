@@ -149,7 +149,7 @@ rules! {
     /// told from the first, said of a liquid or a main dish from the second.
     GLARE: "surface mirrored", "glare", [0.01, 0.10], Share, false, OurChoice, false, 2.0, "working-glare", "a_tenth_of_a_liquid_mirrored_is_said_and_a_hundredth_is_told";
     /// The same of a table, share of the picture.
-    GLARE_TABLE: "table mirrored", "glare", [0.01, 0.05], Share, false, OurChoice, false, 2.0, "working-glare-table", "a_twentieth_of_the_picture_mirrored_by_the_table_is_said_and_a_hundredth_told";
+    GLARE_TABLE: "table mirrored", "glare", [0.005, 0.02], Share, false, OurChoice, false, 2.0, "working-glare-table", "a_fiftieth_of_the_picture_mirrored_by_the_table_is_said_and_half_a_hundredth_told";
     /// Round rims that catch the light: told and never judged; the figure counts.
     GLARE_RIMS: "rims that catch the light", "glare", [1.0, NEVER], Plain, false, Physics, false, 0.5, "working-glare-rims", "rims_that_catch_the_light_are_told_and_matt_ones_are_not";
     /// Share of the hero hidden by hands or things: noted, and said.

@@ -62,7 +62,7 @@ fn the_tumblers_of_harbour_supper_mirror_the_camera_only_under_the_lens() {
         assert!(!f.is_pressing(), "{}", f.sentence);
     }
     let tumbler = layout.items.iter_mut().find(|i| i.name == "wine tumbler");
-    tumbler.expect("there").at = crate::layout::Point::new(1000, 400);
+    tumbler.expect("there").at = crate::layout::Point::new(1000, 430);
     let f = glare(&layout).into_iter().find(Finding::is_pressing);
     let f = f.expect("under the lens");
     assert!(f.sentence.contains("mirrors the camera"), "{}", f.sentence);

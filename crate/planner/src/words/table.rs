@@ -220,7 +220,7 @@ pub const SENTENCES: &[(&str, &str)] = &[
     ("mirrored-arm", "the arm"),
     ("mirrored-photographer", "the photographer"),
     ("working-glare", "Angle in equals angle out: the image of each thing under a level surface, seen from the lens through it. Camera a disc 14 cm across, arm 4 cm broad, photographer 45 cm broad and 170 cm tall (our estimates); arm and photographer only where they are told to stand. What stands between is not looked at. Told from 1% of a surface, said from 10% of a liquid or a main dish; our choice."),
-    ("working-glare-table", "Angle in equals angle out on the table top, less what lies on it. Camera a disc 14 cm across, arm 4 cm broad, photographer 45 cm broad and 170 cm tall (our estimates). Told from 1% of the picture, said from 5%; our choice. A surface that only gleams blurs it."),
+    ("working-glare-table", "Angle in equals angle out on the table top, less what lies on it. Camera a disc 14 cm across, arm 4 cm broad, photographer 45 cm broad and 170 cm tall (our estimates). Told from half a percent of the picture, said from 2%; our choice. A surface that only gleams blurs it."),
     ("working-glare-rims", "A rolled rim or round shoulder as part of a ring: lit where its surface halves the angle between light and lens. Its place only; real glass throws more lights, and walls, spoons and the insides of bowls see everything about them."),
     ("working-glare-steep", "Met {degrees}° off upright a wet surface mirrors {share} of the light, and glaze about twice that; a polariser alone would take out {part} of it at best."),
     ("working-glare-exposure", "Or shoot a separate exposure free of it, the light blocked or the thing set aside, and mask it in."),

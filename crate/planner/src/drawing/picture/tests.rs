@@ -185,6 +185,24 @@ fn every_kind_of_mark_is_a_light_line_over_a_dark_one() {
 }
 
 #[test]
+fn what_is_mirrored_is_a_pale_patch_hatched_and_cased() {
+    let outline = vec![DVec2::ZERO, DVec2::X * 80.0, DVec2::Y * 80.0];
+    let pen = Pen {
+        weight: 1.0,
+        fall: DVec2::Y,
+        fine: false,
+    };
+    let text = super::marks::marks(&[Mark::Glare { outline }], &pen).to_string();
+    let paths: Vec<&str> = text.split("<path").skip(1).collect();
+    assert_eq!(paths.len(), 3, "patch, case, line: {text}");
+    assert!(
+        paths[0].contains("fill-opacity"),
+        "the ground shows through"
+    );
+    assert!(paths[2].matches('M').count() > 5, "hatched: {text}");
+}
+
+#[test]
 fn an_edge_lost_in_part_is_one_dark_line_with_light_dashes_on_it() {
     let run = |x: f64| Mark::LostEdge {
         line: vec![DVec2::new(x, 0.0), DVec2::new(x + 30.0, 0.0)],

@@ -34,6 +34,7 @@ const ROLLED: f64 = 2.0;
 pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     let mut found = Vec::new();
     let mut rest = glares(study);
+    rest.retain(|g| g.share() >= GLARE.edges[0]);
     while let Some(first) = rest.first() {
         let like = (first.causes(), first.presses());
         let (same, other): (Vec<Glare>, Vec<Glare>) = rest

@@ -90,8 +90,7 @@ fn left(study: &Study<'_>, ids: &[Id], before: &[Glare]) -> f64 {
     let mut area: f64 = glares(study)
         .iter()
         .filter(|g| ids.contains(&g.id))
-        .map(|g| g.patch.area())
-        .sum();
+        .fold(0.0, |sum, g| sum + g.patch.area());
     if ids == [Id(0)] {
         let of = if before[0].causes() == [Mirrored::Light] {
             &MIRRORED[..1]

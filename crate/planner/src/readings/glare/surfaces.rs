@@ -88,7 +88,7 @@ impl Glare {
     }
 }
 
-/// Every thing with a level surface that mirrors enough to be told, by number.
+/// Every thing with a level surface that mirrors anything, by number.
 pub(super) fn glares(study: &Study<'_>) -> Vec<Glare> {
     let scene = study.scene();
     let View::Lens { under, height } = scene.view else {
@@ -129,7 +129,7 @@ pub(super) fn glares(study: &Study<'_>) -> Vec<Glare> {
             patch: Region::empty(),
             parts: Vec::new(),
         };
-        out.extend(glare.with(patches).filter(|g| g.share() >= GLARE.edges[0]));
+        out.extend(glare.with(patches));
     }
     crate::order::sort(&mut out, |a, b| a.id.cmp(&b.id));
     // What together is enough but singly not is told by its largest part.
