@@ -68,7 +68,7 @@ impl Mirror {
 
 /// What of a convex outline has a positive `side` (Sutherland and Hodgman
 /// 1974, against one plane).
-fn clipped(outline: &[DVec3], side: impl Fn(&DVec3) -> f64) -> Vec<DVec3> {
+pub(super) fn clipped(outline: &[DVec3], side: impl Fn(&DVec3) -> f64) -> Vec<DVec3> {
     let mut out = Vec::with_capacity(outline.len() + 2);
     for (n, b) in outline.iter().enumerate() {
         let a = &outline[(n + outline.len() - 1) % outline.len()];

@@ -1,6 +1,7 @@
 //! What about a set a level mirror shows to the lens.
 use glam::{DVec2, DVec3, dvec2};
 
+use super::mirror::clipped;
 use super::{Mirror, Source};
 use crate::layout::{Card, CardKind, Layout, LightShape, RigKind};
 use crate::shape::{Region, difference, hull};
@@ -63,12 +64,11 @@ impl Mirrored {
             return whole;
         }
         let source = Source::of(layout);
-        let black = layout.cards.iter().filter(|c| {
-            let before = (c.at.vec().extend(0.0) - source.centre).dot(source.facing);
-            c.kind == CardKind::Black && before > 0.0
-        });
+        // What of a card stands before the light.
+        let before = |c: &Card| clipped(&upright(c), |p| (*p - source.centre).dot(source.facing));
+        let black = layout.cards.iter().filter(|c| c.kind == CardKind::Black);
         let taken: Vec<Region> = black
-            .filter_map(|c| Region::from_polygon(&mirror.patch(&upright(c), None)).ok())
+            .filter_map(|c| Region::from_polygon(&mirror.patch(&before(c), None)).ok())
             .collect();
         let taken: Vec<&Region> = taken.iter().collect();
         difference(&whole, &taken).unwrap_or(whole)
