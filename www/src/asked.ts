@@ -11,7 +11,7 @@ export type Ask =
   | ({ ask: "drag"; revision: number } & Moved);
 
 /** What is looked at: with or without hands, through which crop (0 for the whole
- * frame), the marks of which finding, beside which crops as the core takes them. */
+ * frame), the marks of which finding or, after `show:`, reading, beside which crops as the core takes them. */
 export interface View {
   noHands: boolean;
   crop: Id;

@@ -45,8 +45,11 @@ export function begin(own: Page): void {
 /** What is looked at now. */
 function view(): View {
   const noHands = state.early.value;
-  const key = noHands ? state.firstFinding.value?.key : state.openFinding.value;
-  return { noHands, crop: state.crop.value ?? 0, key: key ?? "", crops: state.crops.value, lens: state.through.value };
+  const { firstFinding, openFinding, place, shown } = state;
+  const whole = place.value === "camera" && shown.value !== "" ? `show:${shown.value}` : "";
+  const key = noHands ? firstFinding.value?.key : (openFinding.value ?? whole);
+  const [crop, lens] = [state.crop.value ?? 0, state.through.value];
+  return { noHands, crop, key: key ?? "", crops: state.crops.value, lens };
 }
 
 /** Whether both are read alike. */

@@ -36,16 +36,19 @@ fn bare(layout: &Layout) -> Layout {
     table
 }
 
-/// Marks of the finding of this key, or of the pressing ones for none. What a
-/// crop cuts means something only beside its line; without it, it is marked
-/// when it is asked for.
+/// Marks of the finding of this key, of a whole reading for `show:` and its
+/// name, or of the pressing ones for none. What a crop cuts means something only
+/// beside its line; without it, it is marked when it is asked for.
 fn marks_of(
     report: &Report,
     key: &str,
     crops: Trims,
     marks: impl Fn(&Finding) -> Vec<Mark>,
 ) -> Vec<Mark> {
-    if key.is_empty() {
+    if let Some(reading) = key.strip_prefix("show:") {
+        let asked = report.findings.iter().filter(|f| f.reading == reading);
+        asked.flat_map(&marks).collect()
+    } else if key.is_empty() {
         let shown = |f: &&Finding| beside(&f.key, crops);
         report.pressing().filter(shown).flat_map(&marks).collect()
     } else {
@@ -109,8 +112,8 @@ impl Planner {
         remedy.map_or_else(String::new, |remedy| remedy.edit.to_json())
     }
 
-    /// Picks the marks of the finding of this key, or of the pressing ones for
-    /// none, for [`Planner::marks_numbers`]; crops as [`Planner::view`] takes them.
+    /// Picks the marks of the finding of this key, of a whole reading for `show:`
+    /// and its name, or of the pressing ones for none, for [`Planner::marks_numbers`]; crops as [`Planner::view`] takes them.
     pub fn pick_marks(&mut self, key: &str, crops: i32) {
         self.view.crops = trims(crops);
         let report = self.report.as_ref();

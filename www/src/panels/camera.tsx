@@ -7,6 +7,7 @@ import { act } from "../acts";
 import type { Layout } from "../core";
 import { Choice, Panel, Stepper } from "../parts/controls";
 import { length, report } from "../state";
+import { Show } from "./show";
 import { Through } from "./sight";
 
 const FORMATS = [
@@ -65,6 +66,7 @@ export function CameraPanel({ layout }: { layout: Layout }): JSX.Element {
       />
       <p>{lens()}</p>
       <p class="caution">{say.cautionCamera}</p>
+      <Show />
       <h3>{say.light}</h3>
       <Stepper
         name={say.lightAt}

@@ -25,7 +25,8 @@ const GRADES: Record<string, string> = {
   "our-choice": say.gradeOurs,
 };
 
-function One({ finding }: { finding: Finding }): JSX.Element {
+/** One finding with its remedy and, when it is open, its working. */
+export function One({ finding }: { finding: Finding }): JSX.Element {
   const open = state.openFinding.value === finding.key;
   const word = STATES[finding.state];
   return (

@@ -143,6 +143,7 @@ impl Mark {
                 outline: points, ..
             }
             | Self::Triangle { corners: points }
+            | Self::Glare { outline: points }
             | Self::Group { outline: points } => points.iter_mut().for_each(|p| *p = carry(*p)),
             Self::Gap { from, to, .. } | Self::Arrow { from, to } => {
                 (*from, *to) = (carry(*from), carry(*to));

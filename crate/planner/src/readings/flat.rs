@@ -36,7 +36,7 @@ pub fn flat_marks(layout: &Layout, about: &[Id], marks: &[Mark]) -> Vec<Mark> {
     let stand = |id: &Id| stood(layout, *id, view);
     let things: Vec<Stood> = about.iter().flat_map(stand).collect();
     let back = |p: DVec2, z: f64| under + (p - under) / view.scale(z);
-    let laid = |p: DVec2| -> DVec2 {
+    let laid = |p: DVec2, on_top: bool| -> DVec2 {
         let away = |thing: &&Stood| to_outline(&thing.seen, p);
         let holds = |thing: &&Stood| contains(&thing.seen, p) || away(thing) < NEAR;
         let own = things.iter().filter(holds);
@@ -44,10 +44,15 @@ pub fn flat_marks(layout: &Layout, about: &[Id], marks: &[Mark]) -> Vec<Mark> {
         nearest.map_or(p, |thing| {
             let [foot, top] = thing.heights.map(|z| back(p, z));
             let off = |q: DVec2| to_outline(&thing.flat, q);
-            if off(foot) < off(top) { foot } else { top }
+            if !on_top && off(foot) < off(top) { foot } else { top }
         })
     };
-    marks.iter().map(|mark| mark.carried(&laid)).collect()
+    // What is mirrored lies on top, however far within the outline.
+    let flat = |mark: &Mark| {
+        let on_top = matches!(mark, Mark::Glare { .. });
+        mark.carried(&|p| laid(p, on_top))
+    };
+    marks.iter().map(flat).collect()
 }
 
 /// How a thing, or each part of an arm, stands; nothing for cloth and crops,

@@ -307,6 +307,10 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("ceiling", "Ceiling above the floor"),
     ("ceiling-lower", "Ceiling {by} lower"),
     ("ceiling-higher", "Ceiling {by} higher"),
+    ("show", "Show"),
+    ("show-nothing", "nothing"),
+    ("show-glare", "glare"),
+    ("show-glare-none", "Nothing here mirrors enough to be told."),
     (
         "caution-camera",
         "A camera over people and food falls hard: rate every part of the rig, bag it, tether it, and follow local rules and a qualified person.",
