@@ -44,7 +44,11 @@ pub fn flat_marks(layout: &Layout, about: &[Id], marks: &[Mark]) -> Vec<Mark> {
         nearest.map_or(p, |thing| {
             let [foot, top] = thing.heights.map(|z| back(p, z));
             let off = |q: DVec2| to_outline(&thing.flat, q);
-            if !on_top && off(foot) < off(top) { foot } else { top }
+            if !on_top && off(foot) < off(top) {
+                foot
+            } else {
+                top
+            }
         })
     };
     // What is mirrored lies on top, however far within the outline.

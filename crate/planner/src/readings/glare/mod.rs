@@ -23,12 +23,14 @@ use crate::light::{MIRRORED, Mirrored, Source, WATER, catches, fresnel};
 use crate::optics::View;
 use crate::order;
 use crate::scene::rise;
-use crate::shape::Bounds;
+use crate::shape::{Bounds, oval};
 use crate::words::{Arg, fixed, length, listed, percent, say};
 use surfaces::{Glare, glares, table_glare};
 
 /// Radius of a rolled rim's section, mm. Our estimate.
 const ROLLED: f64 = 2.0;
+/// Breadth of the spot that marks a caught light, mm. Our choice.
+const GLINT: f64 = 13.0;
 
 /// The findings, with remedies when `settled`.
 pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
@@ -187,8 +189,8 @@ fn rims(study: &Study<'_>) -> Option<Finding> {
         let seen = study.scene().view.project(p.truncate(), p.z);
         if study.scene().frame.contains(seen) {
             ids.push(item.id);
-            let radius = GLINT;
-            marks.push(Mark::Ring { at: seen, radius });
+            let outline = oval(seen, DVec2::splat(GLINT), 0.0, 0.5);
+            marks.push(Mark::Glare { outline });
         }
     }
     let count = ids.len();
@@ -214,9 +216,6 @@ fn rims(study: &Study<'_>) -> Option<Finding> {
         f
     })
 }
-
-/// Radius of the ring round a caught light, mm. Our choice.
-const GLINT: f64 = 9.0;
 
 /// Causes as they are spoken of.
 fn called(study: &Study<'_>, causes: &[Mirrored]) -> String {
