@@ -8,7 +8,7 @@ use planner::layout::{
 use planner::light::{MIRRORED, Mirror};
 use planner::optics::View;
 use planner::readings::{Study, report};
-use planner::shape::{CHORD_ERROR, Region, disc, intersection};
+use planner::shape::{CHORD_ERROR, Region, disc, intersection, rotation};
 
 /// A round thing has 96 corners in the core, which takes less than a thousandth
 /// off its area; counting cells is good to a thousandth of the surface.
@@ -90,9 +90,7 @@ fn a_thing_moved_out_of_the_mirror_is_out_of_it_for_the_tracer_too() {
     let table = Table::read("glare_moves.csv");
     let mut moved = 0;
     for row in table.rows() {
-        let mut layout = set(row);
-        // No light: its height is that of the table.
-        layout.light.height_above_table = -5_000;
+        let layout = set(row);
         let at = point(row, "cx", "cy");
         let text = format!(
             r#"{{"id":1,"number":1,"name":"soup","prop":"soup","at":[{},{}],"height":0,
@@ -104,6 +102,7 @@ fn a_thing_moved_out_of_the_mirror_is_out_of_it_for_the_tracer_too() {
         let mut file: serde_json::Value = serde_json::from_str(&layout.to_json()).expect("JSON");
         file["items"] = serde_json::from_str(&format!("[{text}]")).expect("JSON");
         file["next_id"] = 2.into();
+        // A light too far off to be mirrored.
         file["light"]["height_above_table"] = 50.into();
         file["light"]["height"] = 10.into();
         file["light"]["distance"] = 20_000.into();
@@ -125,8 +124,7 @@ fn a_thing_moved_out_of_the_mirror_is_out_of_it_for_the_tracer_too() {
         remedy.edit.apply_checked(&mut after).expect("it fits");
         let shares = row.numbers("shares");
         let traced = (0..160).find_map(|n| {
-            let (sin, cos) = (std::f64::consts::TAU * f64::from(n % 16) / 16.0).sin_cos();
-            let by = DVec2::new(cos, sin) * f64::from(20 + n / 16 * 20);
+            let by = rotation(22.5 * f64::from(n % 16)) * f64::from(20 + n / 16 * 20);
             let there = Point::nearest(at.vec() + by);
             (there == after.items[0].at).then(|| shares[n as usize])
         });
