@@ -47,7 +47,11 @@ fn a_tenth_of_a_liquid_mirrored_is_said_and_a_hundredth_is_told() {
             }
         }
         if let Some(f) = most.as_ref().or(some.as_ref()) {
-            assert!((f.figure / (share * 100.0) - 1.0).abs() < 0.005, "{}", f.figure);
+            assert!(
+                (f.figure / (share * 100.0) - 1.0).abs() < 0.005,
+                "{}",
+                f.figure
+            );
         }
         seen[usize::from(most.is_some()) * 2 + usize::from(some.is_some())] = true;
     }
