@@ -75,7 +75,10 @@ export const act = {
       Object.assign(layout, to),
     ),
   camera: (camera: Layout["camera"]) => change(say.doneCamera, (layout) => (layout.camera = camera)),
-  rig: (rig: Layout["rig"]) => change(say.doneCeiling, (layout) => (layout.rig = rig)),
+  ceiling: (ceiling: number) => change(say.doneCeiling, (layout) => (layout.rig.ceiling = ceiling)),
+  rig: (rig: Layout["rig"]) => change(say.doneRig, (layout) => (layout.rig = rig)),
+  placeStand: () => session.act(() => session.core().place_stand()),
+  placePhotographer: () => session.act(() => session.core().place_photographer()),
   light: (light: Layout["light"]) => change(say.doneLight, (layout) => (layout.light = light)),
 
   person: (person: Person, to: Partial<Person>) =>

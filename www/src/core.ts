@@ -101,6 +101,22 @@ export interface Crop {
   must?: boolean;
   must_show?: Id[];
 }
+/** What holds the camera; masses in grams. */
+export interface Rig {
+  ceiling: number;
+  kind: "arm" | "two-stands" | "tripod" | "ceiling";
+  at?: Pair;
+  leg_bearing?: number;
+  foot_radius: number;
+  mast_height: number;
+  stand_mass: number;
+  arm_length: number;
+  arm_mass: number;
+  load_mass: number;
+  counterweight?: { mass: number; behind: number };
+  bag?: { mass: number; hung: "hub" | "lead-leg" | "rear-legs" };
+  photographer?: Pair;
+}
 export interface Layout {
   id: string;
   based_on?: string;
@@ -121,7 +137,7 @@ export interface Layout {
   floor: { colour: string };
   frame: { ratio: Pair; at: Pair; width: number; turn: number };
   camera: { format: string; focal: number };
-  rig: { ceiling: number };
+  rig: Rig;
   light: {
     clock: number;
     distance: number;
@@ -172,6 +188,15 @@ export interface Report {
   scores?: Scores | null;
   /** The crop of which the scores are; without one the whole frame. */
   crop?: Id | null;
+  /** Readings that cannot be made, and why. */
+  waiting: { reading: string; reason: string }[];
+  cautions: Caution[];
+}
+/** What to take care of: one line, and what part of the work it concerns. */
+export interface Caution {
+  id: string;
+  concern: "camera" | "table" | "hands" | "food";
+  line: string;
 }
 
 /** One line of the list of things: the picture, told in words. */

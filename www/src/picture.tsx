@@ -41,6 +41,13 @@ function whole(): Seen {
     right = Math.max(right, x1 + dx * 0.4);
     bottom = Math.max(bottom, y1 + dx * 0.4);
   }
+  const [x2, y2, x3, y3] = state.rigged.value ? session.core().rig_span() : [];
+  if (x2 !== undefined && y2 !== undefined && x3 !== undefined && y3 !== undefined) {
+    left = Math.min(left, x2 - dx);
+    top = Math.min(top, y2 - dx);
+    right = Math.max(right, x3 + dx);
+    bottom = Math.max(bottom, y3 + dx);
+  }
   return { x: left, y: top, width: right - left, height: bottom - top };
 }
 
@@ -143,8 +150,9 @@ export function Picture(): JSX.Element {
     watch.observe(element.parentElement ?? element);
     let last = "";
     const stop = effect(() => {
-      const { frame: seen, linens } = state.layout.value ?? {};
-      const frame = JSON.stringify([seen, linens, state.stage.value]);
+      const { frame: seen, linens, rig } = state.layout.value ?? {};
+      const stood = state.rigged.value ? rig : undefined;
+      const frame = JSON.stringify([seen, linens, stood, state.stage.value]);
       void state.chosen.value;
       void state.inside.value;
       void state.picked.value;
@@ -157,6 +165,7 @@ export function Picture(): JSX.Element {
     const redrawn = effect(() => {
       void state.exposure.value;
       void state.crops.value;
+      void state.rigged.value;
       void state.stage.value;
       void state.through.value;
       session.redraw();

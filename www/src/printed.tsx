@@ -9,6 +9,7 @@ import * as say from "#words";
 import type { Layout } from "./core";
 import { others, tagged, version } from "./panels/client";
 import { Kept } from "./panels/crops";
+import { Cautions } from "./parts/cautions";
 import * as state from "./state";
 
 const printing = signal(false);
@@ -39,7 +40,7 @@ function Said(): JSX.Element | null {
         </section>
       )}
       <p class="caution">{say.cautionPapers}</p>
-      <p class="caution">{say.cautionCamera}</p>
+      <Cautions of={["camera", "table", "hands", "food"]} />
       {(state.layout.value?.hands ?? []).length === 0 ? null : <p class="caution">{say.cautionHands}</p>}
     </>
   );

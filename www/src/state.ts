@@ -106,6 +106,15 @@ export const crops = computed(() => {
   return about ?? crop.value ?? (place.value === "crops" ? ALL_CROPS : -1);
 });
 
+/** Arm, stand and photographer are drawn where camera and light are the matter. */
+export const rigged = computed(() => place.value === "camera" && stage.value === "work");
+
+/** A mass in the layout's own unit. */
+export function mass(grams: number): string {
+  const [unit, name] = layout.value?.units === "in" ? [453.59237, "lb"] : [1000, "kg"];
+  return `${Math.round((grams / unit) * 10) / 10} ${name}`;
+}
+
 /** A length in the layout's own unit. */
 export function length(mm: number): string {
   if (layout.value?.units === "in") return `${(mm / 25.4).toFixed(1)} in`;

@@ -15,6 +15,8 @@ overspread: reads overhead table spreads from layout files
                                      the picture as SVG, from above or through
                                      the lens: the sheet with its list, or what
                                      one crop keeps
+  overspread draw LAYOUT --side [-o FILE.svg]
+                                     camera, stand and light from the side
   overspread check LAYOUT            whether the file is a sound layout
   overspread link LAYOUT             the layout as what follows the # of a link
   overspread unlink LINK             the layout file that a link holds
@@ -52,6 +54,8 @@ pub(crate) enum Call {
         crop: Option<u16>,
         /// Through the lens rather than from above.
         lens: bool,
+        /// From the side instead.
+        side: bool,
         /// Where it goes; standard output when nowhere is named.
         out: Option<String>,
     },
@@ -82,7 +86,7 @@ pub(crate) enum Call {
 /// An unknown option, an unknown or incomplete call.
 pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
     let mut words: Vec<String> = Vec::new();
-    let mut table = false;
+    let (mut table, mut side) = (false, false);
     let (mut exposure, mut crop, mut out) = (None, None, None);
     let (mut triangle, mut from) = (None, None);
     while let Some(arg) = parser.next()? {
@@ -93,6 +97,7 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
                 return Ok(Call::Say(format!("overspread {version}\n")));
             }
             Long("table") => table = true,
+            Long("side") => side = true,
             Long("triangles") => triangle = Some(corners(&parser.value()?.string()?)?),
             Long("exposure") => exposure = Some(parser.value()?.parse()?),
             Long("crop") => crop = Some(parser.value()?.parse()?),
@@ -105,14 +110,19 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
     let words: Vec<&str> = words.iter().map(String::as_str).collect();
     let path = |path: &str| path.to_owned();
     match words[..] {
+        ["draw", _] if side && (exposure.is_some() || crop.is_some() || from.is_some()) => {
+            Err("--side goes without --from, --exposure and --crop".into())
+        }
         ["draw", file] if !table => Ok(Call::Draw {
             path: path(file),
             exposure,
             crop,
             lens: from.unwrap_or_default(),
+            side,
             out,
         }),
         _ if from.is_some() => Err("--from goes with draw".into()),
+        _ if side => Err("--side goes with draw".into()),
         _ if exposure.is_some() || out.is_some() => Err("--exposure and -o go with draw".into()),
         ["read", file] => Ok(Call::Read {
             path: path(file),
@@ -174,6 +184,7 @@ mod tests {
             exposure: Some(3),
             crop: Some(7),
             lens: true,
+            side: false,
             out: Some("b.svg".into()),
         };
         let words = [
@@ -188,7 +199,19 @@ mod tests {
             "b.svg",
         ];
         assert_eq!(called(&words).expect("known"), draw, "with values");
-        let wrong: [&[&str]; 13] = [
+        let side = Call::Draw {
+            path: "a".into(),
+            exposure: None,
+            crop: None,
+            lens: false,
+            side: true,
+            out: None,
+        };
+        assert_eq!(called(&["draw", "--side", "a"]).expect("known"), side);
+        let wrong: [&[&str]; 16] = [
+            &["read", "a", "--side"],
+            &["draw", "a", "--side", "--crop", "3"],
+            &["draw", "a", "--side", "--from", "lens"],
             &[],
             &["check"],
             &["check", "a", "b"],

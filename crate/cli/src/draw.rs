@@ -1,9 +1,15 @@
 //! The picture of a layout, or why there is none.
-use planner::drawing::{Shown, View, cut_file, sheet};
+use planner::drawing::{Shown, View, cut_file, sheet, side_file};
 use planner::layout::{Id, Layout};
 use planner::optics;
 
 use crate::report::missing;
+
+/// Camera, stand and light from the side.
+pub(crate) fn from_the_side(layout: &Layout) -> Result<String, String> {
+    let none = "the lens cannot show this frame, so there is nothing to draw from the side";
+    side_file(layout).ok_or_else(|| none.into())
+}
 
 /// The sheet, or what a crop keeps, with all hands or those of one exposure,
 /// from above or through the lens.

@@ -71,9 +71,15 @@ fn answer(call: &Call) -> Result<String, Fault> {
             exposure,
             crop,
             lens,
+            side,
             out,
         } => {
-            let drawn = draw::drawn(&opened(path)?, *exposure, *crop, *lens);
+            let layout = opened(path)?;
+            let drawn = if *side {
+                draw::from_the_side(&layout)
+            } else {
+                draw::drawn(&layout, *exposure, *crop, *lens)
+            };
             let drawn = drawn.map_err(|what| Fault::Missing(path.clone(), what))? + "\n";
             let Some(out) = out.as_deref().filter(|out| *out != "-") else {
                 return Ok(drawn);

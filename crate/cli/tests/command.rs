@@ -157,6 +157,12 @@ fn a_drawing_goes_to_a_file_and_what_is_not_there_is_said() {
         assert!(said.contains("there is no such"), "{option}: {said}");
         assert!(out.stdout.is_empty(), "{option}: no drawing");
     }
+    let side = text(&run(&["draw", SUPPER, "--side"]).stdout);
+    assert!(
+        side.starts_with("<svg") && side.contains("ceiling"),
+        "from the side"
+    );
+    assert!(!side.contains("Harbour supper"), "and nothing else");
     let out = run(&["draw", SUPPER, "-o", "/no/such/place.svg"]);
     assert_eq!(out.status.code(), Some(2), "cannot be written");
 }

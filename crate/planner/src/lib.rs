@@ -19,6 +19,7 @@ pub mod measures;
 pub mod optics;
 pub mod order;
 pub mod readings;
+pub mod rig;
 pub mod scene;
 pub mod seats;
 pub mod shape;

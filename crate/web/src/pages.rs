@@ -1,5 +1,7 @@
 //! The drawing on the page and what leaves it: picture, link, code.
-use planner::drawing::{Shown, Trims, View, cut, groups, marked, sheet, view_box};
+use planner::drawing::{
+    Keyed, Shown, Trims, View, cut, groups, marked, sheet, side, stand_span, view_box,
+};
 use planner::layout::Id;
 use planner::optics;
 use planner::scene::exposure_numbered;
@@ -99,6 +101,39 @@ impl Planner {
     /// Shows the things through the lens, or from above.
     pub fn see_through(&mut self, lens: bool) {
         self.through = lens;
+    }
+
+    /// Sets whether arm, stand and photographer are drawn.
+    pub fn show_rig(&mut self, shown: bool) {
+        self.view.rig = shown;
+    }
+
+    /// Left, top, right and bottom of arm, stand and photographer, mm; empty
+    /// when nobody said where they are.
+    #[must_use]
+    pub fn rig_span(&self) -> Vec<f64> {
+        let span = stand_span(self.now());
+        span.map_or_else(Vec::new, |b| vec![b.min.x, b.min.y, b.max.x, b.max.y])
+    }
+
+    /// Draws camera, stand and light from the side into an empty `svg` element
+    /// and sets what it shows; says whether there is anything to draw.
+    ///
+    /// # Errors
+    /// When the page refuses a node.
+    pub fn draw_side(&self, root: &web_sys::Element) -> Result<bool, JsValue> {
+        let Some((area, group)) = side(self.now(), &on_page()) else {
+            root.set_text_content(None);
+            return Ok(false);
+        };
+        root.set_attribute("viewBox", &view_box(area))?;
+        let keyed = Keyed {
+            key: "side".into(),
+            group,
+            at: None,
+        };
+        Sheet::new(root.clone())?.patch(vec![keyed])?;
+        Ok(true)
     }
 
     /// Brings the drawing to the layout; returns how many groups were made.

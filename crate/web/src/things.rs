@@ -139,6 +139,24 @@ impl Planner {
         self.make(act, Run::Alone)
     }
 
+    /// Puts the mast down beside the table.
+    ///
+    /// # Errors
+    /// When something locked would change.
+    pub fn place_stand(&mut self) -> Result<JsValue, JsError> {
+        let act = commands::place_stand(self.now())?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Puts the photographer down beside the table.
+    ///
+    /// # Errors
+    /// When something locked would change.
+    pub fn place_photographer(&mut self) -> Result<JsValue, JsError> {
+        let act = commands::place_photographer(self.now())?;
+        self.make(act, Run::Alone)
+    }
+
     /// Adds a thing of one's own by outline, size and colour, with its food.
     ///
     /// # Errors

@@ -5,10 +5,13 @@ import * as say from "#words";
 
 import { act } from "../acts";
 import type { Layout } from "../core";
+import { Cautions } from "../parts/cautions";
 import { Choice, Panel, Stepper } from "../parts/controls";
 import { length, report } from "../state";
+import { RigPanel } from "./rig";
 import { Show } from "./show";
 import { Through } from "./sight";
+
 
 const FORMATS = [
   ["full-frame", "36 × 24 mm"],
@@ -62,11 +65,12 @@ export function CameraPanel({ layout }: { layout: Layout }): JSX.Element {
         value={length(rig.ceiling)}
         less={say.ceilingLower({ by })}
         more={say.ceilingHigher({ by })}
-        step={(way) => act.rig({ ...rig, ceiling: Math.max(1000, rig.ceiling + 100 * way) })}
+        step={(way) => act.ceiling(Math.max(1000, rig.ceiling + 100 * way))}
       />
       <p>{lens()}</p>
-      <p class="caution">{say.cautionCamera}</p>
       <Show />
+      <RigPanel layout={layout} />
+      <Cautions of={["camera"]} />
       <h3>{say.light}</h3>
       <Stepper
         name={say.lightAt}

@@ -5,6 +5,7 @@ import * as say from "#words";
 
 import { act } from "../acts";
 import type { Hand, Layout, Person } from "../core";
+import { Cautions } from "../parts/cautions";
 import { Choice, Panel, Tones } from "../parts/controls";
 import * as session from "../session";
 import * as state from "../state";
@@ -179,6 +180,7 @@ export function HandsPanel({ layout }: { layout: Layout }): JSX.Element {
         <p class="quiet">{target === undefined ? say.handsNoDish : say.handsNone}</p>
       )}
       <p class="caution">{say.cautionHands}</p>
+      <Cautions of={["hands"]} />
     </Panel>
   );
 }

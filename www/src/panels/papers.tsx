@@ -7,6 +7,7 @@ import * as say from "#words";
 import { act } from "../acts";
 import type { Layout } from "../core";
 import { hand, share, shareOrCopy, type Sent } from "../export";
+import { Cautions } from "../parts/cautions";
 import { Field, Note, Panel } from "../parts/controls";
 import { pictureFile, rasterised } from "../raster";
 import * as shelf from "../kept";
@@ -122,6 +123,7 @@ function PicturePart({ layout }: { layout: Layout }): JSX.Element {
       </div>
       <p role="status">{told.value}</p>
       <p class="caution">{say.cautionPapers}</p>
+      <Cautions of={["food"]} />
     </section>
   );
 }

@@ -5,6 +5,7 @@ import * as say from "#words";
 
 import { act } from "../acts";
 import type { Layout, Pair } from "../core";
+import { Cautions } from "../parts/cautions";
 import { Choice, Colour, Field, Stepper } from "../parts/controls";
 import { Surfaces } from "../parts/surfaces";
 import * as session from "../session";
@@ -115,6 +116,7 @@ export function TablePanel({ layout }: { layout: Layout }): JSX.Element {
           value={layout.units}
           choose={(units) => act.head({ units })}
         />
+        <Cautions of={["table"]} />
       </section>
     </details>
   );

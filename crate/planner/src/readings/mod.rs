@@ -4,6 +4,7 @@
 //! One file per reading. Each takes a [`Study`] and gives [`Finding`]s; ranking
 //! and the three sentences at a time are in `report`.
 mod balance;
+mod cautions;
 mod colour;
 mod crops;
 mod direction;
@@ -16,6 +17,7 @@ mod live;
 mod mass;
 mod remedies;
 mod report;
+mod rig;
 mod rules;
 #[cfg(test)]
 mod samples;
@@ -34,6 +36,7 @@ mod triangle;
 mod triangle_asked;
 mod walked;
 
+pub use cautions::{Caution, Concern, cautions};
 pub use finding::{Finding, Grade, Mark, Remedy, State};
 pub use flat::flat_marks;
 pub use live::{Figure, Live, Shift, Shifts, live, shifts};

@@ -1,12 +1,13 @@
 //! All readings together, ranked by what they cost if found on the day.
 use serde::Serialize;
 
+use super::cautions::{Caution, cautions};
 use super::finding::{Finding, State};
 use super::separation::separation_score_of;
 use super::study::Study;
 use super::triangle_asked::{Corners, asked_triangle};
 use super::{
-    balance, colour, crops, direction, fit, glare, hero, separation_findings, settings, space,
+    balance, colour, crops, direction, fit, glare, hero, rig, separation_findings, settings, space,
     spacing, triangle,
 };
 use crate::layout::{Id, Role};
@@ -48,6 +49,8 @@ pub struct Report {
     pub crop: Option<Id>,
     /// Readings that do not apply, with the reason.
     pub waiting: Vec<Waiting>,
+    /// What to take care of; once the report is settled.
+    pub cautions: Vec<Caution>,
 }
 
 impl Report {
@@ -67,6 +70,11 @@ pub fn report(study: &Study<'_>, settled: bool) -> Report {
         scores: scores(study),
         crop: study.view(),
         waiting: waiting(study),
+        cautions: if settled {
+            cautions(study.layout())
+        } else {
+            Vec::new()
+        },
     }
 }
 
@@ -87,6 +95,7 @@ pub(super) fn findings(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     let mut findings = separation_findings::read(study, settled);
     findings.extend(fit::read(study, settled));
     findings.extend(crops::read(study, settled));
+    findings.extend(rig::read(study, settled));
     findings.extend(spacing::read(study, settled));
     findings.extend(balance::read(study.viewed()));
     findings.extend(triangle::read(study.viewed()));
@@ -144,6 +153,9 @@ fn waiting(study: &Study<'_>) -> Vec<Waiting> {
         wait("crops", "waits-crops");
     }
     wait("colour", "waits-light");
+    if let Some(reason) = rig::waits(study) {
+        wait("rig", reason);
+    }
     out
 }
 

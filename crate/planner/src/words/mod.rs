@@ -7,7 +7,7 @@ mod quantity;
 mod table;
 
 pub use labels::LABELS;
-pub use quantity::{clock, fixed, length, percent, place, rounded, whole};
+pub use quantity::{clock, fixed, length, mass, percent, place, rounded, whole};
 pub use table::SENTENCES;
 
 /// What fills one named place of a sentence.

@@ -84,6 +84,16 @@ pub fn clock(degrees: f64) -> String {
     }
 }
 
+/// A mass in grams, in kilograms or pounds with one decimal when it is not
+/// whole. 1 lb is 453.592 37 g (international pound).
+#[must_use]
+pub fn mass(grams: f64, units: Units) -> String {
+    match units {
+        Units::Cm => rounded(grams / 1_000.0) + " kg",
+        Units::In => rounded(grams / 453.592_37) + " lb",
+    }
+}
+
 /// Where a place is in the picture: "top left", "middle", "bottom".
 #[must_use]
 pub fn place(at: Point, frame: &Frame) -> String {
@@ -156,5 +166,7 @@ mod tests {
         assert_eq!(length(14.0, Units::Cm), "1.4 cm", "small");
         assert_eq!(length(1395.0, Units::Cm), "140 cm", "large");
         assert_eq!(length(254.0, Units::In), "10 in", "inches");
+        assert_eq!(mass(6_800.0, Units::Cm), "6.8 kg", "kilograms");
+        assert_eq!(mass(6_804.0, Units::In), "15 lb", "pounds");
     }
 }

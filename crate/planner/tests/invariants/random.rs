@@ -4,7 +4,9 @@ use planner::commands::{
     self, Act, Deed, HandsWish, InLine, Own, OwnShape, Refused, SettingsWish, TableWish,
 };
 use planner::edit::{History, Run};
-use planner::layout::{Action, Extra, Group, Id, Layout, Point, Ratio, Srgb, TableShape, Turn};
+use planner::layout::{
+    Action, Extra, Group, Id, Layout, Point, Ratio, RigKind, Srgb, TableShape, Turn,
+};
 use planner::readings::{Study, report};
 use planner::scene::Scene;
 use planner::starters::harbour_supper;
@@ -222,7 +224,17 @@ fn asked(layout: &Layout, (kind, which, x, y): Step) -> Option<Result<Act, Refus
             let mut after = layout.clone();
             after.light.clock = after.light.clock.plus(x);
             after.frame.width = 900 + y.abs();
-            Act::between("light and frame".into(), layout, &after)
+            let kinds = [
+                RigKind::Arm,
+                RigKind::TwoStands,
+                RigKind::Tripod,
+                RigKind::Ceiling,
+            ];
+            after.rig.kind = kinds[usize::from(kind / 29) % kinds.len()];
+            after.rig.at = (x % 5 != 0).then_some(at);
+            after.rig.photographer = Some(Point::new(y, x));
+            after.rig.load_mass = i32::from(which % 2_500) * 40;
+            Act::between("light, frame and rig".into(), layout, &after)
         }
     })
 }

@@ -59,7 +59,7 @@ fn veil(corners: &[DVec2], view: &View) -> Path {
 }
 
 /// A line in the ink of the paper.
-fn on_paper(data: PathData, view: &View, width: f64) -> Path {
+pub(super) fn on_paper(data: PathData, view: &View, width: f64) -> Path {
     Path::new()
         .set("d", data.finish())
         .set("fill", "none")

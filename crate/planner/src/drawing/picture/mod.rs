@@ -15,6 +15,8 @@ mod lettering;
 mod marks;
 mod sample;
 mod sheet;
+mod side;
+mod stand;
 mod surface;
 mod tags;
 mod thing;
@@ -24,6 +26,8 @@ pub use cloth::waiting;
 pub use cut::{Cut, cut, cut_file, view_box};
 pub use sample::{alone, sample, swatch};
 pub use sheet::sheet;
+pub use side::{side, side_file};
+pub use stand::stand_span;
 pub use view::{Keyed, Shown, Trims, View, translation};
 
 use glam::DVec2;
@@ -96,6 +100,10 @@ pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
     if view.frame {
         let frame = frame::frame(layout, &shown, view, &pen);
         push("frame".into(), frame, None);
+        // The lens never sees what it hangs from.
+        if view.rig && view.eye == optics::View::Above {
+            push("stand".into(), stand::stand(layout, view, &pen), None);
+        }
         for linen in aside() {
             let group = cloth::aside(layout, linen, view, &pen);
             push(named("linen", linen.id.0), group, Some(linen.at.vec()));

@@ -11,6 +11,7 @@ use crate::drawing::path::tenth;
 use crate::layout::Layout;
 use crate::optics;
 use crate::order;
+use crate::readings::cautions;
 use crate::words::{Arg, say};
 
 /// Pixels across the picture on the sheet, which sets the weight of its lines.
@@ -22,6 +23,9 @@ const PAST: f64 = 58.0;
 const FOOT: f64 = 62.0;
 const MARGIN: f64 = 60.0;
 const ROW: f64 = 26.0;
+/// Height of a line of the cautions at the foot, and the letters it takes.
+const LINE: f64 = 22.0;
+const SHORT: usize = 170;
 
 /// The sheet with the hands of `shown`, seen from `eye`.
 #[must_use]
@@ -38,10 +42,17 @@ pub fn sheet(layout: &Layout, shown: Shown, eye: optics::View) -> String {
     };
     let numbered = numbered(layout);
     let rows = numbered.len().div_ceil(2);
+    let cautions: Vec<String> = cautions(layout)
+        .into_iter()
+        .filter(|c| c.is_short(SHORT))
+        .map(|c| c.line)
+        .collect();
+    let lines = cautions.len() as f64;
     let left = x - MARGIN * px;
     let across = width + 2.0 * MARGIN * px;
     let (top, end) = (y - HEAD * px, y + height + FOOT * px);
-    let bottom = end + (68.0 + rows as f64 * ROW) * px;
+    let list = end + (68.0 + rows as f64 * ROW) * px;
+    let bottom = list + (34.0 + lines * LINE) * px;
     let whole = [left, top, across, bottom - top];
     let size = [whole[2] / px, whole[3] / px];
     let mut out = document(whole, size, vec![]).add(blank(whole));
@@ -71,6 +82,10 @@ pub fn sheet(layout: &Layout, shown: Shown, eye: optics::View) -> String {
             at + dvec2(40.0 * px, 0.0),
             18.0,
         ));
+    }
+    for (n, caution) in cautions.iter().enumerate() {
+        let at = dvec2(x, list + n as f64 * LINE * px);
+        out = out.add(line(caution, at, 15.0).set("font-style", "italic"));
     }
     out.to_string()
 }

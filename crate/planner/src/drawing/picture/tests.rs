@@ -1,7 +1,7 @@
 use svg::parser::Event;
 
 use super::*;
-use crate::layout::{Id, LayoutId};
+use crate::layout::{Bag, Counterweight, Hung, Id, LayoutId, Point, RigKind};
 use crate::readings::Mark;
 
 const LAID: &str = r##"{"format":"overspread-layout","version":0,"id":"0000000000000001",
@@ -258,5 +258,95 @@ fn no_name_of_a_crop_covers_another_or_a_tag() {
                 );
             }
         }
+    }
+}
+
+/// The laid table with a stand 900 mm below the lens, a bag and the
+/// photographer.
+fn stood() -> Layout {
+    let mut layout = laid();
+    layout.rig.at = Some(Point::new(800, 1375));
+    layout.rig.photographer = Some(Point::new(100, 1200));
+    layout.rig.bag = Some(Bag {
+        mass: 6_800,
+        hung: Hung::Hub,
+    });
+    layout.rig.counterweight = Some(Counterweight {
+        mass: 2_500,
+        behind: 100,
+    });
+    layout
+}
+
+#[test]
+fn arm_and_stand_are_drawn_where_they_are_asked_for_and_never_through_the_lens() {
+    let layout = stood();
+    let has = |rig, eye| {
+        let view = View {
+            rig,
+            eye,
+            ..View::default()
+        };
+        keys(&layout, &view).contains(&"stand".to_owned())
+    };
+    assert!(has(true, optics::View::Above), "asked for");
+    assert!(!has(false, optics::View::Above), "not asked for");
+    assert!(
+        !has(true, optics::View::of(&layout)),
+        "the lens hangs from it"
+    );
+    let span = stand_span(&layout).expect("told");
+    assert!(span.max.y > 1375.0 + 239.9, "to its rear feet: {span:?}");
+    assert!(span.min.y < 480.0, "to the lens: {span:?}");
+    assert!(stand_span(&laid()).is_none(), "nobody said where");
+}
+
+#[test]
+fn the_side_sketch_is_to_scale_and_in_ink_alone() {
+    let file = side_file(&stood()).expect("the lens shows the frame");
+    for words in [
+        "90 cm out",
+        "6.8 kg",
+        "2.5 kg",
+        "ceiling 260 cm",
+        "light",
+        "centre of mass",
+    ] {
+        assert!(file.contains(words), "{words} is said: {file}");
+    }
+    let paints: Vec<&str> = file
+        .split('"')
+        .filter(|word| word.starts_with('#') || word.starts_with("var("))
+        .collect();
+    let ink = |paint: &&str| [view::INKED, view::PAPER].contains(paint);
+    assert!(paints.len() > 4 && paints.iter().all(ink), "{paints:?}");
+    // The arm runs from the lens to its rear end, 1016 mm, at one height.
+    assert!(file.contains("h1016") || file.contains("1016 0"), "{file}");
+}
+
+#[test]
+fn without_a_stand_the_side_shows_camera_table_and_ceiling() {
+    let mut layout = laid();
+    let bare = side_file(&layout).expect("the lens shows the frame");
+    assert!(
+        bare.contains("ceiling 260 cm") && !bare.contains("out\n"),
+        "{bare}"
+    );
+    layout.rig.kind = RigKind::Ceiling;
+    let hung = side_file(&layout).expect("likewise");
+    assert_ne!(bare, hung, "the camera hangs from something");
+}
+
+#[test]
+fn the_foot_of_the_sheet_says_what_to_take_care_of() {
+    let file = sheet(&laid(), Shown::All, optics::View::Above);
+    for caution in crate::readings::cautions(&laid()) {
+        let line = caution.line.replace('&', "&amp;");
+        assert_eq!(
+            file.contains(&line),
+            caution.is_short(170),
+            "{}: only what is short",
+            caution.id
+        );
     }
 }

@@ -53,6 +53,8 @@ pub struct View {
     pub crops: Trims,
     /// Whether dishes and hands wear their tags.
     pub tags: bool,
+    /// Whether arm, stand and photographer are drawn.
+    pub rig: bool,
     /// Whether grain and weave are drawn in full.
     pub fine: bool,
     /// The paper the drawing lies on, as a paint.
@@ -75,6 +77,7 @@ impl Default for View {
             frame: true,
             crops: Trims::None,
             tags: true,
+            rig: false,
             fine: false,
             paper: PAPER,
             ink: INKED,

@@ -7,9 +7,15 @@
 
 mod adding;
 mod papers;
+mod rig;
 mod sheet;
 mod table;
 
 /// Labels by id, table by table.
-pub const LABELS: [&[(&str, &str)]; 4] =
-    [sheet::LABELS, table::LABELS, adding::LABELS, papers::LABELS];
+pub const LABELS: [&[(&str, &str)]; 5] = [
+    sheet::LABELS,
+    table::LABELS,
+    adding::LABELS,
+    papers::LABELS,
+    rig::LABELS,
+];

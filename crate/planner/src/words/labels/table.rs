@@ -311,10 +311,6 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("show-nothing", "nothing"),
     ("show-glare", "glare"),
     ("show-glare-none", "Nothing here mirrors enough to be told."),
-    (
-        "caution-camera",
-        "A camera over people and food falls hard: rate every part of the rig, bag it, tether it, and follow local rules and a qualified person.",
-    ),
     ("light", "Light"),
     ("light-at", "It stands at"),
     ("light-hour", "{hour} o’clock"),

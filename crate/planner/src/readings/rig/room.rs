@@ -1,0 +1,215 @@
+//! Whether the arm reaches, the mast is high enough, the stand clears the
+//! table, and the photographer does not walk into it.
+use glam::DVec2;
+
+use super::super::finding::{Finding, Mark, Remedy, State};
+use super::super::rules::{RIG_ARM, RIG_EXTENDED, RIG_MAST, RIG_PATH, RIG_TABLE, Rule};
+use super::super::study::Study;
+use super::margin::{said, state_of};
+use super::remedy;
+use crate::edit::Edit;
+use crate::layout::{Layout, MAX_SIZE};
+use crate::rig::{Stand, leg_height};
+use crate::shape::{CHORD_ERROR, contains, table_outline};
+use crate::words::{Arg, length, percent, say};
+
+/// An arm is made this much longer than it has to be, in steps of, mm.
+const ARM_STEP: f64 = 50.0;
+
+fn finding(
+    study: &Study<'_>,
+    rule: &'static Rule,
+    key: &str,
+    state: (State, u8),
+    figure: f64,
+    tell: (&str, &[(&str, f64)]),
+) -> Finding {
+    let units = study.layout().head.units;
+    let mut f = Finding::by(rule, key.into(), state, figure, Vec::new());
+    f.sentence = study.sentence(|| {
+        let args: Vec<(&str, Arg)> = tell
+            .1
+            .iter()
+            .map(|(name, mm)| (*name, Arg::Text(length(*mm, units))))
+            .collect();
+        say(tell.0, &args)
+    });
+    f.working = study.tell(|| vec![say(rule.working, &[]), say("working-rig-not", &[])]);
+    f
+}
+
+/// An arm that is too short, or all but drawn out without a bag on the stand.
+pub(super) fn reach(study: &Study<'_>, stand: &Stand, settled: bool) -> Option<Finding> {
+    let rig = &study.layout().rig;
+    let length_ = f64::from(rig.arm_length);
+    let short = stand.needs() - length_;
+    if short >= RIG_ARM.edges[0] {
+        let state = (State::WontWork, 1);
+        let figures = [("short", short), ("needs", stand.needs())];
+        let id = if stand.masts.len() > 1 {
+            "rig-bar"
+        } else {
+            "rig-arm"
+        };
+        let mut f = finding(study, &RIG_ARM, "rig:arm", state, short, (id, &figures));
+        f.marks = vec![Mark::Gap {
+            from: stand.masts[0],
+            to: stand.masts[0] + stand.along * stand.reach,
+            label: study.tell(|| length(stand.reach, study.layout().head.units)),
+        }];
+        if settled {
+            f.remedy = longer(study.layout(), stand);
+        }
+        return Some(f);
+    }
+    drawn_out(study, stand, settled)
+}
+
+/// An arm as long as it has to be.
+fn longer(l: &Layout, stand: &Stand) -> Option<Remedy> {
+    let needs = (stand.needs() / ARM_STEP).ceil() * ARM_STEP;
+    if needs > f64::from(MAX_SIZE) {
+        return None;
+    }
+    let mut after = l.clone();
+    after.rig.arm_length = needs as i32;
+    let text = [("arm", Arg::Text(length(needs, l.head.units)))];
+    let margin = Stand::of(&after)?.tipping()?.margin();
+    let figures = [("margin", Arg::Text(said(margin)))];
+    // Reaching is no help when it then tips.
+    (state_of(margin) != State::WontWork).then(|| Remedy {
+        act: say("act-rig-arm", &text),
+        predicted: say("rig-reaches", &figures),
+        after: 0.0,
+        edit: Edit::between(l, &after),
+    })
+}
+
+/// A bag becomes necessary where an arm is fully drawn out: common practice,
+/// no source. Silent where the margin speaks already.
+fn drawn_out(study: &Study<'_>, stand: &Stand, settled: bool) -> Option<Finding> {
+    let rig = &study.layout().rig;
+    let bagged = rig.bag.is_some_and(|b| b.mass > 0);
+    let share = stand.reach / f64::from(rig.arm_length).max(1.0);
+    let margin = stand.tipping()?.margin();
+    let single = stand.masts.len() == 1 && rig.arm_length > 0;
+    if !single || bagged || share < RIG_EXTENDED.edges[0] || state_of(margin) != State::Holds {
+        return None;
+    }
+    let rule = &RIG_EXTENDED;
+    let state = (State::LookAgain, 2);
+    let key = "rig:extended".into();
+    let mut f = Finding::by(rule, key, state, share * 100.0, Vec::new());
+    f.sentence = study.sentence(|| {
+        let args = [("share", Arg::Text(percent(share)))];
+        say("rig-extended", &args)
+    });
+    f.working = study.tell(|| vec![say(rule.working, &[]), say("working-rig-bag", &[])]);
+    if settled {
+        f.remedy = remedy::bag_by_custom(study.layout(), margin);
+    }
+    Some(f)
+}
+
+/// A mast that does not reach up to the arm.
+pub(super) fn mast(study: &Study<'_>, stand: &Stand) -> Option<Finding> {
+    let mast = f64::from(study.layout().rig.mast_height);
+    let low = stand.arm_height - mast;
+    (low >= RIG_MAST.edges[0]).then(|| {
+        let figures = [("low", low), ("needs", stand.arm_height)];
+        let state = (State::WontWork, 1);
+        let tell = ("rig-mast", &figures[..]);
+        finding(study, &RIG_MAST, "rig:mast", state, low, tell)
+    })
+}
+
+/// Where a mast or a leg would go through the table: how far in, and where.
+fn worst_through(l: &Layout, stand: &Stand) -> Option<(f64, DVec2)> {
+    let table = table_outline(&l.table, CHORD_ERROR);
+    let top = f64::from(l.table.height);
+    let radius = f64::from(l.rig.foot_radius);
+    let mut worst: Option<(f64, DVec2)> = None;
+    for (mast, feet) in stand.masts.iter().zip(&stand.feet) {
+        for foot in feet {
+            // From the mast outwards: what is above the table's top is through
+            // it, and the mast is so all the way up.
+            for n in 0..=20 {
+                let at = mast.lerp(*foot, f64::from(n) / 20.0);
+                let high = if n == 0 {
+                    f64::INFINITY
+                } else {
+                    leg_height(radius * f64::from(n) / 20.0, radius)
+                };
+                if high > top && contains(&table, at) {
+                    let deep = to_edge(&table, at);
+                    if worst.is_none_or(|w| deep > w.0) {
+                        worst = Some((deep, at));
+                    }
+                }
+            }
+        }
+    }
+    worst.filter(|w| w.0 >= RIG_TABLE.edges[0])
+}
+
+/// Whether a mast or a leg would go through the table.
+pub(super) fn through(l: &Layout, stand: &Stand) -> bool {
+    worst_through(l, stand).is_some()
+}
+
+/// A stand that goes through the table.
+pub(super) fn table(study: &Study<'_>, stand: &Stand) -> Option<Finding> {
+    let (deep, at) = worst_through(study.layout(), stand)?;
+    let on_mast = stand.masts.iter().any(|m| m.distance(at) < 1.0);
+    let id = if on_mast {
+        "rig-through"
+    } else {
+        "rig-leg-through"
+    };
+    let state = (State::WontWork, 1);
+    let figures = [("deep", deep)];
+    let mut f = finding(study, &RIG_TABLE, "rig:table", state, deep, (id, &figures));
+    f.marks = vec![Mark::Ring { at, radius: 60.0 }];
+    Some(f)
+}
+
+/// A leg or mast where the photographer walks.
+pub(super) fn path(study: &Study<'_>, stand: &Stand) -> Option<Finding> {
+    let stands = study.layout().rig.photographer?.vec();
+    let mut nearest = (f64::INFINITY, stands);
+    for (mast, feet) in stand.masts.iter().zip(&stand.feet) {
+        for foot in feet {
+            let at = on_line(*mast, *foot, stands);
+            if at.distance(stands) < nearest.0 {
+                nearest = (at.distance(stands), at);
+            }
+        }
+    }
+    let (gap, at) = nearest;
+    (gap < RIG_PATH.edges[0]).then(|| {
+        let state = (State::LookAgain, 3);
+        let figures = [("gap", gap), ("least", RIG_PATH.edges[0])];
+        let tell = ("rig-path", &figures[..]);
+        let mut f = finding(study, &RIG_PATH, "rig:path", state, gap, tell);
+        f.marks = vec![Mark::Gap {
+            from: at,
+            to: stands,
+            label: study.tell(|| length(gap, study.layout().head.units)),
+        }];
+        f
+    })
+}
+
+/// The place of a line nearest to `p`.
+fn on_line(a: DVec2, b: DVec2, p: DVec2) -> DVec2 {
+    let side = b - a;
+    let along = (p - a).dot(side) / side.length_squared().max(1e-9);
+    a + side * along.clamp(0.0, 1.0)
+}
+
+/// Distance from `p` to the nearest place on an outline, mm.
+fn to_edge(outline: &[DVec2], p: DVec2) -> f64 {
+    (0..outline.len())
+        .map(|n| on_line(outline[n], outline[(n + 1) % outline.len()], p).distance(p))
+        .fold(f64::INFINITY, f64::min)
+}
