@@ -74,7 +74,12 @@ export const act = {
     change("revision" in to ? say.doneVersion : say.doneHeading, (layout) =>
       Object.assign(layout, to),
     ),
-  camera: (camera: Layout["camera"]) => change(say.doneCamera, (layout) => (layout.camera = camera)),
+  dial: (dial: "focal" | "aperture" | "height" | "focus", up: boolean) =>
+    session.act(() => session.core().step_camera(dial, up, visits.now())),
+  focusEvenly: () => session.act(() => session.core().focus_evenly()),
+  format: (format: string) => session.act(() => session.core().set_format(format)),
+  pixels: ([long, short]: Pair) => session.act(() => session.core().set_pixels(long, short)),
+  keepLens: (focal: number) => session.act(() => session.core().keep_lens(focal)),
   ceiling: (ceiling: number) => change(say.doneCeiling, (layout) => (layout.rig.ceiling = ceiling)),
   rig: (rig: Layout["rig"]) => change(say.doneRig, (layout) => (layout.rig = rig)),
   placeStand: () => session.act(() => session.core().place_stand()),
@@ -97,7 +102,7 @@ export const act = {
 
   addCrop: (name: string, [wide, high]: Pair) =>
     session.act(() => session.core().add_crop(name, wide, high)),
-  addDoublePage: (name: string) => session.act(() => session.core().add_double_page(name)),
+  addPage: (name: string, page: string) => session.act(() => session.core().add_page(name, page)),
   keepCopySpace: (crop: Id) => session.act(() => session.core().keep_copy_space(crop)),
   mustShow: (crop: Id, thing: Id) => session.act(() => session.core().must_show(crop, thing)),
   crop: (crop: Crop, to: Partial<Crop>) =>

@@ -136,7 +136,7 @@ export interface Layout {
   };
   floor: { colour: string };
   frame: { ratio: Pair; at: Pair; width: number; turn: number };
-  camera: { format: string; focal: number };
+  camera: { format: string; focal: number; focus_height?: number; pixels?: Pair };
   rig: Rig;
   light: {
     clock: number;
@@ -197,6 +197,15 @@ export interface Caution {
   id: string;
   concern: "camera" | "table" | "hands" | "food";
   line: string;
+}
+
+/** The camera in words. */
+export interface Camera {
+  height: string;
+  stop: string;
+  focus: string;
+  pixels: Pair;
+  lenses: { focal: number; own: boolean }[];
 }
 
 /** One line of the list of things: the picture, told in words. */

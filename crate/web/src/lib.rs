@@ -2,6 +2,7 @@
 //! a drag, small objects when something is opened, saved, selected or read.
 mod acts;
 mod arrange;
+mod camera;
 mod catalogue;
 mod dom;
 mod drag;

@@ -1,6 +1,6 @@
 //! Acts on single things: what is added, what each is to the picture, and what
 //! crops keep of them.
-use planner::commands::{self, HandsWish, Own, OwnShape, Refused, SettingsWish};
+use planner::commands::{self, HandsWish, Own, OwnShape, Page, Refused, SettingsWish};
 use planner::edit::Run;
 use planner::layout::{Id, LayoutId, Point, Ratio, Role, Srgb};
 use planner::words::say;
@@ -209,12 +209,19 @@ impl Planner {
         self.make(act, Run::Alone)
     }
 
-    /// Adds a magazine's double page in print, with bleed, safe margin, gutter.
+    /// Adds a page in print, with bleed and safe margin: `a4` or `inches`, and
+    /// `double` or `double-inches` with a gutter.
     ///
     /// # Errors
     /// When there are too many crops.
-    pub fn add_double_page(&mut self, name: &str) -> Result<JsValue, JsError> {
-        let act = commands::add_double_page(self.now(), name)?;
+    pub fn add_page(&mut self, name: &str, page: &str) -> Result<JsValue, JsError> {
+        let page = match page {
+            "a4" => Page::A4,
+            "inches" => Page::Inches,
+            "double-inches" => Page::DoubleInches,
+            _ => Page::Double,
+        };
+        let act = commands::add_page(self.now(), name, page)?;
         self.make(act, Run::Alone)
     }
 

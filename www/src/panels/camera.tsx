@@ -1,17 +1,18 @@
 // The camera above the table, the room it stands in, and the one light.
 
+import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
 import * as say from "#words";
 
 import { act } from "../acts";
-import type { Layout } from "../core";
+import type { Camera, Layout, Pair } from "../core";
 import { Cautions } from "../parts/cautions";
 import { Choice, Panel, Stepper } from "../parts/controls";
-import { length, report } from "../state";
+import * as session from "../session";
+import { fault, length, report } from "../state";
 import { RigPanel } from "./rig";
 import { Show } from "./show";
 import { Through } from "./sight";
-
 
 const FORMATS = [
   ["full-frame", "36 × 24 mm"],
@@ -19,9 +20,8 @@ const FORMATS = [
   ["aps-c-small", "22.3 × 14.9"],
   ["four-thirds", "17.3 × 13"],
   ["medium", "43.8 × 32.9"],
+  ["phone", say.phone],
 ] as const;
-const FOCALS = [24, 28, 35, 40, 50, 60, 70, 85, 90, 100, 105, 120];
-
 function hour(clock: number): string {
   const minutes = Math.round((clock % 360) * 2);
   const [whole, rest] = [Math.floor(minutes / 60) || 12, minutes % 60];
@@ -30,20 +30,65 @@ function hour(clock: number): string {
     : `${whole}:${String(rest).padStart(2, "0")}`;
 }
 
-/** Where the lens stands, as the Fit reading says it. */
-const lens = (): string =>
-  report.value?.findings.find((finding) => finding.key === "fit:ceiling")?.sentence ?? "";
+/** What the readings say of the camera, where they say it. */
+function Said(): JSX.Element {
+  const keys = ["fit:ceiling", "fit:lenses", "fit:lens", "lean:focus", "lean:diffraction"];
+  const said = report.value?.findings.filter(({ key }) => keys.includes(key)) ?? [];
+  return (
+    <>
+      {said.map(({ key, sentence, state, remedy }) => (
+        <p key={key} class={state === "holds" ? "quiet" : undefined}>
+          {sentence}
+          {remedy ? (
+            <button class="word" onClick={() => session.remedy(key)}>
+              {remedy.act}
+            </button>
+          ) : null}
+        </p>
+      ))}
+    </>
+  );
+}
+
+/** Pixels of the picture: of the usual model, or told. */
+function Pixels({ own, pixels }: { own: boolean; pixels: Pair }): JSX.Element {
+  const sides = [useSignal(""), useSignal("")] as const;
+  const set = (event: Event): void => {
+    event.preventDefault();
+    const typed = sides.map((side) => Number(side.value)) as Pair;
+    if (typed.every((side) => Number.isInteger(side) && side > 0)) act.pixels(typed);
+    else fault.value = say.pixelsRange;
+  };
+  return (
+    <details>
+      <summary>{say.pixelsAre({ across: String(pixels[0]), down: String(pixels[1]) })}</summary>
+      <form class="line" onSubmit={set} aria-label={say.pixels}>
+        {[say.pixelsLong, say.pixelsShort].map((name, n) => (
+          <label key={name} class="field">
+            <span>{name}</span>
+            <input
+              inputMode="numeric"
+              maxLength={5}
+              value={sides[n]?.value}
+              onInput={(event) => sides[n] && (sides[n].value = event.currentTarget.value)}
+            />
+          </label>
+        ))}
+        <button class="word">{say.pixelsSet}</button>
+      </form>
+      {own ? (
+        <button class="word" onClick={() => act.pixels([0, 0])}>
+          {say.pixelsUsual}
+        </button>
+      ) : null}
+    </details>
+  );
+}
 
 export function CameraPanel({ layout }: { layout: Layout }): JSX.Element {
   const { camera, light, rig } = layout;
   const by = length(100);
-  const focal = (by: -1 | 1): void => {
-    const next =
-      by > 0
-        ? FOCALS.find((each) => each > camera.focal)
-        : [...FOCALS].reverse().find((each) => each < camera.focal);
-    if (next !== undefined) act.camera({ ...camera, focal: next });
-  };
+  const told = session.core().camera() as Camera;
   return (
     <Panel title={say.placeCamera}>
       <Through />
@@ -51,14 +96,28 @@ export function CameraPanel({ layout }: { layout: Layout }): JSX.Element {
         name={say.sensor}
         options={FORMATS}
         value={camera.format as (typeof FORMATS)[number][0]}
-        choose={(format) => act.camera({ ...camera, format })}
+        choose={act.format}
       />
       <Stepper
         name={say.focal}
         value={say.millimetres({ length: String(camera.focal) })}
         less={say.focalShorter}
         more={say.focalLonger}
-        step={focal}
+        step={(way) => act.dial("focal", way > 0)}
+      />
+      <Stepper
+        name={say.cameraHeight}
+        value={told.height}
+        less={say.cameraLower}
+        more={say.cameraHigher}
+        step={(way) => act.dial("height", way > 0)}
+      />
+      <Stepper
+        name={say.frameAcross}
+        value={length(layout.frame.width)}
+        less={say.frameNarrower({ by: length(50) })}
+        more={say.frameWider({ by: length(50) })}
+        step={(way) => act.frame(layout.frame, { width: Math.max(50, layout.frame.width + 50 * way) })}
       />
       <Stepper
         name={say.ceiling}
@@ -67,7 +126,39 @@ export function CameraPanel({ layout }: { layout: Layout }): JSX.Element {
         more={say.ceilingHigher({ by })}
         step={(way) => act.ceiling(Math.max(1000, rig.ceiling + 100 * way))}
       />
-      <p>{lens()}</p>
+      <Stepper
+        name={say.aperture}
+        value={say.apertureIs({ stop: told.stop })}
+        less={say.apertureWider}
+        more={say.apertureSmaller}
+        step={(way) => act.dial("aperture", way > 0)}
+      />
+      <Stepper
+        name={say.focus}
+        value={told.focus}
+        less={say.focusLower}
+        more={say.focusHigher}
+        step={(way) => act.dial("focus", way > 0)}
+      />
+      {camera.focus_height === undefined ? (
+        <p class="quiet">{say.focusIsEven}</p>
+      ) : (
+        <button class="word" onClick={act.focusEvenly}>
+          {say.focusEvenly}
+        </button>
+      )}
+      <details>
+        <summary>{say.lensesAtHand}</summary>
+        <div class="steps" role="group" aria-label={say.lensesAtHand}>
+          {told.lenses.map(({ focal, own }) => (
+            <button key={focal} type="button" aria-pressed={own} onClick={() => act.keepLens(focal)}>
+              {say.millimetres({ length: String(focal) })}
+            </button>
+          ))}
+        </div>
+      </details>
+      <Pixels own={camera.pixels !== undefined} pixels={told.pixels} />
+      <Said />
       <Show />
       <RigPanel layout={layout} />
       <Cautions of={["camera"]} />

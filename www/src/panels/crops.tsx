@@ -9,7 +9,7 @@ import { act } from "../acts";
 import type { Crop, Id, Layout } from "../core";
 import { Choice, Field, Panel, Stepper } from "../parts/controls";
 import * as session from "../session";
-import { crop as view, fault, layout as open, length, marking } from "../state";
+import { crop as view, fault, layout as open, length, marking, report } from "../state";
 
 /** What one crop keeps; for 0 the whole frame, with the `lines` of the crops or without. */
 export function Kept(props: {
@@ -31,6 +31,17 @@ const USUAL: readonly (readonly [string, [number, number]])[] = [
   [say.crop916, [9, 16]],
   [say.crop169, [16, 9]],
   [say.cropSquare, [1, 1]],
+];
+const RARER: readonly (readonly [string, [number, number]])[] = [
+  [say.crop191, [191, 100]],
+  [say.crop34, [3, 4]],
+  [say.crop23, [2, 3]],
+  [say.crop54, [5, 4]],
+];
+const PAGES: readonly (readonly [string, string])[] = [
+  [say.cropA4, "a4"],
+  [say.cropInches, "inches"],
+  [say.cropDoubleInches, "double-inches"],
 ];
 
 /** What the printer asks for, mm of the print. */
@@ -115,7 +126,7 @@ function Shows({ crop }: { crop: Crop }): JSX.Element {
   );
 }
 
-function One({ crop }: { crop: Crop }): JSX.Element {
+function One({ layout, crop }: { layout: Layout; crop: Crop }): JSX.Element {
   const by = length(10);
   const move = (dx: number, dy: number): void =>
     void act.crop(crop, { at: [crop.at[0] + dx, crop.at[1] + dy] });
@@ -144,6 +155,8 @@ function One({ crop }: { crop: Crop }): JSX.Element {
         step={(way) => act.crop(crop, { width: Math.max(20, crop.width + 20 * way) })}
       />
       {crop.print === undefined || crop.print === null ? null : <InPrint crop={crop} />}
+      <Pixels crop={crop} />
+      <Actual layout={layout} crop={crop} />
       <Choice
         name={say.cropNeed}
         options={[
@@ -169,6 +182,39 @@ function One({ crop }: { crop: Crop }): JSX.Element {
         {say.cropAway({ crop: crop.name })}
       </button>
     </section>
+  );
+}
+
+/** How many pixels it has, as the Crops reading says it. */
+function Pixels({ crop }: { crop: Crop }): JSX.Element | null {
+  const found = report.value?.findings.find(({ key }) => key === `crops:${crop.id}:size`);
+  if (found === undefined) return null;
+  return (
+    <details class="pixels">
+      <summary>{found.sentence}</summary>
+      {found.working.map((line) => (
+        <p key={line} class="quiet">
+          {line}
+        </p>
+      ))}
+    </details>
+  );
+}
+
+/** The crop as wide as it will be seen. */
+function Actual({ layout, crop }: { layout: Layout; crop: Crop }): JSX.Element {
+  const shown = useSignal(false);
+  const print = crop.print ?? undefined;
+  return (
+    <details onToggle={(event) => (shown.value = event.currentTarget.open)}>
+      <summary>{say.cropActual}</summary>
+      <p class="quiet">{print === undefined ? say.cropActualScreen : say.cropActualPrint}</p>
+      <div class="actual" tabIndex={0} role="group" aria-label={say.cropActual}>
+        <div style={print === undefined ? undefined : { width: `${print[0]}mm` }}>
+          {shown.value ? <Kept layout={layout} crop={crop.id} name={crop.name} /> : null}
+        </div>
+      </div>
+    </details>
   );
 }
 
@@ -203,10 +249,25 @@ export function CropsPanel({ layout }: { layout: Layout }): JSX.Element {
             {name}
           </button>
         ))}
-        <button class="word" onClick={() => act.addDoublePage(say.cropDoublePage)}>
+        <button class="word" onClick={() => act.addPage(say.cropDoublePage, "double")}>
           {say.cropDoublePage}
         </button>
       </div>
+      <details>
+        <summary>{say.cropMoreShapes}</summary>
+        <div class="steps" role="group" aria-label={say.cropMoreShapes}>
+          {RARER.map(([name, ratio]) => (
+            <button key={name} class="word" onClick={() => act.addCrop(name, ratio)}>
+              {name}
+            </button>
+          ))}
+          {PAGES.map(([name, page]) => (
+            <button key={name} class="word" onClick={() => act.addPage(name, page)}>
+              {name}
+            </button>
+          ))}
+        </div>
+      </details>
       <details>
         <summary>{say.cropOwn}</summary>
         <OwnRatio />
@@ -218,7 +279,7 @@ export function CropsPanel({ layout }: { layout: Layout }): JSX.Element {
           <summary>
             {say.cropSummary({ crop: crop.name, width: length(crop.width) })}
           </summary>
-          <One crop={crop} />
+          <One layout={layout} crop={crop} />
         </details>
       ))}
     </Panel>

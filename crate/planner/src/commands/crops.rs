@@ -3,8 +3,38 @@ use super::{Act, Refused, called, fresh_id};
 use crate::catalogue::{self, Kind};
 use crate::layout::{CopyArea, CopySpace, Crop, CropShape, Extra, Id, Layout, Ratio, clean_text};
 
-/// Two A4 pages side by side, mm of print (ISO 216).
-const DOUBLE_PAGE: [i32; 2] = [420, 297];
+/// A page in print.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Page {
+    /// Two A4 pages side by side.
+    Double,
+    /// One A4 page.
+    A4,
+    /// Two pages of a magazine of 8.375 × 10.875 in.
+    DoubleInches,
+    /// One page of it.
+    Inches,
+}
+
+impl Page {
+    /// Trimmed size, mm: ISO 216, and trade pages to the nearest mm.
+    const fn trim(self) -> [i32; 2] {
+        match self {
+            Self::Double => [420, 297],
+            Self::A4 => [210, 297],
+            Self::DoubleInches => [425, 276],
+            Self::Inches => [213, 276],
+        }
+    }
+
+    const fn gutter(self) -> i32 {
+        match self {
+            Self::Double | Self::DoubleInches => GUTTER,
+            Self::A4 | Self::Inches => 0,
+        }
+    }
+}
+
 /// Bleed, safe margin and the strip the fold takes, mm of print: common
 /// practice, no source; the printer's own figures decide.
 const BLEED: i32 = 3;
@@ -25,13 +55,13 @@ pub fn add_crop(layout: &Layout, name: &str, ratio: Ratio) -> Result<Act, Refuse
     place(layout, name, CropShape::Ratio(ratio), 1.0, [0; 3])
 }
 
-/// Adds a magazine's double page in print, with bleed, safe margin and gutter.
+/// Adds a page in print, with bleed, safe margin and, across a fold, gutter.
 ///
 /// # Errors
 /// None so far as nothing there changes.
-pub fn add_double_page(layout: &Layout, name: &str) -> Result<Act, Refused> {
-    let print = CropShape::Print(DOUBLE_PAGE);
-    place(layout, name, print, IN_FRAME, [BLEED, SAFE, GUTTER])
+pub fn add_page(layout: &Layout, name: &str, page: Page) -> Result<Act, Refused> {
+    let print = CropShape::Print(page.trim());
+    place(layout, name, print, IN_FRAME, [BLEED, SAFE, page.gutter()])
 }
 
 fn place(
@@ -168,7 +198,7 @@ mod tests {
     #[test]
     fn a_double_page_lies_in_the_frame_with_its_bleed() {
         let layout = framed(3, 2);
-        let after = made(&layout, add_double_page(&layout, "double page"));
+        let after = made(&layout, add_page(&layout, "double page", Page::Double));
         let crop = &after.crops[0];
         let bleed = f64::from(crop.bleed) * crop.print_scale().expect("printed");
         let [wide, high] = crop.extent();
@@ -185,7 +215,7 @@ mod tests {
     #[test]
     fn copy_space_lies_within_its_crop() {
         let layout = framed(3, 2);
-        let layout = made(&layout, add_double_page(&layout, "double page"));
+        let layout = made(&layout, add_page(&layout, "double page", Page::Double));
         let id = layout.crops[0].id;
         let after = made(&layout, keep_copy_space(&layout, id));
         let [wide, high] = after.crops[0].extent();

@@ -5,6 +5,13 @@
 //! exactly; distances are from the lens. Diffraction after Hecht, *Optics*
 //! (from memory). All lengths in mm.
 
+/// The f-numbers lenses are marked with, in tenths: thirds of a stop, as they
+/// are commonly rounded.
+pub const STOPS: [i32; 31] = [
+    10, 11, 12, 14, 16, 18, 20, 22, 25, 28, 32, 35, 40, 45, 50, 56, 63, 71, 80, 90, 100, 110, 130,
+    140, 160, 180, 200, 220, 250, 290, 320,
+];
+
 /// Distances between which things are sharp; `far` is infinite from the
 /// hyperfocal distance on.
 #[derive(Clone, Copy, Debug, PartialEq)]

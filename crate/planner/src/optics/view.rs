@@ -7,7 +7,7 @@
 //! lens `H` above the place `n`.
 use glam::DVec2;
 
-use super::lens::{distance_for_width, image_distance};
+use super::lens::{coverage, distance_for_width, image_distance};
 use super::sensor::Sensor;
 use crate::layout::{Camera, Format, Layout};
 
@@ -99,10 +99,32 @@ impl Lens {
     /// sensor, its long side along the sensor's; `None` when it cannot.
     #[must_use]
     pub fn height_over(&self, width: f64, height: f64) -> Option<f64> {
+        distance_for_width(self.sensor.x, self.focal, self.across(width, height))
+    }
+
+    /// What is seen across the sensor's long side when a picture of these
+    /// sides just fills it, mm.
+    fn across(&self, width: f64, height: f64) -> f64 {
         let (long, short) = (width.max(height), width.min(height));
         // A narrower ratio than the sensor's is cut out of its long side.
-        let across = long.max(short * self.sensor.x / self.sensor.y);
-        distance_for_width(self.sensor.x, self.focal, across)
+        long.max(short * self.sensor.x / self.sensor.y)
+    }
+
+    /// How wide a picture is that fills the sensor from so high, mm, when it
+    /// is `share` times as high as wide; `None` from within the focal length.
+    #[must_use]
+    pub fn width_under(&self, lens: f64, share: f64) -> Option<f64> {
+        let seen = coverage(self.sensor, self.focal, lens)?;
+        Some(seen.x / self.across(1.0, share))
+    }
+
+    /// Pixels for each mm of the table when a picture of these sides just
+    /// fills the sensor.
+    #[must_use]
+    pub fn density_over(&self, width: f64, height: f64) -> f64 {
+        let [long, short] = self.pixels.map(f64::from);
+        let fine = long.min(short * self.sensor.x / self.sensor.y);
+        fine / self.across(width, height)
     }
 
     /// Sensor above the table, mm, for a lens so high.

@@ -7,6 +7,7 @@ use glam::DVec2;
 
 use super::crops::{Standing, standing};
 use super::finding::{Finding, Mark, State};
+use super::lean;
 use super::rules::{HERO_HIDDEN, HERO_RANK};
 use super::study::Study;
 use super::triangle::ranked;
@@ -75,7 +76,7 @@ fn rank(study: &Study<'_>, hero: &Item) -> Option<Finding> {
         let mut lines = vec![say("working-hero", &args)];
         lines.extend(study.layout().crops.iter().filter_map(|crop| {
             let units = study.layout().head.units;
-            let (id, over) = match standing(study.layout(), crop, stack)? {
+            let (id, over) = match standing(study, crop, stack)? {
                 Standing::Whole => ("working-hero-whole", 0.0),
                 Standing::Cut(past) => ("working-hero-cut", past),
                 Standing::Gutter(over) => ("working-hero-gutter", over),
@@ -98,8 +99,17 @@ fn hidden(study: &Study<'_>, hero: &Item, by_hands: bool) -> Option<Finding> {
     let stack = root(study.layout(), hero.id);
     let n = scene.pieces.iter().position(|p| p.owner == stack)?;
     let whole = &scene.pieces[n].region;
+    // One cause is one sentence: what leans over it is said there.
+    let leaning = if by_hands {
+        Vec::new()
+    } else {
+        lean::over(study, stack)
+    };
     let over = scene.near(n).iter().copied().filter(|m| {
         let piece = &scene.pieces[*m];
+        if leaning.contains(&root(study.layout(), piece.owner)) {
+            return false;
+        }
         let limb = matches!(piece.part, PartKind::Hand | PartKind::Sleeve);
         *m > n && limb == by_hands && root(study.layout(), piece.owner) != stack
     });

@@ -13,6 +13,7 @@ mod fit;
 mod flat;
 mod glare;
 mod hero;
+mod lean;
 mod live;
 mod mass;
 mod remedies;

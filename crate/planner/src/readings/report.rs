@@ -7,8 +7,8 @@ use super::separation::separation_score_of;
 use super::study::Study;
 use super::triangle_asked::{Corners, asked_triangle};
 use super::{
-    balance, colour, crops, direction, fit, glare, hero, rig, separation_findings, settings, space,
-    spacing, triangle,
+    balance, colour, crops, direction, fit, glare, hero, lean, rig, separation_findings, settings,
+    space, spacing, triangle,
 };
 use crate::layout::{Id, Role};
 use crate::order;
@@ -96,6 +96,7 @@ pub(super) fn findings(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     findings.extend(fit::read(study, settled));
     findings.extend(crops::read(study, settled));
     findings.extend(rig::read(study, settled));
+    findings.extend(lean::read(study, settled));
     findings.extend(spacing::read(study, settled));
     findings.extend(balance::read(study.viewed()));
     findings.extend(triangle::read(study.viewed()));

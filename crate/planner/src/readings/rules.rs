@@ -103,6 +103,10 @@ rules! {
     CROP_BLEED: "bleed missing", "crops", [0.5, NEVER], Mm, false, Physics, false, 3.0, "working-crop-bleed", "half_a_millimetre_of_bleed_missing_is_said";
     /// Reach into the safe margin, mm.
     CROP_SAFE: "in the safe margin", "crops", [0.5, NEVER], Mm, false, Physics, false, 3.0, "working-crop-safe", "half_a_millimetre_in_the_safe_margin_is_said";
+    /// Pixels to the inch of print: publishers' pages ask for the first.
+    CROP_PPI: "pixels to the inch", "crops", [300.0, 0.0], Plain, true, TradePractice, false, 5.0, "working-crop-ppi", "under_three_hundred_pixels_to_the_inch_is_said";
+    /// Pixels across over those usual on screens for the ratio.
+    CROP_PIXELS: "pixels on screen", "crops", [1.0, 0.0], Plain, true, TradePractice, false, 0.05, "working-crop-pixels", "fewer_pixels_than_a_screen_takes_is_said";
     /// Balance score: over 82 beats nineteen of twenty random layouts, under
     /// 50 half of them do better.
     BALANCE: "weight aside", "balance", [50.0, 82.0], Plain, true, PublishedMeasure, true, 3.0, "working-balance", "weight_is_said_to_sit_aside_under_fifty";
@@ -152,6 +156,16 @@ rules! {
     GLARE_TABLE: "table mirrored", "glare", [0.005, 0.02], Share, false, OurChoice, false, 2.0, "working-glare-table", "a_fiftieth_of_the_picture_mirrored_by_the_table_is_said_and_half_a_hundredth_told";
     /// Round rims that catch the light: told and never judged; the figure counts.
     GLARE_RIMS: "rims that catch the light", "glare", [1.0, NEVER], Plain, false, Physics, false, 0.5, "working-glare-rims", "rims_that_catch_the_light_are_told_and_matt_ones_are_not";
+    /// Share of a main dish that something hides by leaning; note and figure
+    /// of what leans most are mm.
+    LEAN_HIDES: "hidden by a lean", "lean", [0.10, NEVER], Share, false, OurChoice, false, 2.0, "working-lean", "a_tenth_of_a_main_dish_hidden_by_a_lean_is_said";
+    /// Share of a thing's side that a crop takes off its top: slivers under it
+    /// are Spacing's; the figure is in mm.
+    LEAN_CROP: "top past a crop's line", "lean", [KISSING_OVERLAP, NEVER], Share, false, OurChoice, false, 5.0, "working-lean-crop", "a_top_past_a_crop_line_is_said_and_a_sliver_is_not";
+    /// How much between cloth and tallest rim is not sharp, mm.
+    LEAN_FOCUS: "not in focus", "lean", [0.5, NEVER], Mm, false, Physics, false, 5.0, "working-focus", "half_a_millimetre_out_of_focus_is_said";
+    /// The aperture's own disc over the blur allowed.
+    LEAN_AIRY: "blur of the aperture", "lean", [1.0, NEVER], Plain, false, Physics, false, 0.1, "working-focus-airy", "an_aperture_that_blurs_more_than_is_allowed_is_said";
     /// Share of the hero hidden by hands or things: noted, and said.
     HERO_HIDDEN: "hero hidden", "hero", [0.10, 0.25], Share, false, OurChoice, false, 2.0, "working-hero-hidden", "a_quarter_of_the_hero_hidden_is_said";
     /// Margin against tipping, in the weakest direction: people work under the

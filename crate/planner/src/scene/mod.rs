@@ -9,6 +9,7 @@ mod pose;
 mod rise;
 mod seen_as;
 mod silhouette;
+mod tallest;
 mod things;
 
 pub use frame::{crop_outline, linen_drop, linen_form, linen_outline, linen_seen, linen_span};
@@ -19,6 +20,7 @@ pub use pose::{Joint, Pose, digit, hand_outline, pose};
 pub use rise::{Rise, profile_of, rise, sections, vessel_of};
 pub use seen_as::{lifted, seen_outline};
 pub use silhouette::{inner, silhouette};
+pub use tallest::{even_focus, tallest};
 pub use things::{
     Layer, effective_role, exposure_number, exposure_numbered, flag, in_paint_order, root,
 };

@@ -176,7 +176,7 @@ fn asked(layout: &Layout, (kind, which, x, y): Step) -> Option<Result<Act, Refus
         ),
         17 => match layout.crops.first() {
             Some(crop) => commands::keep_copy_space(layout, crop.id),
-            None => commands::add_double_page(layout, "double page"),
+            None => commands::add_page(layout, "double page", commands::Page::Double),
         },
         10 => commands::add_own(
             layout,

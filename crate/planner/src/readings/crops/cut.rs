@@ -3,10 +3,9 @@ use super::super::finding::{Finding, State};
 use super::super::rules::{CROP_CUT, CROP_GUTTER};
 use super::super::study::Study;
 use super::slide::slid;
-use super::{Placed, item_box, line};
-use crate::layout::{Crop, Id, Layout};
+use super::{Placed, item_box, line, shown};
+use crate::layout::{Crop, Id};
 use crate::order::sort;
-use crate::scene::silhouette;
 use crate::shape::Bounds;
 use crate::words::{Arg, length, listed, say};
 
@@ -24,9 +23,9 @@ pub(in super::super) enum Standing {
 }
 
 /// How a thing stands in a crop; `None` for a thing there is not.
-pub(in super::super) fn standing(layout: &Layout, crop: &Crop, id: Id) -> Option<Standing> {
-    let placed = Placed::of(layout, crop);
-    let thing = item_box(layout, id)?;
+pub(in super::super) fn standing(study: &Study<'_>, crop: &Crop, id: Id) -> Option<Standing> {
+    let placed = Placed::of(study.layout(), crop);
+    let thing = item_box(study, id)?;
     let stands = stands(&placed.trim, thing);
     let caught = placed.strip().map_or(0.0, |strip| {
         thing.max.x.min(strip[1]) - thing.min.x.max(strip[0])
@@ -63,7 +62,10 @@ fn spoiled(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Option<Find
     let crop = placed.crop;
     let mut cut: Vec<(Id, f64, bool)> = Vec::new();
     for id in placed.kept() {
-        match stands(&placed.trim, item_box(placed.layout, id)?) {
+        let Some(thing) = item_box(study, id) else {
+            continue;
+        };
+        match stands(&placed.trim, thing) {
             Standing::Whole | Standing::Gutter(_) => {}
             Standing::Cut(past) => cut.push((id, past, false)),
             Standing::Out(past) => cut.push((id, past, true)),
@@ -86,9 +88,9 @@ fn spoiled(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Option<Find
     let mut f = placed.finding(&CROP_CUT, &sort, state, past, &things);
     let units = placed.layout.head.units;
     for (id, past, _) in &cut {
-        if let Some(item) = study.item(*id) {
+        if let Some(outline) = shown(study, *id) {
             let label = study.tell(|| length(*past, units));
-            f.marks.extend(placed.lost(&silhouette(item), &label));
+            f.marks.extend(placed.lost(outline, &label));
         }
     }
     f.sentence = study.sentence(|| {
@@ -124,7 +126,7 @@ fn overview(study: &Study<'_>, placed: &Placed<'_>) -> Finding {
     let mut cut = Vec::new();
     let mut out = 0;
     for item in layout.items.iter().filter(|i| i.on.is_none()) {
-        match item_box(layout, item.id).map(|thing| stands(&placed.trim, thing)) {
+        match item_box(study, item.id).map(|thing| stands(&placed.trim, thing)) {
             Some(Standing::Cut(past)) => cut.push((item.id, past)),
             Some(Standing::Out(_)) => out += 1,
             Some(Standing::Whole | Standing::Gutter(_)) | None => {}

@@ -6,11 +6,11 @@ use super::super::remedies::{stack_moved, stands_clear};
 use super::super::rules::CROP_GUTTER;
 use super::super::study::Study;
 use super::slide::{KEEP_CLEAR, slid};
-use super::{Placed, boxed, item_box, laid_down, line, on_table, overruns, spoils};
+use super::{Placed, boxed, item_box, laid_down, line, on_table, overruns, shown, spoils};
 use crate::edit::Edit;
-use crate::layout::{Id, Role};
+use crate::layout::{Id, Layout, Role};
 use crate::order::sort;
-use crate::scene::{arm, root, silhouette};
+use crate::scene::root;
 use crate::shape::{Bounds, Region, intersection};
 use crate::words::{Arg, length, listed, say};
 
@@ -78,7 +78,7 @@ pub(super) fn read(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Vec
     });
     if settled {
         f.remedy = slid(study, placed, &f).or_else(|| match caught.as_slice() {
-            [one] => aside(study, placed, one.id, strip),
+            [one] => aside(study, placed, one.id, (strip, &f.key)),
             _ => None,
         });
     }
@@ -91,15 +91,18 @@ pub(super) fn read(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Vec
 fn caught(study: &Study<'_>, placed: &Placed<'_>, strip: [f64; 2]) -> Vec<Caught> {
     let layout = placed.layout;
     let mut out: Vec<Caught> = Vec::new();
-    let mut look = |id: Id, outline: Vec<DVec2>, chief: bool| {
-        let Some(b) = boxed(layout, &outline).filter(|b| b.meets(placed.trim)) else {
+    let mut look = |id: Id, chief: bool| {
+        let Some(outline) = shown(study, id) else {
+            return;
+        };
+        let Some(b) = boxed(layout, outline).filter(|b| b.meets(placed.trim)) else {
             return;
         };
         let over = b.max.x.min(strip[1]) - b.min.x.max(strip[0]);
         if over >= CROP_GUTTER.edges[0] {
             out.push(Caught {
                 id,
-                outline,
+                outline: outline.to_vec(),
                 over,
                 chief,
             });
@@ -109,11 +112,11 @@ fn caught(study: &Study<'_>, placed: &Placed<'_>, strip: [f64; 2]) -> Vec<Caught
     for item in &layout.items {
         let main = matches!(item.role, Role::Hero | Role::Support);
         if main || kept.contains(&item.id) {
-            look(item.id, silhouette(item), item.role == Role::Hero);
+            look(item.id, item.role == Role::Hero);
         }
     }
     for hand in &layout.hands {
-        look(hand.id, arm(layout, hand).hand, true);
+        look(hand.id, true);
     }
     // Food that is caught with its dish is not told twice.
     let roots: Vec<Id> = out.iter().map(|c| c.id).collect();
@@ -154,11 +157,16 @@ fn copy(study: &Study<'_>, placed: &Placed<'_>, strip: [f64; 2]) -> Option<Findi
 
 /// The dish moved out of the strip by the shorter way, when it stands clear
 /// there and the crop still shows it.
-fn aside(study: &Study<'_>, placed: &Placed<'_>, id: Id, strip: [f64; 2]) -> Option<Remedy> {
+fn aside(
+    study: &Study<'_>,
+    placed: &Placed<'_>,
+    id: Id,
+    (strip, key): ([f64; 2], &str),
+) -> Option<Remedy> {
     let layout = placed.layout;
     let stack = root(layout, id);
     let item = study.item(stack).filter(|i| !i.locked)?;
-    let b = item_box(layout, stack)?;
+    let b = item_box(study, stack)?;
     let mut ways = [
         strip[0] - b.max.x - KEEP_CLEAR,
         strip[1] - b.min.x + KEEP_CLEAR,
@@ -171,7 +179,7 @@ fn aside(study: &Study<'_>, placed: &Placed<'_>, id: Id, strip: [f64; 2]) -> Opt
             return None;
         }
         let after = stack_moved(layout, stack, shift);
-        if spoils(study, &after) {
+        if spoils(study, &after) || still(study, placed, &after, key) {
             return None;
         }
         let args = [
@@ -191,4 +199,11 @@ fn aside(study: &Study<'_>, placed: &Placed<'_>, id: Id, strip: [f64; 2]) -> Opt
             edit: Edit::between(layout, &after),
         })
     })
+}
+
+/// Whether the gutter of this crop still says so after a change.
+fn still(study: &Study<'_>, placed: &Placed<'_>, after: &Layout, key: &str) -> bool {
+    let changed = study.changed(after);
+    let placed = Placed::of(after, placed.crop);
+    read(&changed, &placed, false).iter().any(|f| f.key == key)
 }

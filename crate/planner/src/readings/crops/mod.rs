@@ -1,10 +1,11 @@
 //! Crops: what does each placement cut, and by how many centimetres?
 //!
-//! Plane geometry in the picture's own directions: outline of each thing
-//! against the trim, the bleed round it, the safe margin within it and the
+//! Plane geometry in the picture's own directions: outline of each thing, as
+//! the lens sees it, against the trim, the bleed round it, the safe margin within it and the
 //! gutter strip centred on the fold. Print measures are carried to the table
 //! by the crop's width over the print's. Arithmetic throughout.
 mod cut;
+mod delivery;
 mod gutter;
 mod print;
 mod slide;
@@ -14,11 +15,12 @@ mod tests;
 use glam::DVec2;
 
 use super::finding::{Finding, Mark, Remedy};
+use super::lean::tops;
 use super::rules::Rule;
 use super::study::Study;
 use crate::edit::Edit;
 use crate::layout::{Crop, Id, Layout, Point, Role};
-use crate::scene::{crop_outline, silhouette};
+use crate::scene::crop_outline;
 use crate::shape::{Bounds, Region, difference, rect};
 use crate::words::say;
 
@@ -35,6 +37,8 @@ fn one(study: &Study<'_>, crop: &Crop, settled: bool) -> Vec<Finding> {
     let mut out = cut::read(study, &placed, settled);
     out.extend(gutter::read(study, &placed, settled));
     out.extend(print::read(study, &placed, settled));
+    out.extend(delivery::read(study, &placed));
+    out.extend(tops(study, crop, &placed.kept(), settled));
     out
 }
 
@@ -168,10 +172,17 @@ fn boxed(layout: &Layout, outline: &[DVec2]) -> Option<Bounds> {
     Bounds::around(&upright)
 }
 
-/// The upright box round an item.
-fn item_box(layout: &Layout, id: Id) -> Option<Bounds> {
-    let item = layout.items.iter().find(|i| i.id == id)?;
-    boxed(layout, &silhouette(item))
+/// The outline of a thing or hand as the lens sees it, whatever hides it;
+/// `None` for what there is not and what the walls of its vessel hide.
+fn shown<'a>(study: &'a Study<'_>, id: Id) -> Option<&'a [DVec2]> {
+    let outlines = study.scene().touchable.iter();
+    let mut own = outlines.filter(|(owner, _)| *owner == id);
+    own.next().map(|(_, outline)| outline.as_slice())
+}
+
+/// The upright box round a thing as the lens sees it.
+fn item_box(study: &Study<'_>, id: Id) -> Option<Bounds> {
+    boxed(study.layout(), shown(study, id)?)
 }
 
 /// What presses in these findings, with its figure.
@@ -184,7 +195,7 @@ fn pressing(findings: impl Iterator<Item = Finding>) -> Vec<(String, f64)> {
 /// presses more.
 pub(super) fn spoils(before: &Study<'_>, after: &Layout) -> bool {
     let was = pressing(read(before, false).into_iter());
-    let is = pressing(read(&Study::new(after), false).into_iter());
+    let is = pressing(read(&before.changed(after), false).into_iter());
     is.iter().any(|now| is_worse(&was, now))
 }
 
@@ -206,16 +217,16 @@ fn cured(
     let place = layout.crops.iter().position(|c| c.id == after.id)?;
     layout.crops[place] = after;
     let (old, new) = (&before.crops[place], &layout.crops[place]);
-    let changed = Study::new(&layout);
     let was = pressing(one(study, old, false).into_iter());
-    let is = pressing(one(&changed, new, false).into_iter());
+    // A crop changes nothing of what the lens sees.
+    let is = pressing(one(study, new, false).into_iter());
     if is
         .iter()
         .any(|now| now.0 == finding.key || is_worse(&was, now))
     {
         return None;
     }
-    let (act, predicted) = words(&Placed::of(&layout, new));
+    let (act, predicted) = words(&Placed::of(before, new));
     Some(Remedy {
         act,
         predicted,

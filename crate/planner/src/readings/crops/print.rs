@@ -227,7 +227,7 @@ fn things(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Vec<Finding>
         .into_iter()
         .filter(|id| placed.crop.must_show.contains(id))
     {
-        let Some(thing) = item_box(layout, id) else {
+        let Some(thing) = item_box(study, id) else {
             continue;
         };
         let over = past_safe(placed, thing);

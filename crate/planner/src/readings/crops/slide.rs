@@ -19,7 +19,7 @@ pub(super) fn slid(study: &Study<'_>, placed: &Placed<'_>, finding: &Finding) ->
     let layout = placed.layout;
     let name = || Arg::Name(placed.crop.name.clone());
     for clear in [KEEP_CLEAR.max(safe(placed)), 0.0] {
-        let Some(to) = nearest(placed, clear) else {
+        let Some(to) = nearest(study, placed, clear) else {
             continue;
         };
         let by = (to - placed.trim.centre()).length();
@@ -45,12 +45,9 @@ pub(super) fn safe(placed: &Placed<'_>) -> f64 {
 
 /// The nearest centre at which everything kept lies `clear` mm inside the trim
 /// and the gutter holds no hero, main dish or must-show thing.
-fn nearest(placed: &Placed<'_>, clear: f64) -> Option<DVec2> {
-    let boxes = |ids: &[Id]| -> Vec<Bounds> {
-        ids.iter()
-            .filter_map(|id| item_box(placed.layout, *id))
-            .collect()
-    };
+fn nearest(study: &Study<'_>, placed: &Placed<'_>, clear: f64) -> Option<DVec2> {
+    let boxes =
+        |ids: &[Id]| -> Vec<Bounds> { ids.iter().filter_map(|id| item_box(study, *id)).collect() };
     let half = placed.trim.size() * 0.5;
     let room = (placed.frame.size() * 0.5 - half).max(DVec2::ZERO);
     if (placed.frame.size() * 0.5 - half).min_element() < -0.5 {

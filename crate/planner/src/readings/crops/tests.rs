@@ -164,7 +164,7 @@ fn a_slide_out_of_a_cut_does_not_end_in_the_gutter() {
     let slid = after(&layout, &cut);
     let left: Vec<String> = read(&slid)
         .into_iter()
-        .filter(|f| f.reading == "crops" && f.is_pressing())
+        .filter(|f| f.reading == "crops" && f.is_pressing() && f.rule.name != "pixels to the inch")
         .map(|f| f.sentence)
         .collect();
     assert!(left.is_empty(), "nothing else is spoiled: {left:?}");
@@ -255,4 +255,86 @@ fn a_turned_camera_changes_nothing_about_a_centred_crop() {
         .expect("cut at the bottom")
         .figure;
     assert!((straight - turned).abs() < 0.01, "{straight} and {turned}");
+}
+
+/// A frame of 1050 × 700 mm on 6000 × 4000 pixels: 5.714 pixels a mm.
+#[test]
+fn under_three_hundred_pixels_to_the_inch_is_said() {
+    // 600 mm are 3428.6 pixels, on 290 mm of print 300.3 to the inch.
+    let page = |wide: i32| cropped(600, &format!(r#""print":[{wide},200],"bleed":3"#));
+    let enough = said(&page(290), "crops:9:size").expect("always told");
+    assert_eq!(enough.state, State::Holds, "{}", enough.sentence);
+    assert!(
+        enough.sentence.contains("3429 × 2365"),
+        "{}",
+        enough.sentence
+    );
+    let few = said(&page(291), "crops:9:size").expect("always told");
+    assert_eq!(
+        (few.state, few.rank),
+        (State::LookAgain, 3),
+        "{}",
+        few.sentence
+    );
+    assert!(few.sentence.contains("only 299 ppi"), "{}", few.sentence);
+    assert!((few.figure - 299.27).abs() < 0.01, "{}", few.figure);
+    // 297 and 206 mm with bleed.
+    assert!(few.working[1].contains("3508 × 2433"), "{:?}", few.working);
+}
+
+#[test]
+fn fewer_pixels_than_a_screen_takes_is_said() {
+    let post = |width: i32| {
+        let mut layout = cropped(600, r#""ratio":[8,10]"#);
+        layout.crops[0].width = width;
+        said(&layout, "crops:9:size").expect("always told")
+    };
+    // 1080 ÷ 5.714 are 189 mm.
+    let enough = post(190);
+    assert_eq!(enough.state, State::Holds, "{}", enough.sentence);
+    assert!(
+        enough.sentence.contains("1080 × 1350"),
+        "{}",
+        enough.sentence
+    );
+    let few = post(188);
+    assert_eq!(
+        (few.state, few.rank),
+        (State::LookAgain, 3),
+        "{}",
+        few.sentence
+    );
+    let any = said(&cropped(600, r#""ratio":[7,5]"#), "crops:9:size").expect("always told");
+    assert_eq!(
+        any.state,
+        State::Holds,
+        "no size is usual: {}",
+        any.sentence
+    );
+    assert!(!any.sentence.contains("usual"), "{}", any.sentence);
+}
+
+#[test]
+fn a_crop_cuts_what_the_lens_sees() {
+    // 300 mm high at 850: the lens at 1508.3 sees its far edge at 600 + 270 ×
+    // 1508.3 ÷ 1208.3 = 937.0.
+    let at = |edge: i32| {
+        let mut layout = cropped(edge - 300, r#""ratio":[1,1]"#);
+        layout.items[0].at = Point::new(850, 450);
+        layout.items[0].size = crate::layout::open(
+            r#"{"format":"overspread-layout","version":0,"id":"00000000000000aa","next_id":9,
+            "table":{"width":900},"frame":{"at":[1,1],"width":900},
+            "items":[{"id":1,"at":[0,0],"size":{"shape":"disc","diameter":40}}]}"#,
+        )
+        .expect("opens")
+        .items[0]
+            .size
+            .clone();
+        layout.items[0].height = 300;
+        layout.items[0].prop = "nothing-known".into();
+        said(&layout, "crops:9:cut:1")
+    };
+    assert!(at(938).is_none(), "inside");
+    let cut = at(930).expect("its top is cut");
+    assert!((cut.figure - 7.0).abs() < 0.2, "{}", cut.figure);
 }

@@ -2,12 +2,16 @@
 //!
 //! Frame and crops against the table's outline, and against a cloth laid as
 //! the ground of the picture: plane geometry. Lens height: see `lens`.
+mod hung;
 mod lens;
 mod room;
 #[cfg(test)]
 mod tests;
 
 use glam::DVec2;
+
+pub(super) use hung::take_lens;
+pub(super) use lens::{fits, with_lens};
 
 use super::finding::{Finding, Mark, State};
 use super::rules::{FIT_BOARD, FIT_MARGIN};

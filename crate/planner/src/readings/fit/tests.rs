@@ -205,3 +205,88 @@ fn a_lens_must_clear_the_tallest_thing() {
     assert!(longer.camera.focal > 24, "a longer lens stands higher");
     assert!(said(&longer, "fit:lens").is_none(), "and clears it");
 }
+
+#[test]
+fn only_the_lenses_at_hand_are_offered() {
+    let mut layout = empty();
+    layout.rig.ceiling = 2000;
+    layout.camera.lenses = vec![60, 28, 50];
+    let f = said(&layout, "fit:ceiling").expect("always said");
+    assert_eq!(after(&layout, &f).camera.focal, 28, "the one there is");
+    let which = said(&layout, "fit:lenses").expect("always said");
+    assert!(which.sentence.ends_with("in mm: 28."), "{}", which.sentence);
+    assert_eq!(
+        which.working.len(),
+        4,
+        "each with its height: {:?}",
+        which.working
+    );
+    layout.camera.lenses = vec![50, 60];
+    let which = said(&layout, "fit:lenses").expect("always said");
+    assert!(which.sentence.starts_with("None"), "{}", which.sentence);
+}
+
+#[test]
+fn a_lower_board_makes_room_for_a_lens_that_is_the_only_one() {
+    let mut layout = empty();
+    layout.camera.lenses = vec![50];
+    // 1508.3 mm of lens, 51.7 behind it, 100 of body, a twentieth of 1508.3.
+    layout.rig.ceiling = 2_400;
+    let f = said(&layout, "fit:ceiling").expect("always said");
+    let lower = after(&layout, &f);
+    assert_eq!(lower.table.height, 660, "2400 - 1660 - 75.4, in whole cm");
+    let then = said(&lower, "fit:ceiling").expect("always said");
+    assert_eq!(then.state, State::Holds, "{}", then.sentence);
+    assert_eq!(
+        f.remedy.expect("a remedy").after,
+        then.figure,
+        "as promised"
+    );
+    layout.rig.ceiling = 1_900;
+    let f = said(&layout, "fit:ceiling").expect("always said");
+    assert_eq!(after(&layout, &f).table.height, 50, "on the floor");
+    layout.rig.ceiling = 1_700;
+    let f = said(&layout, "fit:ceiling").expect("always said");
+    let floor = f.remedy.as_ref().is_some_and(|r| r.act.contains("floor"));
+    assert!(!floor, "not low enough: {:?}", f.remedy);
+}
+
+#[test]
+fn a_narrow_picture_is_cut_out_of_the_sensor() {
+    let mut layout = empty();
+    layout.frame.ratio = crate::layout::Ratio {
+        width: 1,
+        height: 1,
+    };
+    layout.frame.width = 700;
+    // 700 mm fill the sensor's 24: as high as 1050 mm on its 36.
+    let f = said(&layout, "fit:ceiling").expect("always said");
+    layout.frame.ratio = crate::layout::Ratio {
+        width: 3,
+        height: 2,
+    };
+    layout.frame.width = 1_050;
+    let wide = said(&layout, "fit:ceiling").expect("always said");
+    assert!(
+        (f.figure - wide.figure).abs() < 1e-6,
+        "{} and {}",
+        f.figure,
+        wide.figure
+    );
+}
+
+#[test]
+fn a_phone_stands_by_the_length_it_is_quoted_with() {
+    let mut layout = empty();
+    layout.camera.format = crate::layout::Format::Phone;
+    layout.camera.focal = 26;
+    layout.frame.ratio = crate::layout::Ratio {
+        width: 4,
+        height: 3,
+    };
+    layout.frame.width = 1_331;
+    // 1.331 times its distance across at 26 mm, and the lens itself 7 mm long.
+    let f = said(&layout, "fit:ceiling").expect("always said");
+    let room = 2_600.0 - 750.0 - 1_000.0 - 100.0;
+    assert!((f.figure - room).abs() < 20.0, "{}", f.figure);
+}

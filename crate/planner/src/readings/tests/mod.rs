@@ -28,6 +28,7 @@ fn every_rule_names_its_test_and_its_working() {
         include_str!("tones.rs"),
         include_str!("../fit/tests.rs"),
         include_str!("../rig/tests.rs"),
+        include_str!("../lean/tests.rs"),
         include_str!("../crops/tests.rs"),
         include_str!("../spacing/tests.rs"),
         include_str!("../settings.rs"),
