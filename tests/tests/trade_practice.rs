@@ -49,6 +49,8 @@ fn brown_on_brown_merges_and_a_pale_runner_cures_it() {
 fn wine_beetroot_and_dark_crust_on_charcoal_are_said_to_sink() {
     for dark in ["#4a1424", "#5a1730", "#5a3218"] {
         let mut layout = roast_on("#423e39", "#423e39");
+        // Flat, it throws no shadow.
+        layout.items[0].height = 0;
         layout.items[0].parts.food = Some(planner::layout::Part::plain(colour(dark)));
         layout.head.look = planner::layout::Look::LowKey;
         let findings = report(&Study::new(&layout), false).findings;
@@ -65,6 +67,8 @@ fn wine_beetroot_and_dark_crust_on_charcoal_are_said_to_sink() {
 fn a_loaf_crust_up_is_turned_before_anything_is_laid() {
     let mut layout = roast_on("#423e39", "#d2c4b4");
     layout.items[0].face = planner::layout::Face::Crust;
+    // Flat, it throws no shadow.
+    layout.items[0].height = 0;
     layout.items[0].parts.food = Some(planner::layout::Part::plain(colour("#5a3218")));
     let findings = report(&Study::new(&layout), true).findings;
     let said = findings.iter().find(|f| f.reading == "separation");
@@ -126,8 +130,10 @@ fn a_roast_on_white_linen_is_not_flagged() {
 }
 
 #[test]
-fn pale_on_pale_is_said_softly_until_light_is_known() {
+fn pale_on_pale_is_said_softly_where_no_shadow_draws_it() {
     let mut layout = roast_on("#f5f3ee", "#684d3b");
+    // Flat, it throws no shadow.
+    layout.items[0].height = 0;
     layout.items[0].parts.food = Some(planner::layout::Part::plain(colour("#f8f8f6")));
     let findings = report(&Study::new(&layout), false).findings;
     let thin = findings
@@ -135,9 +141,37 @@ fn pale_on_pale_is_said_softly_until_light_is_known() {
         .find(|f| f.reading == "separation")
         .expect("white on white");
     assert!(
-        thin.sentence.contains("side light may draw it"),
+        thin.sentence.contains("after light shadow draws 0%"),
         "{}",
         thin.sentence
+    );
+}
+
+/// A window taken for the soft source: one of 150 cm, set back at the upper
+/// left corner, throws soft diagonal shadows.
+#[test]
+fn a_large_soft_source_at_an_upper_corner_throws_soft_diagonal_shadows() {
+    use glam::dvec3;
+    use planner::layout::{Id, Turn};
+    let mut layout = roast_on("#ebe8e2", "#ebe8e2");
+    layout.light.clock = Turn::from_degrees(315.0);
+    [layout.light.width, layout.light.height] = [1500; 2];
+    let lit = planner::scene::Lit::of(&layout);
+    // Round the roast, 19 cm from its middle on the table.
+    let at = |degrees: f64| {
+        let glam::DVec2 { x: cos, y: sin } = glam::DVec2::from_angle(degrees.to_radians());
+        lit.share(dvec3(600.0 + 190.0 * sin, 450.0 - 190.0 * cos, 0.0), Id(0))
+    };
+    assert!(at(135.0) < 0.5, "dark to the lower right: {}", at(135.0));
+    assert!(at(315.0) > 0.99 && at(225.0) > 0.9, "and nowhere else");
+    let soft = (190..420).step_by(5).filter(|far| {
+        let far = f64::from(*far) * std::f64::consts::FRAC_1_SQRT_2;
+        let share = lit.share(dvec3(600.0 + far, 450.0 + far, 0.0), Id(0));
+        (0.1..0.9).contains(&share)
+    });
+    assert!(
+        soft.count() * 5 >= 40,
+        "the edge is blurred over 4 cm and more"
     );
 }
 

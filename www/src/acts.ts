@@ -2,7 +2,7 @@
 // it. The core reads the copy under the rules of a file and makes one edit of it.
 
 import type {
-  Crop, Finding, Hand, Id, Item, Layout, Linen, Pair, Part, Person, Role, Tone,
+  Card, Crop, Finding, Hand, Id, Item, Layout, Linen, Pair, Part, Person, Role, Tone,
 } from "./core";
 import * as say from "#words";
 import * as session from "./session";
@@ -85,6 +85,17 @@ export const act = {
   placeStand: () => session.act(() => session.core().place_stand()),
   placePhotographer: () => session.act(() => session.core().place_photographer()),
   light: (light: Layout["light"]) => change(say.doneLight, (layout) => (layout.light = light)),
+
+  addCard: (white: boolean) => session.act(() => session.core().add_card(white)),
+  card: (card: Card, to: Partial<Card>) =>
+    change(say.doneCard, (layout) => {
+      const found = layout.cards?.find((each) => each.id === card.id);
+      if (found !== undefined) Object.assign(found, to);
+    }),
+  removeCard: (card: Card) =>
+    change(say.doneCardAway, (layout) => {
+      layout.cards = layout.cards?.filter((each) => each.id !== card.id) ?? [];
+    }),
 
   person: (person: Person, to: Partial<Person>) =>
     change(say.donePerson, (layout) => {

@@ -117,6 +117,14 @@ export interface Rig {
   bag?: { mass: number; hung: "hub" | "lead-leg" | "rear-legs" };
   photographer?: Pair;
 }
+export interface Card {
+  id: Id;
+  kind: "white" | "black";
+  at: Pair;
+  turn: number;
+  width: number;
+  height: number;
+}
 export interface Layout {
   id: string;
   based_on?: string;
@@ -146,6 +154,7 @@ export interface Layout {
     width: number;
     height: number;
   };
+  cards?: Card[];
   groups?: { id: Id; name: string }[];
   intended?: { finding: string; figure: number }[];
   linens: Linen[];

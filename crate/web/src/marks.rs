@@ -21,7 +21,9 @@ pub(crate) fn numbers(marks: &[Mark]) -> Vec<f64> {
             Mark::Label { at, .. } => (6.0, &[*at]),
             Mark::Group { outline } => (7.0, outline),
             Mark::Area { outline, .. } => (8.0, outline),
-            Mark::Glare { outline } => (10.0, outline),
+            Mark::Glare { outline } => (12.0, outline),
+            Mark::StopLine { line, .. } => (10.0, line),
+            Mark::Tip { from, to } => (11.0, &[*from, *to]),
             Mark::Swatch { at, side, tone, .. } => {
                 let [r, g, b] = tone.0.map(f64::from);
                 (9.0, &[*at, DVec2::new(*side, r), DVec2::new(g, b)])
@@ -41,6 +43,7 @@ pub(crate) fn words(marks: &[Mark]) -> String {
         | Mark::Overrun { label, .. }
         | Mark::Area { label, .. }
         | Mark::Swatch { label, .. }
+        | Mark::StopLine { label, .. }
         | Mark::Label { text: label, .. } = mark
         {
             text.push_str(label);
@@ -90,7 +93,12 @@ pub(crate) fn read(mut row: &[f64], words: &str) -> Vec<Mark> {
                 outline: points,
                 label: label(),
             },
-            (10, _) => Mark::Glare { outline: points },
+            (12, _) => Mark::Glare { outline: points },
+            (10, _) => Mark::StopLine {
+                line: points,
+                label: label(),
+            },
+            (11, &[from, to]) => Mark::Tip { from, to },
             _ => break,
         });
     }
@@ -137,6 +145,11 @@ mod tests {
                 tone: Srgb::hex(0x0c_2fa8),
                 label: "1".into(),
             },
+            Mark::StopLine {
+                line: vec![b, c, a],
+                label: "−1 stops".into(),
+            },
+            Mark::Tip { from: b, to: a },
             Mark::Area {
                 outline: vec![b, a, c],
                 label: "a fifth".into(),

@@ -2,7 +2,7 @@
 //! crops keep of them.
 use planner::commands::{self, HandsWish, Own, OwnShape, Page, Refused, SettingsWish};
 use planner::edit::Run;
-use planner::layout::{Id, LayoutId, Point, Ratio, Role, Srgb};
+use planner::layout::{CardKind, Id, LayoutId, Point, Ratio, Role, Srgb};
 use planner::words::say;
 use serde::Deserialize;
 use wasm_bindgen::prelude::*;
@@ -222,6 +222,20 @@ impl Planner {
             _ => Page::Double,
         };
         let act = commands::add_page(self.now(), name, page)?;
+        self.make(act, Run::Alone)
+    }
+
+    /// Stands a card beside the picture, white or black.
+    ///
+    /// # Errors
+    /// When there are too many cards.
+    pub fn add_card(&mut self, white: bool) -> Result<JsValue, JsError> {
+        let kind = if white {
+            CardKind::White
+        } else {
+            CardKind::Black
+        };
+        let act = commands::add_card(self.now(), kind)?;
         self.make(act, Run::Alone)
     }
 

@@ -1,4 +1,4 @@
-// The camera above the table, the room it stands in, and the one light.
+// The camera above the table and the room it stands in.
 
 import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
@@ -10,6 +10,7 @@ import { Cautions } from "../parts/cautions";
 import { Choice, Panel, Stepper } from "../parts/controls";
 import * as session from "../session";
 import { fault, length, report } from "../state";
+import { LightControls } from "./light";
 import { RigPanel } from "./rig";
 import { Show } from "./show";
 import { Through } from "./sight";
@@ -22,14 +23,6 @@ const FORMATS = [
   ["medium", "43.8 × 32.9"],
   ["phone", say.phone],
 ] as const;
-function hour(clock: number): string {
-  const minutes = Math.round((clock % 360) * 2);
-  const [whole, rest] = [Math.floor(minutes / 60) || 12, minutes % 60];
-  return rest === 0
-    ? say.lightHour({ hour: String(whole) })
-    : `${whole}:${String(rest).padStart(2, "0")}`;
-}
-
 /** What the readings say of the camera, where they say it. */
 function Said(): JSX.Element {
   const keys = ["fit:ceiling", "fit:lenses", "fit:lens", "lean:focus", "lean:diffraction"];
@@ -86,7 +79,7 @@ function Pixels({ own, pixels }: { own: boolean; pixels: Pair }): JSX.Element {
 }
 
 export function CameraPanel({ layout }: { layout: Layout }): JSX.Element {
-  const { camera, light, rig } = layout;
+  const { camera, rig } = layout;
   const by = length(100);
   const told = session.core().camera() as Camera;
   return (
@@ -162,49 +155,7 @@ export function CameraPanel({ layout }: { layout: Layout }): JSX.Element {
       <Show />
       <RigPanel layout={layout} />
       <Cautions of={["camera"]} />
-      <h3>{say.light}</h3>
-      <Stepper
-        name={say.lightAt}
-        value={hour(light.clock)}
-        less={say.lightBack}
-        more={say.lightOn}
-        step={(way) => act.light({ ...light, clock: (light.clock + 15 * way + 360) % 360 })}
-      />
-      <Stepper
-        name={say.lightAway}
-        value={length(light.distance)}
-        less={say.lightNearer({ by })}
-        more={say.lightFarther({ by })}
-        step={(way) => act.light({ ...light, distance: Math.max(0, light.distance + 100 * way) })}
-      />
-      <Stepper
-        name={say.lightAbove}
-        value={length(light.height_above_table)}
-        less={say.lightLower({ by })}
-        more={say.lightHigher({ by })}
-        step={(way) =>
-          act.light({
-            ...light,
-            height_above_table: Math.max(50, light.height_above_table + 100 * way),
-          })
-        }
-      />
-      <Choice
-        name={say.lightShape}
-        options={[
-          ["window", say.lightWindow],
-          ["disc", say.lightDisc],
-        ]}
-        value={light.shape}
-        choose={(shape) => act.light({ ...light, shape })}
-      />
-      <Stepper
-        name={say.width}
-        value={length(light.width)}
-        less={say.lightNarrower({ by })}
-        more={say.lightWider({ by })}
-        step={(way) => act.light({ ...light, width: Math.max(10, light.width + 100 * way) })}
-      />
+      <LightControls layout={layout} />
     </Panel>
   );
 }

@@ -36,6 +36,14 @@ pub fn srgb(lab: Lab) -> Srgb {
     Srgb([shown.red, shown.green, shown.blue].map(byte))
 }
 
+/// A colour under so many times the light it was named for; what is brighter
+/// than full tone is clipped channel by channel.
+#[must_use]
+pub fn under_light(lab: Lab, times: f64) -> Lab {
+    let light: [f64; 3] = LinSrgb::<f64>::from_color(library(lab)).into();
+    from_linear(light.map(|c| (c * times).clamp(0.0, 1.0)))
+}
+
 /// Linear light of the three channels, 0 to 1.
 pub(super) fn linear(srgb: Srgb) -> [f64; 3] {
     // Not by the library's table for 8-bit values, which leaves the curve in

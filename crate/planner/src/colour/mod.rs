@@ -13,7 +13,7 @@ pub use contrast::{
     CONTRAST_LARGE, CONTRAST_TEXT, contrast, contrast_of, luminance_of, relative_luminance,
 };
 pub use deficiency::{Deficiency, seen, seen_lab};
-pub use lab::{Lab, ciede2000, delta_c, delta_l, hyab, lab, srgb};
+pub use lab::{Lab, ciede2000, delta_c, delta_l, hyab, lab, srgb, under_light};
 pub use palette::{Family, MERGED_WITHIN, NEUTRAL_BELOW, Swatch, chroma, family, palette};
 pub use separation::{
     Band, CLEAR_FROM, DARK_BELOW, STRONG_FROM, Separation, TONE_FROM, WEAK_FROM, separation,

@@ -1,11 +1,18 @@
 //! The one light in space: where it stands, which way it faces, how large it
-//! is, and what a level mirror shows of it and of the rig.
+//! is; how much of it reaches a place, what stands in its way, and what a level
+//! mirror shows of it and of the rig.
+mod illuminance;
 mod mirror;
 mod mirrored;
+mod occluder;
 mod rim;
+mod shade;
 mod source;
 
+pub use illuminance::{illuminance, stops};
 pub use mirror::{Mirror, WATER, fresnel};
 pub use mirrored::{ARM, CAMERA, MIRRORED, Mirrored, PERSON};
+pub use occluder::Occluder;
 pub use rim::catches;
+pub use shade::{SCANS, seen_share};
 pub use source::Source;

@@ -92,6 +92,24 @@ pub enum Mark {
         #[serde(serialize_with = "point")]
         to: DVec2,
     },
+    /// A line of equal light.
+    StopLine {
+        /// The line.
+        #[serde(serialize_with = "points")]
+        line: Vec<DVec2>,
+        /// Stops from the hero's light, as said; empty for a further line of
+        /// the same light.
+        label: String,
+    },
+    /// How far a shadow reaches.
+    Tip {
+        /// What throws it.
+        #[serde(serialize_with = "point")]
+        from: DVec2,
+        /// The tip.
+        #[serde(serialize_with = "point")]
+        to: DVec2,
+    },
     /// A triangle.
     Triangle {
         /// Its corners.
@@ -135,6 +153,8 @@ impl Mark {
     pub(super) fn carried(&self, carry: &dyn Fn(DVec2) -> DVec2) -> Self {
         let mut mark = self.clone();
         match &mut mark {
+            // These lie on the table as it is.
+            Self::StopLine { .. } | Self::Tip { .. } => {}
             Self::LostEdge { line: points }
             | Self::Overrun {
                 outline: points, ..

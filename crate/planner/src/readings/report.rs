@@ -7,8 +7,8 @@ use super::separation::separation_score_of;
 use super::study::Study;
 use super::triangle_asked::{Corners, asked_triangle};
 use super::{
-    balance, colour, crops, direction, fit, glare, hero, lean, rig, separation_findings, settings,
-    space, spacing, triangle,
+    balance, colour, crops, direction, fit, glare, hero, lean, light, rig, separation_findings,
+    settings, space, spacing, triangle,
 };
 use crate::layout::{Id, Role};
 use crate::order;
@@ -101,6 +101,7 @@ pub(super) fn findings(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     findings.extend(balance::read(study.viewed()));
     findings.extend(triangle::read(study.viewed()));
     findings.extend(hero::read(study));
+    findings.extend(light::read(study, settled));
     findings.extend(settings::read(study));
     findings.extend(glare::read(study, settled));
     findings.extend(space::read(study, settled));
@@ -153,7 +154,6 @@ fn waiting(study: &Study<'_>) -> Vec<Waiting> {
     if study.layout().crops.is_empty() {
         wait("crops", "waits-crops");
     }
-    wait("colour", "waits-light");
     if let Some(reason) = rig::waits(study) {
         wait("rig", reason);
     }

@@ -77,6 +77,9 @@ rules! {
     FIT_LENS: "lens above the tallest thing", "fit", [150.0, 0.0], Mm, true, Physics, false, 20.0, "working-fit", "a_lens_must_clear_the_tallest_thing";
     /// Outline lost against what lies outside it; under the same it is cured.
     SEPARATION: "outline lost", "separation", [0.10, NEVER], Share, false, OurChoice, false, 2.0, "working-separation", "a_tenth_of_the_outline_lost_is_said";
+    /// Share of a pale outline that shadow draws, from which on it is read; the
+    /// figure counts the things.
+    SEPARATION_DRAWN: "drawn by shadow", "separation", [super::separation_light::DRAWN_FROM, NEVER], Share, false, OurChoice, false, 0.5, "working-drawn", "three_tenths_of_a_pale_edge_in_shadow_are_enough";
     /// HyAB difference: full from the first, lost under the second.
     SEPARATION_SCORE: "difference", "separation", [STRONG_FROM, CLEAR_FROM], Plain, true, OurChoice, true, 2.0, "working-separation-score", "an_edge_is_lost_under_twenty_and_full_from_forty";
     /// Gap that looks like a mistake, share of the picture's diagonal; the
@@ -116,6 +119,14 @@ rules! {
     TRIANGLE_SCORE: "triangle", "triangle", [29.0, 59.0], Plain, true, TradePractice, true, 3.0, "working-triangle", "a_flat_triangle_is_said_under_the_lower_quartile";
     /// Place of the hero in visual weight.
     HERO_RANK: "hero's place", "hero", [2.0, NEVER], Plain, false, TradePractice, true, 0.5, "working-hero", "a_hero_second_in_weight_is_said";
+    /// Main dishes out of the light altogether: none may be.
+    LIGHT_DARK: "dishes without light", "light", [1.0, 1.0], Plain, false, Physics, false, 0.5, "working-light-dark", "a_light_under_the_table_is_said_and_one_above_is_not";
+    /// Stops between the brightest and the darkest main dish.
+    LIGHT_FALLS: "stops between main dishes", "light", [1.0, NEVER], Plain, false, OurChoice, false, 0.1, "working-light", "more_than_a_stop_between_main_dishes_is_said";
+    /// Share of the hero's face in shadow: noted, and said.
+    LIGHT_SHADOW: "hero in shadow", "light", [0.10, 0.25], Share, false, OurChoice, false, 3.0, "working-light-shadow", "a_quarter_of_the_hero_in_shadow_is_said";
+    /// Stops left before a pale thing clips: noted, and said.
+    LIGHT_WHITES: "stops to clipping", "light", [0.5, 0.0], Plain, true, OurChoice, false, 0.1, "working-light-whites", "a_white_brighter_lit_than_the_hero_clips";
     /// Places of camera size beside places of true size: how many of the fewer.
     SETTINGS_SIZE: "places of two sizes", "settings", [1.0, NEVER], Plain, false, TradePractice, true, 0.5, "working-settings-size", "camera_size_beside_true_size_is_noted";
     /// From plate to plate, mm: 15 in (a page on placing dinnerware, weak).

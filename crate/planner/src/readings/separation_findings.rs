@@ -5,6 +5,7 @@ use super::finding::{Finding, State};
 use super::rules::{SEPARATION, SEPARATION_SCORE};
 use super::separation::{is_pressed, lost_share, separation_score_of};
 use super::separation_inside;
+use super::separation_light::{self, DRAWN_FROM};
 use super::separation_remedies as remedies;
 use super::stitches::stitches;
 use super::study::Study;
@@ -16,8 +17,8 @@ use crate::order;
 use crate::scene::{Ground, PartKind, effective_role, flag};
 use crate::words::{self, Arg, listed, percent, say};
 
-/// Two sides both lighter than this L* are pale on pale: side light may draw
-/// the edge that colour does not, so it is said more softly. Our choice.
+/// Two sides both lighter than this L* are pale on pale: shadow may draw the
+/// edge that colour does not. Our choice.
 const PALE_FROM: f64 = 75.0;
 
 /// A pressed part that loses enough of its outline to be said.
@@ -29,6 +30,8 @@ pub(super) struct Loss<'a> {
     /// Whose the ground is; the table's own id stands for the floor too.
     pub(super) ground: Id,
     floor: bool,
+    /// Share of its outline that shadow draws after light.
+    by_shadow: f64,
 }
 
 impl Loss<'_> {
@@ -62,7 +65,7 @@ impl Loss<'_> {
 
 /// The findings, with remedies when `settled`.
 pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
-    let losses = losses(study);
+    let (losses, drawn) = losses(study);
     let mut findings = Vec::new();
     let mut rest: Vec<&Loss<'_>> = Vec::new();
     let mut inside: Vec<&Loss<'_>> = Vec::new();
@@ -99,12 +102,15 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     if !sleeves.is_empty() {
         findings.push(cuffs(study, &sleeves, settled));
     }
+    findings.extend(separation_light::drawn(study, &drawn));
     findings.extend(score(study.viewed()));
     findings
 }
 
-fn losses<'a>(study: &'a Study<'_>) -> Vec<Loss<'a>> {
-    let mut out = Vec::new();
+/// Parts that lose their outline, and pale ones of these that shadow draws.
+fn losses<'a>(study: &'a Study<'_>) -> (Vec<Loss<'a>>, Vec<&'a PartWalk>) {
+    let (mut out, mut drawn) = (Vec::new(), Vec::new());
+    let light = super::light::exposed_for(study);
     for walk in study.walks_by_number() {
         if walk.lost < LOST_FROM || !is_pressed(study, walk) {
             continue;
@@ -116,7 +122,15 @@ fn losses<'a>(study: &'a Study<'_>) -> Vec<Loss<'a>> {
         let role = study
             .item(piece.owner)
             .map(|i| effective_role(study.layout(), i));
+        let by_shadow = light.filter(|_| is_pale(study, walk)).map_or(0.0, |light| {
+            separation_light::drawn_share(study, walk, light)
+        });
+        if by_shadow >= DRAWN_FROM {
+            drawn.push(walk.as_ref());
+            continue;
+        }
         out.push(Loss {
+            by_shadow,
             walk,
             owner: piece.owner,
             part: piece.part,
@@ -128,7 +142,7 @@ fn losses<'a>(study: &'a Study<'_>) -> Vec<Loss<'a>> {
             floor: ground == Ground::Floor,
         });
     }
-    out
+    (out, drawn)
 }
 
 /// A finding over these losses: marks along them and a working line for each.
@@ -216,6 +230,7 @@ fn single(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
             ("thing", Arg::Name(name)),
             ("share", Arg::Text(percent(loss.walk.lost))),
             ("ground", Arg::Name(loss.called(study))),
+            ("drawn", Arg::Text(percent(loss.by_shadow))),
         ];
         say(id, &args)
     });
@@ -258,6 +273,7 @@ fn many(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
             ("things", Arg::Text(listed(&names))),
             ("share", Arg::Text(percent(figure))),
             ("ground", Arg::Name(losses[0].called(study))),
+            ("drawn", Arg::Text(percent(mean_drawn(losses)))),
         ];
         say(id, &args)
     });
@@ -265,6 +281,13 @@ fn many(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
         f.remedy = remedies::outline(study, &f.key, &parts);
     }
     f
+}
+
+/// Share of all these outlines that shadow draws, by length.
+fn mean_drawn(losses: &[&Loss<'_>]) -> f64 {
+    let whole: f64 = losses.iter().map(|l| l.walk.length).sum();
+    let drawn = losses.iter().map(|l| l.by_shadow * l.walk.length);
+    drawn.sum::<f64>() / whole.max(1.0)
 }
 
 fn hand(study: &Study<'_>, loss: &Loss<'_>) -> Finding {

@@ -9,7 +9,7 @@ use super::walked::{PartWalk, walk_all};
 use crate::layout::{Crop, Id, Item, Layout};
 use crate::optics::View;
 use crate::order;
-use crate::scene::{Scene, crop_outline, flag};
+use crate::scene::{Lit, Scene, crop_outline, flag};
 use crate::shape::frame_outline;
 use crate::words::say;
 
@@ -26,6 +26,7 @@ pub struct Study<'a> {
     walks: OnceCell<Vec<Rc<PartWalk>>>,
     by_number: OnceCell<Vec<Rc<PartWalk>>>,
     dishes: OnceCell<Vec<Dish>>,
+    lit: OnceCell<Lit>,
 }
 
 /// How much of a finding is put into words.
@@ -113,6 +114,7 @@ impl<'a> Study<'a> {
             walks: OnceCell::new(),
             by_number: OnceCell::new(),
             dishes: OnceCell::new(),
+            lit: OnceCell::new(),
         }
     }
 
@@ -210,6 +212,11 @@ impl<'a> Study<'a> {
             let before = self.before.map(|b| (b.layout, b.scene));
             Scene::within(self.layout, None, View::of(self.layout), &shown, before)
         })
+    }
+
+    /// The light and what stands in its way.
+    pub(super) fn lit(&self) -> &Lit {
+        self.lit.get_or_init(|| Lit::of(self.layout))
     }
 
     /// Every part's outline, walked.

@@ -3,6 +3,7 @@
 mod frame;
 mod hands;
 mod laid;
+mod lit;
 mod nearer;
 mod pieces;
 mod pose;
@@ -14,6 +15,7 @@ mod things;
 
 pub use frame::{crop_outline, linen_drop, linen_form, linen_outline, linen_seen, linen_span};
 pub use hands::{Arm, FOREARM, HAND_BREADTH, HAND_LENGTH, arm, thumb_direction};
+pub use lit::Lit;
 pub use nearer::in_view_order;
 pub use pieces::{Ground, PartKind, Piece, REACH, Scene};
 pub use pose::{Joint, Pose, digit, hand_outline, pose};

@@ -65,8 +65,10 @@ fn edits(report: &Report) -> Vec<&Edit> {
 fn points(mark: &Mark) -> Vec<f64> {
     let flat = |points: &[glam::DVec2]| points.iter().flat_map(|p| p.to_array()).collect();
     match mark {
-        Mark::LostEdge { line } => flat(line),
-        Mark::Gap { from, to, .. } | Mark::Arrow { from, to } => flat(&[*from, *to]),
+        Mark::LostEdge { line } | Mark::StopLine { line, .. } => flat(line),
+        Mark::Gap { from, to, .. } | Mark::Arrow { from, to } | Mark::Tip { from, to } => {
+            flat(&[*from, *to])
+        }
         Mark::Overrun { outline, .. }
         | Mark::Area { outline, .. }
         | Mark::Group { outline }

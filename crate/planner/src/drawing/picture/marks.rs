@@ -1,6 +1,7 @@
 //! Marks of findings: where on the drawing to look. Each is told by its line,
 //! not by its colour: a seam, dashes, bars, hatching, an arrow, long dashes, a
-//! dotted ring, short dashes round a group, close hatching on a pale patch. All lie on a dark casing, so that they show on any ground and
+//! dotted ring, short dashes round a group, close hatching on a pale patch, a
+//! slow wave for equal light. All lie on a dark casing, so that they show on any ground and
 //! in print.
 use glam::DVec2;
 use svg::node::element::Group;
@@ -15,8 +16,12 @@ use crate::readings::Mark;
 use crate::shape::rect;
 
 const STITCH: Tone = rgb(0xff8a57);
+const STOPS: Tone = rgb(0xf3d27a);
 /// Height of the words of a mark, in weights of the pen.
 const WORDS: f64 = 11.0;
+/// Length and height of a stop line's wave and the step it is drawn in, in
+/// weights of the pen.
+const WAVE: [f64; 3] = [34.0, 2.2, 3.0];
 /// Runs of a lost edge that begin this near to where the last one ended, mm,
 /// are one edge of which a share is lost: its dark line goes on between them.
 const BRIDGE: f64 = 75.0;
@@ -86,6 +91,39 @@ fn sewn(data: &mut PathData, run: &[DVec2], unit: f64) {
     }
 }
 
+/// A slow wave along a line, broken in its middle for a figure, whose place is
+/// given back.
+fn waved(data: &mut PathData, line: &[DVec2], unit: f64, figure: bool) -> Option<DVec2> {
+    let whole: f64 = line.windows(2).map(|p| p[0].distance(p[1])).sum();
+    if whole < WAVE[0] * unit {
+        return None;
+    }
+    let gap = if figure { WORDS * 3.4 * unit } else { 0.0 };
+    let (mut run, mut middle) = (Vec::new(), None);
+    let (mut done, mut next) = (0.0, 0.0);
+    for pair in line.windows(2) {
+        let (along, long) = (
+            (pair[1] - pair[0]).normalize_or_zero(),
+            pair[0].distance(pair[1]),
+        );
+        while next <= done + long {
+            let on = pair[0] + along * (next - done);
+            let swing = libm::sin(next / (WAVE[0] * unit) * core::f64::consts::TAU);
+            if (next - whole * 0.5).abs() < gap {
+                row(data, &run);
+                run.clear();
+                middle = middle.or_else(|| (next >= whole * 0.5).then_some(on));
+            } else {
+                run.push(on + along.perp() * (swing * WAVE[1] * unit));
+            }
+            next += WAVE[2] * unit;
+        }
+        done += long;
+    }
+    row(data, &run);
+    middle
+}
+
 fn one(group: Group, mark: &Mark, unit: f64) -> Group {
     if let Mark::Label { at, text } = mark {
         let at = *at + DVec2::Y * (unit * WORDS * 0.34);
@@ -112,10 +150,10 @@ fn one(group: Group, mark: &Mark, unit: f64) -> Group {
         return glare(group, outline, unit);
     }
     let (shape, dash, words) = drawn(mark, unit);
-    let tone = if matches!(mark, Mark::Overrun { .. }) {
-        STITCH
-    } else {
-        PENCIL
+    let tone = match mark {
+        Mark::Overrun { .. } => STITCH,
+        Mark::StopLine { .. } => STOPS,
+        _ => PENCIL,
     };
     let width = if dash.is_some() { 1.4 } else { 1.0 };
     let under = lined(shape.clone(), UNDER, unit * 3.0, None);
@@ -174,6 +212,15 @@ fn drawn(mark: &Mark, unit: f64) -> Drawn<'_> {
             row(&mut data, &[*to + back + wing, *to, *to + back - wing]);
             data.smooth(ellipse(*from, DVec2::splat(unit * 3.0), 10).into_iter());
             (data, None, None)
+        }
+        Mark::StopLine { line, label } => {
+            let at = waved(&mut data, line, unit, !label.is_empty());
+            (data, None, at.map(|at| (label.as_str(), at)))
+        }
+        Mark::Tip { from, to } => {
+            row(&mut data, &[*from, *to]);
+            data.smooth(ellipse(*to, DVec2::splat(unit * 3.0), 10).into_iter());
+            (data, Some([0.1 * unit, 4.5 * unit]), None)
         }
         Mark::Triangle { corners } => {
             data = looped(corners);

@@ -74,5 +74,9 @@ fn pale_things_on_a_pale_ground_are_one_sentence_with_the_hero() {
     }
     let one = said(&layout, "separation:on:0").expect("said once");
     assert_eq!(one.rank, 2, "the hero is in it");
-    assert!(one.sentence.contains("Side light"), "{}", one.sentence);
+    assert!(
+        one.sentence.contains("after light shadow draws"),
+        "{}",
+        one.sentence
+    );
 }

@@ -197,6 +197,8 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("done-heading", "heading changed"),
     ("done-ceiling", "ceiling changed"),
     ("done-light", "light moved"),
+    ("done-card", "card moved"),
+    ("done-card-away", "card taken away"),
     ("done-person", "person changed"),
     ("done-hand", "hand changed"),
     ("done-crop", "{crop} changed"),

@@ -1,0 +1,127 @@
+//! Light: how far does it fall across the main dishes, what lies in shadow,
+//! which whites are near clipping?
+//!
+//! Illuminance on a level surface at the top of each dish: the area source by
+//! Lambert's polygon formula, times the share of it that is seen past all other
+//! things (`light::seen_share`), and a first bounce off white cards. Stops are
+//! base-2 logarithms of ratios. More than a stop between main dishes, and the
+//! shares in shadow, are our choice.
+mod falls;
+mod lines;
+mod remedy;
+mod shadow;
+#[cfg(test)]
+mod tests;
+mod whites;
+
+use glam::{DVec2, DVec3};
+
+use super::finding::Finding;
+use super::study::Study;
+use crate::layout::{Id, Item, Role};
+use crate::scene::{Lit, effective_role, rise};
+use crate::words;
+
+pub(super) use lines::stop_lines;
+
+/// Where on its face a dish's light is taken, in half widths from its middle.
+const SPOTS: [[f64; 2]; 5] = [[0.0, 0.0], [0.5, 0.0], [-0.5, 0.0], [0.0, 0.5], [0.0, -0.5]];
+
+/// The findings about the light; none without a main dish in the picture.
+pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
+    let dishes = dishes(study);
+    if dishes.is_empty() {
+        return Vec::new();
+    }
+    let dark: Vec<&Dish> = dishes.iter().filter(|d| d.light <= DARK).collect();
+    if !dark.is_empty() {
+        return vec![falls::dark(study, &dark, settled)];
+    }
+    let mut out: Vec<Finding> = falls::read(study, &dishes, settled).into_iter().collect();
+    out.extend(shadow::read(study, settled));
+    out.extend(whites::read(study, &dishes, settled));
+    out
+}
+
+/// Light so weak beside that of an even sky that none to speak of arrives:
+/// twelve stops under it. Our choice.
+const DARK: f64 = 7.7e-4;
+
+/// A main dish and the light on it.
+struct Dish {
+    id: Id,
+    at: DVec2,
+    hero: bool,
+    light: f64,
+}
+
+/// Main dishes in the picture that stand on the table, in id order.
+fn dishes(study: &Study<'_>) -> Vec<Dish> {
+    let (layout, scene, lit) = (study.layout(), study.scene(), study.lit());
+    let main = |item: &&Item| {
+        let role = effective_role(layout, item);
+        item.on.is_none()
+            && matches!(role, Role::Hero | Role::Support)
+            && scene.frame.contains(item.at.vec())
+    };
+    let mut found: Vec<Dish> = layout
+        .items
+        .iter()
+        .filter(main)
+        .map(|item| Dish {
+            id: item.id,
+            at: item.at.vec(),
+            hero: bears_hero(study, item.id),
+            light: on_top(study, lit, item),
+        })
+        .collect();
+    crate::order::sort(&mut found, |a, b| a.id.cmp(&b.id));
+    found
+}
+
+/// Whether the hero is this stack or lies in it.
+fn bears_hero(study: &Study<'_>, stack: Id) -> bool {
+    let layout = study.layout();
+    let heroes = layout.items.iter().filter(|i| i.role == Role::Hero);
+    let hero = heroes.min_by_key(|i| i.id);
+    hero.is_some_and(|hero| crate::scene::root(layout, hero.id) == stack)
+}
+
+/// Mean light on the top of a thing, past all that does not stand with it.
+fn on_top(study: &Study<'_>, lit: &Lit, item: &Item) -> f64 {
+    let stack = crate::scene::root(study.layout(), item.id);
+    let sum: f64 = spots(study, item).map(|at| lit.on(at, stack)).sum();
+    sum / SPOTS.len() as f64
+}
+
+fn spots(study: &Study<'_>, item: &Item) -> impl Iterator<Item = DVec3> {
+    let top = rise(study.layout(), item).top;
+    let half = DVec2::from_array(item.size.extent().map(|x| f64::from(x) * 0.5));
+    let (sin, cos) = libm::sincos(item.turn.radians());
+    let at = item.at.vec();
+    SPOTS.map(DVec2::from_array).into_iter().map(move |spot| {
+        let place = at + DVec2::new(cos, sin).rotate(spot * half);
+        place.extend(top)
+    })
+}
+
+/// What is exposed right: the hero, or the mean of the main dishes without one.
+fn reference(dishes: &[Dish]) -> f64 {
+    let hero = dishes.iter().find(|d| d.hero).map(|d| d.light);
+    hero.unwrap_or_else(|| {
+        let sum: f64 = dishes.iter().map(|d| d.light).sum();
+        sum / dishes.len().max(1) as f64
+    })
+}
+
+/// The light that is exposed for; none when the main dishes are dark.
+pub(super) fn exposed_for(study: &Study<'_>) -> Option<f64> {
+    let found = dishes(study);
+    let light = reference(&found);
+    (light > DARK).then_some(light)
+}
+
+/// Stops in words' figure: one decimal.
+fn stops(figure: f64) -> String {
+    words::fixed(figure, 1)
+}

@@ -1,0 +1,248 @@
+//! The table as the light meets it: what stands in its way, what the cards
+//! take and give back.
+use core::f64::consts::PI;
+
+use glam::{DVec2, DVec3, dvec3};
+
+use super::rise::sections;
+use super::{arm, rise, root, silhouette, vessel_of};
+use crate::catalogue::{self, Kind};
+use crate::layout::{Card, CardKind, Finish, Id, Item, Layout, LightShape};
+use crate::light::{Occluder, Source, illuminance, seen_share};
+
+/// What a white card gives back of the light that meets it. Our estimate.
+const BOUNCED: f64 = 0.85;
+/// A card's thickness, mm.
+const CARD: f64 = 5.0;
+/// Things lower than this throw no shadow worth a line, mm. Our choice.
+const LOW: f64 = 6.0;
+
+/// The light and all that changes it. Clear glass lets it through; loose
+/// pieces and cutlery are too low to count.
+#[derive(Clone, Debug)]
+pub struct Lit {
+    /// The light.
+    pub source: Source,
+    /// White cards as sources, each with its luminance.
+    bounces: Vec<(Source, f64)>,
+    /// Cards, then things, each owned by the bottom of its stack.
+    solids: Vec<Occluder>,
+    cards: usize,
+    /// Arms, each with its exposure.
+    arms: Vec<(Id, Occluder)>,
+}
+
+impl Lit {
+    /// The light of a layout.
+    #[must_use]
+    pub fn of(layout: &Layout) -> Self {
+        let source = Source::of(layout);
+        let mut solids: Vec<Occluder> = layout.cards.iter().filter_map(standing).collect();
+        let cards = solids.len();
+        solids.extend(layout.items.iter().filter_map(|item| solid(layout, item)));
+        let white = layout.cards.iter().filter(|c| c.kind == CardKind::White);
+        let arms = layout.hands.iter().flat_map(|hand| {
+            let (arm, height) = (arm(layout, hand), f64::from(hand.height));
+            let plate = |outline: &Vec<DVec2>| {
+                let axis = arm.wrist;
+                Occluder::new(hand.id, outline, axis, vec![[height, 1.0]])
+            };
+            let parts = [&arm.hand, &arm.forearm, &arm.sleeve];
+            let plates: Vec<_> = parts.into_iter().filter_map(plate).collect();
+            plates.into_iter().map(|plate| (hand.exposure, plate))
+        });
+        Self {
+            bounces: white.map(|card| bounce(&source, card)).collect(),
+            arms: arms.collect(),
+            source,
+            solids,
+            cards,
+        }
+    }
+
+    /// Light on a level surface with nothing but cards about, the source's
+    /// luminance being 1.
+    #[must_use]
+    pub fn open(&self, place: DVec3) -> f64 {
+        let own = illuminance(&self.source, place, DVec3::Z);
+        let cards = &self.solids[..self.cards];
+        own * seen_share(&self.source, place, cards, &|_| false) + self.bounced(place)
+    }
+
+    /// Light on a level surface of a stack, past all other things; what a
+    /// white card gives is not shaded.
+    #[must_use]
+    pub fn on(&self, place: DVec3, stack: Id) -> f64 {
+        let own = illuminance(&self.source, place, DVec3::Z);
+        own * self.share(place, stack) + self.bounced(place)
+    }
+
+    /// Light on a level surface past all things.
+    #[must_use]
+    pub fn at(&self, place: DVec3) -> f64 {
+        self.on(place, Id(0))
+    }
+
+    /// Share of the light that reaches a surface of a stack past all others.
+    #[must_use]
+    pub fn share(&self, place: DVec3, stack: Id) -> f64 {
+        let own = |o: &Occluder| stack != Id(0) && o.owner == stack;
+        seen_share(&self.source, place, &self.solids, &own)
+    }
+
+    /// The same past one stack or card alone.
+    #[must_use]
+    pub fn share_past(&self, place: DVec3, only: Id) -> f64 {
+        seen_share(&self.source, place, &self.solids, &|o| o.owner != only)
+    }
+
+    /// The same past the arms of one exposure alone.
+    #[must_use]
+    pub fn share_past_arms(&self, place: DVec3, exposure: Id) -> f64 {
+        let own = self.arms.iter().filter(|arm| arm.0 == exposure);
+        own.map(|(_, arm)| {
+            let arm = core::slice::from_ref(arm);
+            seen_share(&self.source, place, arm, &|_| false)
+        })
+        .fold(1.0, f64::min)
+    }
+
+    /// Whose solids there are: stacks and cards, each once.
+    #[must_use]
+    pub fn owners(&self) -> Vec<Id> {
+        let mut all: Vec<Id> = self.solids.iter().map(|o| o.owner).collect();
+        crate::order::sort(&mut all, Id::cmp);
+        all.dedup();
+        all
+    }
+
+    fn bounced(&self, place: DVec3) -> f64 {
+        let each = self.bounces.iter();
+        each.map(|(card, luminance)| luminance * illuminance(card, place, DVec3::Z))
+            .sum()
+    }
+}
+
+/// A thing as the light meets it.
+fn solid(layout: &Layout, item: &Item) -> Option<Occluder> {
+    let rise = rise(layout, item);
+    let strewn = catalogue::kind_of(&item.prop) == Kind::Scatter;
+    if strewn || item.finish == Finish::Clear || rise.top - rise.base < LOW {
+        return None;
+    }
+    let within = vessel_of(layout, item).is_some();
+    let levels = sections(item, rise, within).map(|(z, share)| [z, share]);
+    Occluder::new(
+        root(layout, item.id),
+        &silhouette(item),
+        item.at.vec(),
+        levels.collect(),
+    )
+}
+
+/// The foot of a card, from end to end.
+fn foot(card: &Card) -> [DVec2; 2] {
+    let side = card.turn.direction().perp() * (f64::from(card.width) * 0.5);
+    [card.at.vec() - side, card.at.vec() + side]
+}
+
+fn standing(card: &Card) -> Option<Occluder> {
+    Occluder::sheet(card.id, foot(card), CARD, f64::from(card.height))
+}
+
+/// A white card as a source: evenly as bright as its middle is lit, on the
+/// side that faces the light. What shades the card itself is left out.
+fn bounce(source: &Source, card: &Card) -> (Source, f64) {
+    let [from, to] = foot(card);
+    let half = f64::from(card.height) * 0.5;
+    let at = card.at.vec();
+    let centre = dvec3(at.x, at.y, half);
+    let front = card.turn.direction().extend(0.0);
+    let facing = if front.dot(source.centre - centre) < 0.0 {
+        -front
+    } else {
+        front
+    };
+    let lit = illuminance(source, centre, facing);
+    let own = Source {
+        // Light is shed off the face, not off the middle of the sheet.
+        centre: centre + facing * (CARD * 0.5),
+        facing,
+        across: ((to - from) * 0.5).extend(0.0),
+        up: DVec3::Z * half,
+        shape: LightShape::Window,
+    };
+    (own, BOUNCED * lit / PI)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::layout::{LayoutId, open};
+
+    /// The empty board, its window at 9 o'clock, with what `more` adds.
+    fn lit(more: &str) -> Lit {
+        let text = Layout::empty(LayoutId(1)).to_json();
+        let mut file: serde_json::Value = serde_json::from_str(&text).expect("JSON");
+        file["light"]["clock"] = 270.into();
+        file["next_id"] = 9.into();
+        let more: serde_json::Value = serde_json::from_str(more).expect("JSON");
+        for (key, value) in more.as_object().expect("an object") {
+            file[key] = value.clone();
+        }
+        Lit::of(&open(&file.to_string()).unwrap_or_else(|p| panic!("{p:?}")))
+    }
+
+    fn card(kind: &str, x: i32) -> Lit {
+        lit(&format!(
+            r#"{{"cards":[{{"id":1,"kind":"{kind}","at":[{x},450],"turn":270,"width":700,"height":500}}]}}"#
+        ))
+    }
+
+    const FAR: DVec3 = dvec3(1000.0, 450.0, 0.0);
+
+    #[test]
+    fn a_white_card_on_the_far_side_lifts_it_and_a_black_one_does_not() {
+        let bare = lit("{}").open(FAR);
+        assert!(card("white", 1250).open(FAR) > bare * 1.05);
+        assert_eq!(card("black", 1250).open(FAR), bare);
+    }
+
+    #[test]
+    fn a_card_towards_the_window_shades_whichever_it_is() {
+        let bare = lit("{}").open(FAR);
+        assert!(card("black", 700).open(FAR) < bare * 0.5);
+    }
+
+    #[test]
+    fn a_pot_shades_what_lies_behind_it_but_not_its_own_lid() {
+        let pot = r#"{"items":[{"id":1,"prop":"enamel-pot","at":[700,450],"height":200,
+            "size":{"shape":"disc","diameter":300}}]}"#;
+        let lit = lit(pot);
+        assert!(lit.share(dvec3(860.0, 450.0, 0.0), Id(0)) < 0.3);
+        assert_eq!(lit.share(dvec3(700.0, 450.0, 200.0), Id(1)), 1.0);
+        assert_eq!(lit.share(dvec3(460.0, 450.0, 0.0), Id(0)), 1.0);
+    }
+
+    #[test]
+    fn clear_glass_lets_the_light_through() {
+        let glass = r#"{"items":[{"id":1,"prop":"tumbler","at":[700,450],"height":90,"finish":"clear",
+            "size":{"shape":"disc","diameter":80}}]}"#;
+        assert_eq!(lit(glass).share(dvec3(760.0, 450.0, 0.0), Id(0)), 1.0);
+    }
+
+    #[test]
+    fn an_arm_shades_in_its_own_exposure_only() {
+        let arm = r#"{"people":[{"id":1}],"exposures":[{"id":2},{"id":3}],"hands":[
+            {"id":4,"person":1,"exposure":2,"entry":[600,800],"target":[600,400],"height":150}]}"#;
+        let lit = lit(arm);
+        // 1.8 m from the window, an arm 15 cm up throws its shadow 26 cm.
+        let past = |exposure| {
+            let along = (750..1000).step_by(10).map(f64::from);
+            let shares = along.map(|x| lit.share_past_arms(dvec3(x, 600.0, 0.0), Id(exposure)));
+            shares.fold(1.0, f64::min)
+        };
+        assert!(past(2) < 0.9, "{}", past(2));
+        assert_eq!(past(3), 1.0);
+    }
+}
