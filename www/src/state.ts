@@ -58,7 +58,7 @@ export const seen = computed(() =>
 export const lens = signal(false);
 export const through = computed(() => lens.value && stage.value === "work");
 /** The reading whose marks are all shown where light and camera are set; none for "". */
-export type Shown = "" | "glare";
+export type Shown = "" | "glare" | "light";
 export const shown = signal<Shown>("");
 export const newer = signal<(() => void) | undefined>(undefined);
 /** Whether the picture is enlarged or moved from where it is at rest. */

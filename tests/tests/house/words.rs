@@ -7,11 +7,16 @@ fn every_sentence_of_the_table_is_said_somewhere() {
     let said = sources("crate", &["rs"]);
     let unused: Vec<&str> = planner::words::SENTENCES
         .iter()
+        .copied()
+        .flatten()
         .map(|(id, _)| *id)
         .filter(|id| {
             let quoted = format!("\"{id}\"");
             !said.iter().any(|source| {
-                !source.path.ends_with("words/table.rs") && source.text.contains(&quoted)
+                !["words/table.rs", "words/rigged.rs"]
+                    .iter()
+                    .any(|table| source.path.ends_with(table))
+                    && source.text.contains(&quoted)
             })
         })
         .collect();

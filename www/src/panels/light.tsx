@@ -6,7 +6,7 @@ import * as say from "#words";
 import { act } from "../acts";
 import type { Card, Layout } from "../core";
 import { Choice, Stepper } from "../parts/controls";
-import { length, openFinding } from "../state";
+import { length } from "../state";
 
 function hour(clock: number): string {
   const minutes = Math.round((clock % 360) * 2);
@@ -15,9 +15,6 @@ function hour(clock: number): string {
     ? say.lightHour({ hour: String(whole) })
     : `${whole}:${String(rest).padStart(2, "0")}`;
 }
-
-/** The finding whose lines are those of equal light. */
-const STOPS = "light";
 
 export function LightControls({ layout }: { layout: Layout }): JSX.Element {
   const { light } = layout;
@@ -68,7 +65,6 @@ export function LightControls({ layout }: { layout: Layout }): JSX.Element {
         step={(way) => act.light({ ...light, width: Math.max(10, light.width + 100 * way) })}
       />
       {light.shape === "window" ? <Window layout={layout} /> : null}
-      <Shown />
       <Cards layout={layout} />
     </>
   );
@@ -90,21 +86,6 @@ function Window({ layout: { light } }: { layout: Layout }): JSX.Element {
       />
       <p>{sill < 0 ? say.lightSillBelow({ height }) : say.lightSill({ height })}</p>
     </>
-  );
-}
-
-/** Shadows alone, or the lines of equal light over them. */
-function Shown(): JSX.Element {
-  return (
-    <Choice
-      name={say.showLight}
-      options={[
-        ["shadows", say.showShadows],
-        ["stops", say.showStops],
-      ]}
-      value={openFinding.value === STOPS ? "stops" : "shadows"}
-      choose={(which) => (openFinding.value = which === "stops" ? STOPS : undefined)}
-    />
   );
 }
 

@@ -10,6 +10,7 @@ import { One } from "./findings";
 
 const SHOWN: readonly (readonly [state.Shown, string])[] = [
   ["", say.showNothing],
+  ["light", say.showStops],
   ["glare", say.showGlare],
 ];
 

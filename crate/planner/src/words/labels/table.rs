@@ -358,8 +358,6 @@ pub(super) const LABELS: &[(&str, &str)] = &[
         "light-sill-below",
         "The sill is {height} under the table top.",
     ),
-    ("show-light", "Show"),
-    ("show-shadows", "shadows"),
     ("show-stops", "stops"),
     ("cards", "Cards"),
     ("card-white", "White card"),
