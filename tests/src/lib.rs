@@ -3,4 +3,5 @@ mod table;
 
 pub use table::{Row, Table};
 pub mod probe;
+pub mod python;
 pub mod tree;

@@ -1,9 +1,7 @@
 //! Links that are in the world, a second reader built from the written
 //! format, and damage.
-use std::io::Write as _;
-use std::process::{Command, Stdio};
-
 use outside_checks::probe;
+use outside_checks::python;
 use outside_checks::tree::{in_tests, read};
 use planner::layout::{Layout, LayoutId, Problem, ProblemKind, open};
 use planner::link::{link, unlink};
@@ -45,20 +43,7 @@ fn golden_links_are_still_what_is_written_and_read() {
 
 /// The second reader's answer for each link, one a line.
 fn second_reader(links: &[String]) -> Vec<String> {
-    let script = in_tests("reference/link_decoder.py");
-    let mut python = Command::new("python3")
-        .arg(&script)
-        .stdin(Stdio::piped())
-        .stdout(Stdio::piped())
-        .spawn()
-        .unwrap_or_else(|e| panic!("python3 is needed to run {}: {e}", script.display()));
-    let mut stdin = python.stdin.take().expect("a pipe");
-    let text = links.join("\n") + "\n";
-    let writer = std::thread::spawn(move || stdin.write_all(text.as_bytes()));
-    let out = python.wait_with_output().expect("python3 ends");
-    writer.join().expect("joined").expect("python3 reads");
-    assert!(out.status.success(), "the second reader ended badly");
-    let out = String::from_utf8(out.stdout).expect("UTF-8");
+    let out = python::answer("link_decoder.py", links.join("\n") + "\n");
     out.lines().map(str::to_owned).collect()
 }
 

@@ -1,10 +1,8 @@
 //! What is seen of each thing and the shares of the picture's colours, against
 //! a painter of its own that fills the same outlines over each other pixel by
 //! pixel (`reference/painter.py`, 1,500 pixels across).
-use std::io::Write as _;
-use std::process::{Command, Stdio};
-
-use outside_checks::tree::{in_tests, read};
+use outside_checks::python;
+use outside_checks::tree::read;
 use planner::colour::Shade;
 use planner::layout::{Layout, open};
 use planner::readings::{Finding, Study, report};
@@ -34,20 +32,8 @@ fn painted(layout: &Layout, scene: &Scene) -> Value {
     }));
     let asked = json!({ "corners": [pair(top_left), pair(top_right), pair(bottom_left)],
         "across": ACROSS, "pieces": pieces });
-    let script = in_tests("reference/painter.py");
-    let mut python = Command::new("python3")
-        .arg(&script)
-        .stdin(Stdio::piped())
-        .stdout(Stdio::piped())
-        .spawn()
-        .unwrap_or_else(|e| panic!("python3 is needed to run {}: {e}", script.display()));
-    let mut stdin = python.stdin.take().expect("a pipe");
-    let text = asked.to_string();
-    let writer = std::thread::spawn(move || stdin.write_all(text.as_bytes()));
-    let out = python.wait_with_output().expect("python3 ends");
-    writer.join().expect("joined").expect("python3 reads");
-    assert!(out.status.success(), "the painter ended badly");
-    serde_json::from_slice(&out.stdout).expect("JSON")
+    let answer = python::answer("painter.py", asked.to_string());
+    serde_json::from_str(&answer).expect("JSON")
 }
 
 /// The starters, and a table where cloth lies over what stands on it.
