@@ -1,6 +1,5 @@
 // The camera above the table and the room it stands in.
 
-import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
 import * as say from "#words";
 
@@ -8,6 +7,7 @@ import { act } from "../acts";
 import type { Camera, Layout, Pair } from "../core";
 import { Cautions } from "../parts/cautions";
 import { Choice, Panel, Stepper } from "../parts/controls";
+import { TwoNumbers } from "../parts/two";
 import * as session from "../session";
 import { fault, length, report } from "../state";
 import { LightControls } from "./light";
@@ -45,30 +45,19 @@ function Said(): JSX.Element {
 
 /** Pixels of the picture: of the usual model, or told. */
 function Pixels({ own, pixels }: { own: boolean; pixels: Pair }): JSX.Element {
-  const sides = [useSignal(""), useSignal("")] as const;
-  const set = (event: Event): void => {
-    event.preventDefault();
-    const typed = sides.map((side) => Number(side.value)) as Pair;
+  const set = (typed: Pair): void => {
     if (typed.every((side) => Number.isInteger(side) && side > 0)) act.pixels(typed);
     else fault.value = say.pixelsRange;
   };
   return (
     <details>
       <summary>{say.pixelsAre({ across: String(pixels[0]), down: String(pixels[1]) })}</summary>
-      <form class="line" onSubmit={set} aria-label={say.pixels}>
-        {[say.pixelsLong, say.pixelsShort].map((name, n) => (
-          <label key={name} class="field">
-            <span>{name}</span>
-            <input
-              inputMode="numeric"
-              maxLength={5}
-              value={sides[n]?.value}
-              onInput={(event) => sides[n] && (sides[n].value = event.currentTarget.value)}
-            />
-          </label>
-        ))}
-        <button class="word">{say.pixelsSet}</button>
-      </form>
+      <TwoNumbers
+        name={say.pixels}
+        sides={[say.pixelsLong, say.pixelsShort]}
+        done={say.pixelsSet}
+        take={set}
+      />
       {own ? (
         <button class="word" onClick={() => act.pixels([0, 0])}>
           {say.pixelsUsual}

@@ -6,8 +6,9 @@ import type { JSX } from "preact";
 import * as say from "#words";
 
 import { act } from "../acts";
-import type { Crop, Id, Layout } from "../core";
+import type { Crop, Id, Layout, Pair } from "../core";
 import { Choice, Field, Panel, Stepper } from "../parts/controls";
+import { TwoNumbers } from "../parts/two";
 import * as session from "../session";
 import { crop as view, fault, layout as open, length, marking, report } from "../state";
 
@@ -69,10 +70,7 @@ function InPrint({ crop }: { crop: Crop }): JSX.Element {
 
 /** A crop of any ratio, named by it. */
 function OwnRatio(): JSX.Element {
-  const sides = [useSignal(""), useSignal("")] as const;
-  const add = (event: Event): void => {
-    event.preventDefault();
-    const [wide, high] = sides.map((side) => Number(side.value)) as [number, number];
+  const add = ([wide, high]: Pair): void => {
     const sound = [wide, high].every((side) => Number.isInteger(side) && side >= 1 && side <= 10_000);
     if (!sound || wide > 20 * high || high > 20 * wide) {
       fault.value = say.cropOwnRange;
@@ -81,20 +79,12 @@ function OwnRatio(): JSX.Element {
     act.addCrop(`${wide}:${high}`, [wide, high]);
   };
   return (
-    <form class="line" onSubmit={add} aria-label={say.cropOwn}>
-      {[say.cropWide, say.cropHigh].map((name, n) => (
-        <label key={name} class="field">
-          <span>{name}</span>
-          <input
-            inputMode="numeric"
-            maxLength={5}
-            value={sides[n]?.value}
-            onInput={(event) => sides[n] && (sides[n].value = event.currentTarget.value)}
-          />
-        </label>
-      ))}
-      <button class="word">{say.addIt}</button>
-    </form>
+    <TwoNumbers
+      name={say.cropOwn}
+      sides={[say.cropWide, say.cropHigh]}
+      done={say.addIt}
+      take={add}
+    />
   );
 }
 
