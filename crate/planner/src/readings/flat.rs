@@ -9,7 +9,7 @@ use super::finding::Mark;
 use crate::layout::{Id, Layout};
 use crate::optics::View;
 use crate::scene::{arm, rise, seen_outline, silhouette, vessel_of};
-use crate::shape::{contains, edges};
+use crate::shape::{contains, to_edge};
 
 /// A mark belongs to a thing whose outline it comes this near to, mm. Our
 /// choice: a little more than a reading looks outside an outline.
@@ -37,13 +37,13 @@ pub fn flat_marks(layout: &Layout, about: &[Id], marks: &[Mark]) -> Vec<Mark> {
     let things: Vec<Stood> = about.iter().flat_map(stand).collect();
     let back = |p: DVec2, z: f64| under + (p - under) / view.scale(z);
     let laid = |p: DVec2, on_top: bool| -> DVec2 {
-        let away = |thing: &&Stood| to_outline(&thing.seen, p);
+        let away = |thing: &&Stood| to_edge(&thing.seen, p);
         let holds = |thing: &&Stood| contains(&thing.seen, p) || away(thing) < NEAR;
         let own = things.iter().filter(holds);
         let nearest = own.min_by(|a, b| away(a).total_cmp(&away(b)));
         nearest.map_or(p, |thing| {
             let [foot, top] = thing.heights.map(|z| back(p, z));
-            let off = |q: DVec2| to_outline(&thing.flat, q);
+            let off = |q: DVec2| to_edge(&thing.flat, q);
             if !on_top && off(foot) < off(top) {
                 foot
             } else {
@@ -85,13 +85,4 @@ fn stood(layout: &Layout, id: Id, view: View) -> Vec<Stood> {
             heights: [z, z],
         })
         .collect()
-}
-
-fn to_outline(outline: &[DVec2], p: DVec2) -> f64 {
-    let near = |(a, b): (DVec2, DVec2)| {
-        let side = b - a;
-        let along = (p - a).dot(side) / side.length_squared().max(1e-9);
-        (a + side * along.clamp(0.0, 1.0)).distance(p)
-    };
-    edges(outline).map(near).fold(f64::INFINITY, f64::min)
 }

@@ -4,7 +4,7 @@ use glam::DVec2;
 
 use super::pose::{hand_outline, pose};
 use crate::layout::{Hand, Layout, Palm, Point, Side, SleeveLength};
-use crate::shape::frame_outline;
+use crate::shape::{frame_outline, on_side};
 
 /// Length of a hand, mm: the mean of the men's and women's medians of ANSUR II
 /// (NATICK/TR-15/007, 2014: 193 and 180).
@@ -151,9 +151,7 @@ fn on_edge(layout: &Layout, p: Point) -> DVec2 {
     let mut best = (f64::INFINITY, p.vec());
     for (n, a) in corners.iter().enumerate() {
         let b = corners[(n + 1) % corners.len()];
-        let side = b - *a;
-        let t = ((p.vec() - *a).dot(side) / side.length_squared().max(1e-9)).clamp(0.0, 1.0);
-        let at = *a + side * t;
+        let at = on_side(p.vec(), *a, b);
         let away = at.distance(p.vec());
         if away < best.0 {
             best = (away, at);

@@ -1,5 +1,6 @@
 use glam::DVec2;
 
+use super::polygon::edges;
 use super::{Bounds, Region};
 
 /// The shortest way between two regions.
@@ -131,8 +132,17 @@ fn between_sides(p: DVec2, q: DVec2, r: DVec2, s: DVec2) -> Gap {
     Gap { distance, from, to }
 }
 
+/// Distance in mm from `p` to the nearest place on a closed outline; infinite
+/// when that has no points.
+#[must_use]
+pub fn to_edge(outline: &[DVec2], p: DVec2) -> f64 {
+    let near = |(a, b)| on_side(p, a, b).distance(p);
+    edges(outline).map(near).fold(f64::INFINITY, f64::min)
+}
+
 /// The point of the segment `a`–`b` nearest to `p`.
-pub(super) fn on_side(p: DVec2, a: DVec2, b: DVec2) -> DVec2 {
+#[must_use]
+pub fn on_side(p: DVec2, a: DVec2, b: DVec2) -> DVec2 {
     let d = b - a;
     let length = d.length_squared();
     if length == 0.0 {

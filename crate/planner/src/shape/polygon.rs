@@ -1,7 +1,7 @@
 use glam::DVec2;
 
 /// Each point with the one after it, round the polygon.
-pub(crate) fn edges(polygon: &[DVec2]) -> impl Iterator<Item = (DVec2, DVec2)> + '_ {
+pub(super) fn edges(polygon: &[DVec2]) -> impl Iterator<Item = (DVec2, DVec2)> + '_ {
     let last = polygon.last().copied();
     last.into_iter()
         .chain(polygon.iter().copied())

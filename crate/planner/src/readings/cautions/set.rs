@@ -7,7 +7,7 @@ use crate::catalogue::{Kind, kind_of};
 use crate::layout::{Item, Layout, LightShape, RigKind, SleeveLength, TableShape};
 use crate::optics::{Lens, View};
 use crate::scene::{arm, linen_span};
-use crate::shape::{CHORD_ERROR, contains, outline};
+use crate::shape::{CHORD_ERROR, contains, outline, to_edge};
 use crate::words::{Arg, length, listed, mass, say};
 
 /// What a person reaches from the floor, mm. Our choice.
@@ -188,12 +188,5 @@ fn gap(p: DVec2, line: &[DVec2]) -> f64 {
     if contains(line, p) {
         return 0.0;
     }
-    (0..line.len())
-        .map(|n| {
-            let (a, b) = (line[n], line[(n + 1) % line.len()]);
-            let side = b - a;
-            let along = (p - a).dot(side) / side.length_squared().max(1e-9);
-            p.distance(a + side * along.clamp(0.0, 1.0))
-        })
-        .fold(f64::INFINITY, f64::min)
+    to_edge(line, p)
 }

@@ -19,7 +19,7 @@ use super::study::Study;
 use crate::layout::{Id, LinenKind, LinenState, TableShape};
 use crate::scene::{crop_outline, linen_span};
 use crate::shape::{
-    CHORD_ERROR, Region, contains, difference, frame_outline, intersection, table_outline,
+    CHORD_ERROR, Region, contains, difference, frame_outline, intersection, table_outline, to_edge,
 };
 use crate::words::{Arg, length, listed, say};
 
@@ -163,16 +163,4 @@ fn overrun(frame: &[DVec2], ground: &[DVec2], label: &str) -> Vec<Mark> {
         label: label.into(),
     };
     areas.map_or_else(|_| Vec::new(), |r| r.rings().iter().map(mark).collect())
-}
-
-/// Distance from `p` to the nearest place on an outline, mm.
-fn to_edge(outline: &[DVec2], p: DVec2) -> f64 {
-    (0..outline.len())
-        .map(|n| {
-            let (a, b) = (outline[n], outline[(n + 1) % outline.len()]);
-            let side = b - a;
-            let along = (p - a).dot(side) / side.length_squared().max(1e-9);
-            p.distance(a + side * along.clamp(0.0, 1.0))
-        })
-        .fold(f64::INFINITY, f64::min)
 }

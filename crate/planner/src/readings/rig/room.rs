@@ -10,7 +10,7 @@ use super::remedy;
 use crate::edit::Edit;
 use crate::layout::{Layout, MAX_SIZE};
 use crate::rig::{Stand, leg_height};
-use crate::shape::{CHORD_ERROR, contains, table_outline};
+use crate::shape::{CHORD_ERROR, contains, on_side, table_outline, to_edge};
 use crate::words::{Arg, length, percent, say};
 
 /// An arm is made this much longer than it has to be, in steps of, mm.
@@ -179,7 +179,7 @@ pub(super) fn path(study: &Study<'_>, stand: &Stand) -> Option<Finding> {
     let mut nearest = (f64::INFINITY, stands);
     for (mast, feet) in stand.masts.iter().zip(&stand.feet) {
         for foot in feet {
-            let at = on_line(*mast, *foot, stands);
+            let at = on_side(stands, *mast, *foot);
             if at.distance(stands) < nearest.0 {
                 nearest = (at.distance(stands), at);
             }
@@ -198,18 +198,4 @@ pub(super) fn path(study: &Study<'_>, stand: &Stand) -> Option<Finding> {
         }];
         f
     })
-}
-
-/// The place of a line nearest to `p`.
-fn on_line(a: DVec2, b: DVec2, p: DVec2) -> DVec2 {
-    let side = b - a;
-    let along = (p - a).dot(side) / side.length_squared().max(1e-9);
-    a + side * along.clamp(0.0, 1.0)
-}
-
-/// Distance from `p` to the nearest place on an outline, mm.
-fn to_edge(outline: &[DVec2], p: DVec2) -> f64 {
-    (0..outline.len())
-        .map(|n| on_line(outline[n], outline[(n + 1) % outline.len()], p).distance(p))
-        .fold(f64::INFINITY, f64::min)
 }
