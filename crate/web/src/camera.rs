@@ -34,6 +34,12 @@ struct Told {
 
 #[wasm_bindgen]
 impl Planner {
+    /// A direction in degrees as the hand of a clock points.
+    #[must_use]
+    pub fn clock(&self, degrees: f64) -> String {
+        planner::words::clock(degrees)
+    }
+
     /// The camera in words.
     ///
     /// # Errors

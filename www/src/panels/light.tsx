@@ -6,15 +6,8 @@ import * as say from "#words";
 import { act } from "../acts";
 import type { Card, Layout } from "../core";
 import { Choice, Stepper } from "../parts/controls";
+import { core } from "../session";
 import { length } from "../state";
-
-function hour(clock: number): string {
-  const minutes = Math.round((clock % 360) * 2);
-  const [whole, rest] = [Math.floor(minutes / 60) || 12, minutes % 60];
-  return rest === 0
-    ? say.lightHour({ hour: String(whole) })
-    : `${whole}:${String(rest).padStart(2, "0")}`;
-}
 
 export function LightControls({ layout }: { layout: Layout }): JSX.Element {
   const { light } = layout;
@@ -24,7 +17,7 @@ export function LightControls({ layout }: { layout: Layout }): JSX.Element {
       <h3>{say.light}</h3>
       <Stepper
         name={say.lightAt}
-        value={hour(light.clock)}
+        value={core().clock(light.clock)}
         less={say.lightBack}
         more={say.lightOn}
         step={(way) => act.light({ ...light, clock: (light.clock + 15 * way + 360) % 360 })}
@@ -130,7 +123,7 @@ function OneCard({ card }: { card: Card }): JSX.Element {
       />
       <Stepper
         name={say.cardFaces}
-        value={hour(card.turn)}
+        value={core().clock(card.turn)}
         less={say.turnBack}
         more={say.turnOn}
         step={(way) => act.card(card, { turn: (card.turn + 5 * way + 360) % 360 })}

@@ -337,7 +337,6 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("show-glare-none", "Nothing here mirrors enough to be told."),
     ("light", "Light"),
     ("light-at", "It stands at"),
-    ("light-hour", "{hour} o’clock"),
     ("light-back", "Half an hour back round the clock"),
     ("light-on", "Half an hour on round the clock"),
     ("light-away", "Away from the middle"),
