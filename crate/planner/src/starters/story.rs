@@ -1,7 +1,7 @@
 //! The story Harbour supper tells a first visitor, in ranges: figures may move
 //! with a piece of the table, the story may not.
 use super::harbour_supper;
-use crate::layout::{Crop, Id, Layout, Point};
+use crate::layout::{Crop, Id, Layout, Point, Turn};
 use crate::readings::{Finding, State, Study, report, scores};
 
 /// Everything there is to say, with remedies.
@@ -165,6 +165,48 @@ fn the_double_page_has_no_bleed_above_and_below_until_it_is_tightened() {
     assert_eq!(size, [129.0, 91.0], "in cm");
     let predicted = &bleed.remedy.as_ref().expect("a cure").predicted;
     assert!(predicted.contains("91 cm"), "as promised: {predicted}");
+}
+
+#[test]
+fn the_carafe_leans_past_the_line_of_the_post_and_a_move_keeps_it_in() {
+    let opens = harbour_supper();
+    let carafe = item(&opens, "oil carafe");
+    let post = crop(&opens, "4:5 post").id;
+    let leans = |l: &Layout| {
+        let about =
+            |f: &Finding| f.reading == "lean" && f.is_pressing() && f.about.contains(&carafe);
+        read(l).into_iter().find(about)
+    };
+    let f = leans(&opens).expect("its top lies past the line");
+    assert!(
+        f.about.contains(&post) || f.sentence.contains("4:5 post"),
+        "{}",
+        f.sentence
+    );
+    assert!((20.0..80.0).contains(&f.figure), "{} mm", f.figure);
+    assert!(leans(&cured(&opens, &f)).is_none(), "it is kept in");
+}
+
+/// Its lead leg lies under the load and a bag hangs on it. With the leg turned
+/// away and no bag the same stand would tip.
+#[test]
+fn the_stand_holds_by_the_arithmetic_with_its_bag() {
+    let opens = harbour_supper();
+    let pressing = |l: &Layout| {
+        let rig = |f: &Finding| f.reading == "rig" && f.is_pressing();
+        read(l).into_iter().find(rig)
+    };
+    let first = pressing(&opens);
+    assert!(first.is_none(), "{first:?}");
+    let mut bare = opens.clone();
+    bare.rig.bag = None;
+    bare.rig.leg_bearing = Some(Turn::default());
+    let told = pressing(&bare).expect("the load hangs between two legs");
+    assert!(
+        pressing(&cured(&bare, &told)).is_none(),
+        "{}",
+        told.sentence
+    );
 }
 
 /// Wrists and elbows cut by a crop are part of the story; what almost touches

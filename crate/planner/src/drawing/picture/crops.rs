@@ -11,7 +11,7 @@ use crate::drawing::{PENCIL, Pen};
 use crate::figure::outline::bounds;
 use crate::layout::{CopySpace, Crop, Layout};
 use crate::scene::crop_outline;
-use crate::shape::frame_outline;
+use crate::shape::{frame_outline, rotation};
 use crate::words::say;
 
 /// Crops are drawn in grease pencil on the picture.
@@ -185,8 +185,7 @@ fn fold(group: Group, x: f64, from: f64, to: f64, unit: f64) -> Group {
 
 /// Copy space: a dotted box, hatched, with its words.
 fn space(group: Group, layout: &Layout, crop: &Crop, copy: &CopySpace, unit: f64) -> Group {
-    let corners = crop_outline(layout, crop);
-    let across = (corners[1] - corners[0]).normalize_or(DVec2::X);
+    let across = rotation(layout.frame.turn.degrees());
     let area = copy.area;
     let place = |x: f64, y: f64| crop.at.vec() + across * x + across.perp() * y;
     let (dx, dy) = (f64::from(area.dx), f64::from(area.dy));

@@ -1,7 +1,9 @@
 use svg::parser::Event;
 
 use super::*;
-use crate::layout::{Bag, Counterweight, Hung, Id, LayoutId, Point, RigKind};
+use crate::layout::{
+    Bag, CopyArea, CopySpace, Counterweight, Hung, Id, LayoutId, Point, RigKind, Turn,
+};
 use crate::readings::Mark;
 
 const LAID: &str = r##"{"format":"overspread-layout","version":0,"id":"0000000000000001",
@@ -349,4 +351,38 @@ fn the_foot_of_the_sheet_says_what_to_take_care_of() {
             caution.id
         );
     }
+}
+
+/// The box drawn for type lies where the readings look for what covers it.
+#[test]
+fn copy_space_is_drawn_where_it_is_read() {
+    let mut layout = laid();
+    layout.crops[0].copy = Some(CopySpace {
+        area: CopyArea {
+            dx: 120,
+            dy: -80,
+            width: 200,
+            depth: 60,
+        },
+        wording: "Supper".into(),
+    });
+    layout.frame.turn = Turn::from_degrees(90.0);
+    let view = View {
+        crops: Trims::All,
+        ..View::default()
+    };
+    let all = groups(&layout, &view);
+    let crops = all.iter().find(|keyed| keyed.key == "crops");
+    let drawn = crops.expect("drawn").group.to_string();
+    let line = drawn.lines().find(|l| l.contains("italic"));
+    let line = line.expect("the words for it");
+    let at = |name: &str| -> f64 {
+        let from = line.find(&format!(" {name}=\"")).expect("placed") + name.len() + 3;
+        let text = &line[from..];
+        text[..text.find('"').expect("closed")].parse().expect("mm")
+    };
+    // A quarter turned to the right, its right is down and its top right.
+    let (x, y) = (800.0 + 80.0, 475.0 + 120.0);
+    assert!((at("x") - x).abs() < 0.2, "{line}");
+    assert!((0.0..20.0).contains(&(at("y") - y)), "{line}");
 }
