@@ -9,13 +9,17 @@ import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
 
 const at = setUp();
 
-/** At work in the camera's place. */
-async function camera(context) {
+/** At work in the camera's place, at the supper or another laid table. */
+async function camera(context, title) {
   const page = await at.started(context);
   await page.locator(".first .solid").click();
+  if (title !== undefined) {
+    await page.getByRole("button", { name: "Papers", exact: true }).click();
+    await page.getByRole("button", { name: "Lay a new table" }).click();
+    await page.getByRole("list", { name: "Laid tables to start from" }).getByRole("button", { name: title }).click();
+    await page.getByRole("region", { name: "Findings" }).waitFor();
+  }
   await page.getByRole("button", { name: "Camera & light", exact: true }).click();
-  await page.getByText("It waits for the place of the mast").waitFor();
-  await page.getByText("Arm and stand", { exact: true }).click();
   return page;
 }
 
@@ -29,7 +33,9 @@ for (const [name, options] of [
 ]) {
   test(`a stand is put down, overloaded and taken back on a ${name}`, async () => {
     const { context, faults } = await at.guarded({ ...options, reducedMotion: "reduce" });
-    const page = await camera(context);
+    const page = await camera(context, "Citrus breakfast");
+    await page.getByText("It waits for the place of the mast").waitFor();
+    await page.getByText("Arm and stand", { exact: true }).click();
     const stand = page.locator('.picture [data-key="stand"]');
     assert.equal(await drawn(stand), false, "none yet");
     const side = page.getByRole("img", { name: "Camera, stand and light from the side" });

@@ -19,7 +19,7 @@ use glam::{DVec2, DVec3};
 use super::finding::Finding;
 use super::study::Study;
 use crate::layout::{Id, Item, Role};
-use crate::scene::{Lit, effective_role, rise};
+use crate::scene::{Lit, effective_role, rise, root};
 use crate::words;
 
 pub(super) use lines::stop_lines;
@@ -55,14 +55,16 @@ struct Dish {
     light: f64,
 }
 
-/// Main dishes in the picture that stand on the table, in id order.
+/// Main dishes in the picture, the lowest of each stack, in id order.
 fn dishes(study: &Study<'_>) -> Vec<Dish> {
     let (layout, scene, lit) = (study.layout(), study.scene(), study.lit());
+    let chief = |role: Role| matches!(role, Role::Hero | Role::Support);
+    let borne_by_one = |item: &Item| {
+        let below = layout.items.iter().find(|i| Some(i.id) == item.on);
+        below.is_some_and(|below| chief(effective_role(layout, below)))
+    };
     let main = |item: &&Item| {
-        let role = effective_role(layout, item);
-        item.on.is_none()
-            && matches!(role, Role::Hero | Role::Support)
-            && scene.frame.contains(item.at.vec())
+        chief(item.role) && !borne_by_one(item) && scene.frame.contains(item.at.vec())
     };
     let mut found: Vec<Dish> = layout
         .items
@@ -71,7 +73,7 @@ fn dishes(study: &Study<'_>) -> Vec<Dish> {
         .map(|item| Dish {
             id: item.id,
             at: item.at.vec(),
-            hero: bears_hero(study, item.id),
+            hero: bears_hero(study, root(layout, item.id)),
             light: on_top(study, lit, item),
         })
         .collect();
@@ -84,12 +86,12 @@ fn bears_hero(study: &Study<'_>, stack: Id) -> bool {
     let layout = study.layout();
     let heroes = layout.items.iter().filter(|i| i.role == Role::Hero);
     let hero = heroes.min_by_key(|i| i.id);
-    hero.is_some_and(|hero| crate::scene::root(layout, hero.id) == stack)
+    hero.is_some_and(|hero| root(layout, hero.id) == stack)
 }
 
 /// Mean light on the top of a thing, past all that does not stand with it.
 fn on_top(study: &Study<'_>, lit: &Lit, item: &Item) -> f64 {
-    let stack = crate::scene::root(study.layout(), item.id);
+    let stack = root(study.layout(), item.id);
     let sum: f64 = spots(study, item).map(|at| lit.on(at, stack)).sum();
     sum / SPOTS.len() as f64
 }
