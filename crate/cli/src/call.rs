@@ -17,6 +17,10 @@ overspread: reads overhead table spreads from layout files
                                      one crop keeps
   overspread draw LAYOUT --side [-o FILE.svg]
                                      camera, stand and light from the side
+  overspread draw LAYOUT --see-through [--exposure ID] [-o FILE.svg]
+                                     outlines, crops and hands without a ground,
+                                     at the camera's own pixels, to lay over what
+                                     a tethered camera sees
   overspread check LAYOUT            whether the file is a sound layout
   overspread link LAYOUT             the layout as what follows the # of a link
   overspread unlink LINK             the layout file that a link holds
@@ -29,6 +33,19 @@ its #, or - for standard input.
 Exit codes: 0 all well, 1 the layout or link has problems or not what was asked
 of it, 2 the call is wrong or a file cannot be read or written.
 ";
+
+/// A drawing of a layout.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Drawing {
+    /// The picture from above.
+    Above,
+    /// The picture through the lens.
+    Lens,
+    /// The set from the side.
+    Side,
+    /// The transparent plan.
+    SeeThrough,
+}
 
 /// What was asked for.
 #[derive(Debug, PartialEq, Eq)]
@@ -52,10 +69,8 @@ pub(crate) enum Call {
         exposure: Option<u16>,
         /// The crop of which the picture is what it keeps.
         crop: Option<u16>,
-        /// Through the lens rather than from above.
-        lens: bool,
-        /// From the side instead.
-        side: bool,
+        /// Which drawing of it.
+        drawing: Drawing,
         /// Where it goes; standard output when nowhere is named.
         out: Option<String>,
     },
@@ -86,7 +101,7 @@ pub(crate) enum Call {
 /// An unknown option, an unknown or incomplete call.
 pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
     let mut words: Vec<String> = Vec::new();
-    let (mut table, mut side) = (false, false);
+    let (mut table, mut side, mut over) = (false, false, false);
     let (mut exposure, mut crop, mut out) = (None, None, None);
     let (mut triangle, mut from) = (None, None);
     while let Some(arg) = parser.next()? {
@@ -98,6 +113,7 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
             }
             Long("table") => table = true,
             Long("side") => side = true,
+            Long("see-through") => over = true,
             Long("triangles") => triangle = Some(corners(&parser.value()?.string()?)?),
             Long("exposure") => exposure = Some(parser.value()?.parse()?),
             Long("crop") => crop = Some(parser.value()?.parse()?),
@@ -113,16 +129,22 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
         ["draw", _] if side && (exposure.is_some() || crop.is_some() || from.is_some()) => {
             Err("--side goes without --from, --exposure and --crop".into())
         }
+        ["draw", _] if over && (side || crop.is_some() || from.is_some()) => {
+            Err("--see-through goes without --side, --from and --crop".into())
+        }
         ["draw", file] if !table => Ok(Call::Draw {
             path: path(file),
             exposure,
             crop,
-            lens: from.unwrap_or_default(),
-            side,
+            drawing: match (side, over) {
+                (true, _) => Drawing::Side,
+                (_, true) => Drawing::SeeThrough,
+                _ => from.unwrap_or(Drawing::Above),
+            },
             out,
         }),
         _ if from.is_some() => Err("--from goes with draw".into()),
-        _ if side => Err("--side goes with draw".into()),
+        _ if side || over => Err("--side and --see-through go with draw".into()),
         _ if exposure.is_some() || out.is_some() => Err("--exposure and -o go with draw".into()),
         ["read", file] => Ok(Call::Read {
             path: path(file),
@@ -142,11 +164,11 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
     }
 }
 
-/// Whether a picture is drawn through the lens.
-fn through(from: &str) -> Result<bool, lexopt::Error> {
+/// Where a picture is drawn from.
+fn through(from: &str) -> Result<Drawing, lexopt::Error> {
     match from {
-        "above" => Ok(false),
-        "lens" => Ok(true),
+        "above" => Ok(Drawing::Above),
+        "lens" => Ok(Drawing::Lens),
         _ => Err("--from is above or lens".into()),
     }
 }
@@ -183,8 +205,7 @@ mod tests {
             path: "a".into(),
             exposure: Some(3),
             crop: Some(7),
-            lens: true,
-            side: false,
+            drawing: Drawing::Lens,
             out: Some("b.svg".into()),
         };
         let words = [
@@ -203,12 +224,24 @@ mod tests {
             path: "a".into(),
             exposure: None,
             crop: None,
-            lens: false,
-            side: true,
+            drawing: Drawing::Side,
             out: None,
         };
         assert_eq!(called(&["draw", "--side", "a"]).expect("known"), side);
-        let wrong: [&[&str]; 16] = [
+        let over = Call::Draw {
+            path: "a".into(),
+            exposure: Some(3),
+            crop: None,
+            drawing: Drawing::SeeThrough,
+            out: None,
+        };
+        let words = ["draw", "--see-through", "a", "--exposure=3"];
+        assert_eq!(called(&words).expect("known"), over);
+        let wrong: [&[&str]; 20] = [
+            &["read", "a", "--see-through"],
+            &["draw", "a", "--see-through", "--side"],
+            &["draw", "a", "--see-through", "--from", "lens"],
+            &["draw", "a", "--see-through", "--crop", "3"],
             &["read", "a", "--side"],
             &["draw", "a", "--side", "--crop", "3"],
             &["draw", "a", "--side", "--from", "lens"],

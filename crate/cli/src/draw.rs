@@ -1,37 +1,73 @@
 //! The picture of a layout, or why there is none.
-use planner::drawing::{Shown, View, cut_file, sheet, side_file};
+use planner::drawing::{Shown, View, cut_file, see_through, sheet, side_file};
 use planner::layout::{Id, Layout};
+use planner::link::public;
 use planner::optics;
 
+use crate::call::Drawing;
 use crate::report::missing;
 
-/// Camera, stand and light from the side.
-pub(crate) fn from_the_side(layout: &Layout) -> Result<String, String> {
-    let none = "the lens cannot show this frame, so there is nothing to draw from the side";
-    side_file(layout).ok_or_else(|| none.into())
+/// A drawing, and what is to be said beside it.
+pub(crate) struct Drawn {
+    /// The file.
+    pub(crate) svg: String,
+    /// What it was made of that nobody said; nothing when there is none.
+    pub(crate) note: Option<String>,
 }
 
-/// The sheet, or what a crop keeps, with all hands or those of one exposure,
-/// from above or through the lens.
+/// A drawing of a layout with all hands or those of one exposure; of a picture
+/// the sheet, or what a crop keeps.
 pub(crate) fn drawn(
     layout: &Layout,
     exposure: Option<u16>,
     crop: Option<u16>,
-    lens: bool,
-) -> Result<String, String> {
-    let shown = match exposure.map(Id) {
-        None => Shown::All,
-        Some(id) if layout.exposures.iter().any(|e| e.id == id) => Shown::Exposure(id),
+    drawing: Drawing,
+) -> Result<Drawn, String> {
+    let shown = shown(layout, exposure)?;
+    let svg = match drawing {
+        Drawing::Above => picture(layout, shown, crop, optics::View::Above),
+        Drawing::Lens => picture(layout, shown, crop, optics::View::of(layout)),
+        Drawing::Side => {
+            let none = "the lens cannot show this frame, so there is nothing to draw from the side";
+            side_file(layout).ok_or_else(|| none.into())
+        }
+        Drawing::SeeThrough => return over_the_view(layout, shown),
+    };
+    svg.map(|svg| Drawn { svg, note: None })
+}
+
+/// Whose hands an exposure has drawn.
+fn shown(layout: &Layout, exposure: Option<u16>) -> Result<Shown, String> {
+    match exposure.map(Id) {
+        None => Ok(Shown::All),
+        Some(id) if layout.exposures.iter().any(|e| e.id == id) => Ok(Shown::Exposure(id)),
         Some(id) => {
             let ids: Vec<Id> = layout.exposures.iter().map(|e| e.id).collect();
-            return Err(missing("exposure", id, &ids));
+            Err(missing("exposure", id, &ids))
         }
-    };
-    let eye = if lens {
-        optics::View::of(layout)
-    } else {
-        optics::View::Above
-    };
+    }
+}
+
+/// The transparent plan.
+fn over_the_view(layout: &Layout, shown: Shown) -> Result<Drawn, String> {
+    let none = "the lens cannot show this frame, so there is no view to lay a plan over";
+    let plan = see_through(&public(layout), shown).ok_or(none)?;
+    let [wide, high] = plan.pixels;
+    let note =
+        format!("camera.pixels is not said: drawn at {wide} × {high}, as usual for this sensor");
+    Ok(Drawn {
+        svg: plan.svg,
+        note: (!plan.told).then_some(note),
+    })
+}
+
+/// The sheet, or what a crop keeps.
+fn picture(
+    layout: &Layout,
+    shown: Shown,
+    crop: Option<u16>,
+    eye: optics::View,
+) -> Result<String, String> {
     let Some(id) = crop.map(Id) else {
         return Ok(sheet(layout, shown, eye));
     };

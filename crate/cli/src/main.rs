@@ -70,17 +70,15 @@ fn answer(call: &Call) -> Result<String, Fault> {
             path,
             exposure,
             crop,
-            lens,
-            side,
+            drawing,
             out,
         } => {
-            let layout = opened(path)?;
-            let drawn = if *side {
-                draw::from_the_side(&layout)
-            } else {
-                draw::drawn(&layout, *exposure, *crop, *lens)
-            };
-            let drawn = drawn.map_err(|what| Fault::Missing(path.clone(), what))? + "\n";
+            let drawn = draw::drawn(&opened(path)?, *exposure, *crop, *drawing);
+            let drawn = drawn.map_err(|what| Fault::Missing(path.clone(), what))?;
+            if let Some(note) = drawn.note {
+                eprintln!("{path}: {note}");
+            }
+            let drawn = drawn.svg + "\n";
             let Some(out) = out.as_deref().filter(|out| *out != "-") else {
                 return Ok(drawn);
             };

@@ -115,6 +115,25 @@ fn what_is_left_out_is_said() {
 }
 
 #[test]
+fn the_see_through_plan_says_whose_pixels_it_has() {
+    let out = run(&["draw", SUPPER, "--see-through"]);
+    assert!(out.status.success(), "{}", text(&out.stderr));
+    let svg = text(&out.stdout);
+    assert!(svg.contains("viewBox=\"0 0 6000 4000\""), "full frame");
+    let said = text(&out.stderr);
+    assert!(said.contains("camera.pixels is not said"), "{said}");
+    let mut layout: serde_json::Value =
+        serde_json::from_str(&std::fs::read_to_string(SUPPER).expect("readable")).expect("JSON");
+    layout["camera"]["pixels"] = serde_json::json!([900, 600]);
+    let out = fed(&["draw", "-", "--see-through"], &layout.to_string());
+    let svg = text(&out.stdout);
+    assert!(svg.contains("viewBox=\"0 0 900 600\""), "as told");
+    assert!(out.stderr.is_empty(), "nothing to add");
+    let none = run(&["draw", SUPPER, "--see-through", "--exposure", "9"]);
+    assert_eq!(none.status.code(), Some(1), "no such exposure");
+}
+
+#[test]
 fn a_layout_is_drawn_whole_by_exposure_and_by_crop() {
     let layout: serde_json::Value =
         serde_json::from_str(&std::fs::read_to_string(SUPPER).expect("readable")).expect("JSON");

@@ -1,8 +1,10 @@
 //! The drawing on the page and what leaves it: picture, link, code.
 use planner::drawing::{
-    Keyed, Shown, Trims, View, cut, groups, marked, sheet, side, stand_span, view_box,
+    Keyed, SeeThrough, Shown, Trims, View, cut, groups, marked, see_through, sheet, side,
+    stand_span, view_box,
 };
-use planner::layout::Id;
+use planner::layout::{Id, Layout};
+use planner::link::public;
 use planner::optics;
 use planner::scene::exposure_numbered;
 use serde::Serialize;
@@ -17,6 +19,16 @@ use crate::{Planner, marks};
 struct Code {
     size: usize,
     path: String,
+}
+
+/// The transparent plan.
+#[derive(Serialize)]
+struct Plan {
+    svg: String,
+    /// Pixels across and down.
+    pixels: [i32; 2],
+    /// Whether the layout says so many.
+    told: bool,
 }
 
 /// The group of marks, the lowest of what is written over the things.
@@ -45,6 +57,17 @@ pub(crate) const fn trims(crops: i32) -> Trims {
         0.. => Trims::One(Id(crops as u16)),
         -1 => Trims::None,
         _ => Trims::All,
+    }
+}
+
+/// Hands of all exposures (-2), none (-1) or one counted from 0.
+fn hands(layout: &Layout, exposure: i32) -> Shown {
+    match exposure {
+        0.. => {
+            exposure_numbered(layout, exposure as usize + 1).map_or(Shown::None, Shown::Exposure)
+        }
+        -1 => Shown::None,
+        _ => Shown::All,
     }
 }
 
@@ -90,12 +113,7 @@ impl Planner {
     pub fn view(&mut self, per_pixel: f64, exposure: i32, crops: i32) {
         self.view.crops = trims(crops);
         self.view.per_pixel = per_pixel;
-        self.view.shown = match exposure {
-            0.. => exposure_numbered(self.now(), exposure as usize + 1)
-                .map_or(Shown::None, Shown::Exposure),
-            -1 => Shown::None,
-            _ => Shown::All,
-        };
+        self.view.shown = hands(self.now(), exposure);
     }
 
     /// Shows the things through the lens, or from above.
@@ -198,6 +216,20 @@ impl Planner {
     #[must_use]
     pub fn picture(&self) -> String {
         sheet(self.now(), Shown::All, self.eye())
+    }
+
+    /// The transparent plan with hands of all exposures (-2), none (-1) or one
+    /// counted from 0; nothing when no lens can show the frame.
+    ///
+    /// # Errors
+    /// When the browser refuses to make the object.
+    pub fn plan_over(&self, exposure: i32) -> Result<JsValue, JsError> {
+        let layout = public(self.now());
+        let plan = see_through(&layout, hands(&layout, exposure));
+        plan.map_or(
+            Ok(JsValue::UNDEFINED),
+            |SeeThrough { svg, pixels, told }| object(&Plan { svg, pixels, told }),
+        )
     }
 
     /// Text as a code, or nothing when it is too long for one.

@@ -29,6 +29,9 @@ pub enum View {
 /// what reaches higher is cut there.
 pub const NEAREST: f64 = 10.0;
 
+/// Two shapes whose sides differ by a smaller factor are the same. Our choice.
+const SAME_SHAPE: f64 = 1.02;
+
 impl View {
     /// What the camera of a layout sees; from above when its lens cannot show
     /// this frame.
@@ -123,7 +126,15 @@ impl Lens {
     #[must_use]
     pub fn density_over(&self, width: f64, height: f64) -> f64 {
         let [long, short] = self.pixels.map(f64::from);
-        let fine = long.min(short * self.sensor.x / self.sensor.y);
+        let upright = short * self.sensor.x / self.sensor.y;
+        let (least, most) = (long.min(upright), long.max(upright));
+        // Sizes of sensors are rounded; a camera that is told to save another
+        // shape leaves pixels unused on one pair of sides.
+        let fine = if most < least * SAME_SHAPE {
+            least
+        } else {
+            most
+        };
         fine / self.across(width, height)
     }
 
@@ -161,6 +172,28 @@ mod tests {
         };
         for z in [200.0, 5_000.0] {
             assert!(view.project(dvec2(900.0, -900.0), z).is_finite(), "{z}");
+        }
+    }
+
+    #[test]
+    fn another_shape_of_file_has_pixels_no_larger() {
+        let with = |pixels| {
+            let camera = Camera {
+                pixels: Some(pixels),
+                ..Camera::default()
+            };
+            Lens::of(&camera).density_over(1_200.0, 675.0)
+        };
+        let usual = with([6_000, 4_000]);
+        assert!((usual - 5.0).abs() < 1e-12, "6000 across 1200 mm: {usual}");
+        for cut in [
+            [6_000, 3_375],
+            [4_000, 4_000],
+            [5_328, 4_000],
+            [6_020, 4_000],
+        ] {
+            let same = with(cut);
+            assert!((same - usual).abs() < 1e-9, "{cut:?}: {same}");
         }
     }
 

@@ -14,15 +14,15 @@ const KILO: usize = 1000;
 /// and drawings of the whole catalogue, 28 place settings and acts on many
 /// things, 22 the readings of space, direction and colour, 7 colours off a
 /// photo, 7 picking several things and what is done to all of them, 5 outlines
-/// traced over a photo. The goal is 220, and until it is met this holds what
+/// traced over a photo, 3 the plan to lay over a tethered view. The goal is 220, and until it is met this holds what
 /// there is from growing. The same for the two below.
-const WASM: usize = 586 * KILO;
+const WASM: usize = 589 * KILO;
 /// All a first visit fetches, compressed: the page and what the service worker
 /// keeps, so that the second visit needs no network. Icons for a home screen
 /// are fetched only when the page is put there.
-const FIRST_VISIT: usize = 668 * KILO; // goal: 300
+const FIRST_VISIT: usize = 671 * KILO; // goal: 300
 /// The page in one file, as it lies on a disk.
-const SINGLE_FILE: usize = 978 * KILO; // goal: 600
+const SINGLE_FILE: usize = 983 * KILO; // goal: 600
 
 /// Holds what was built last to the budgets.
 ///

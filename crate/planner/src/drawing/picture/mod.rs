@@ -14,6 +14,7 @@ mod lens;
 mod lettering;
 mod marks;
 mod sample;
+mod see_through;
 mod sheet;
 mod side;
 mod stand;
@@ -25,6 +26,7 @@ mod view;
 pub use cloth::waiting;
 pub use cut::{Cut, cut, cut_file, view_box};
 pub use sample::{alone, sample, swatch};
+pub use see_through::{SeeThrough, see_through};
 pub use sheet::sheet;
 pub use side::{side, side_file};
 pub use stand::stand_span;
@@ -92,7 +94,7 @@ pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
         let lip = lens::lip(layout, vessel, view.eye, &pen);
         push(named("lip", vessel.id.0), lip, None);
     }
-    let shown: Vec<&Hand> = layout.hands.iter().filter(|h| seen(view, h)).collect();
+    let shown: Vec<&Hand> = layout.hands.iter().filter(|h| view.shown.has(h)).collect();
     for hand in &shown {
         let arm = arm::reaching(layout, hand, view.eye, &pen);
         push(named("hand", hand.id.0), arm, None);
@@ -153,14 +155,6 @@ fn named(kind: &str, id: u16) -> String {
 /// Whether anything lies on or in a thing.
 fn carries(layout: &Layout, item: &Item) -> bool {
     layout.items.iter().any(|other| other.on == Some(item.id))
-}
-
-fn seen(view: &View, hand: &Hand) -> bool {
-    match view.shown {
-        Shown::All => true,
-        Shown::None => false,
-        Shown::Exposure(id) => hand.exposure == id,
-    }
 }
 
 #[cfg(test)]

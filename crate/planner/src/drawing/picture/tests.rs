@@ -250,7 +250,7 @@ fn no_name_of_a_crop_covers_another_or_a_tag() {
         let pen = pen(&layout, &view);
         let hands: Vec<&Hand> = layout.hands.iter().collect();
         let tags = tags::taken(&layout, &hands, view.eye, per_pixel);
-        let mut laid = crops::tapes(&layout, Trims::All, tags, pen.weight);
+        let mut laid = crops::tapes(&crops::Under::plain(&layout, Trims::All, pen.weight), tags);
         while let Some((_, at, half)) = laid.pop() {
             for (name, other, size) in &laid {
                 let gap = (at - *other).abs() - (half + *size);

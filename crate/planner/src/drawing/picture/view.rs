@@ -3,7 +3,7 @@ use glam::DVec2;
 use svg::node::element::Group;
 
 use crate::drawing::path::{short, tenth};
-use crate::layout::Id;
+use crate::layout::{Hand, Id};
 use crate::optics;
 use crate::readings::Mark;
 
@@ -16,6 +16,17 @@ pub enum Shown {
     None,
     /// Those of one exposure.
     Exposure(Id),
+}
+
+impl Shown {
+    /// Whether a hand is drawn.
+    pub(super) fn has(self, hand: &Hand) -> bool {
+        match self {
+            Self::All => true,
+            Self::None => false,
+            Self::Exposure(id) => hand.exposure == id,
+        }
+    }
 }
 
 /// Which crops are drawn.

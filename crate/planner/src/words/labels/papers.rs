@@ -73,6 +73,37 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("picture-chat", "Picture for a chat"),
     ("picture-drawing", "Drawing, to scale"),
     ("picture-ready", "The picture is among your downloads."),
+    ("see-through", "See-through plan"),
+    (
+        "see-through-what",
+        "Outlines, crops, copy space and the hands chosen here, without a ground, at the camera’s own pixels: lay it over what the tethered camera shows.",
+    ),
+    ("see-through-save", "Save it, transparent"),
+    ("see-through-making", "Making it…"),
+    (
+        "see-through-ready",
+        "{wide} × {high} pixels, your camera’s own: ready.",
+    ),
+    (
+        "see-through-usual",
+        "{wide} × {high} pixels, as usual for this sensor: ready. Your camera’s own are told under Camera & light.",
+    ),
+    (
+        "see-through-half-ready",
+        "{wide} × {high} pixels: ready. Lay it over at twice its size.",
+    ),
+    (
+        "see-through-no-room",
+        "This device has no room for a picture of {wide} × {high} pixels.",
+    ),
+    (
+        "see-through-half",
+        "Save it at half size, {wide} × {high} pixels",
+    ),
+    (
+        "see-through-none",
+        "The lens cannot show this frame, so there is no view to lay a plan over.",
+    ),
     (
         "caution-papers",
         "Heights, flames, glass, heat and food in this plan are for the set: local rules and qualified people decide what is safe.",
