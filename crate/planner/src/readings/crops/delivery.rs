@@ -7,7 +7,7 @@
 use super::super::finding::{Finding, State};
 use super::super::rules::{CROP_PIXELS, CROP_PPI};
 use super::super::study::Study;
-use super::Placed;
+use super::{Placed, finer};
 use crate::layout::{CropShape, Ratio};
 use crate::optics::Lens;
 use crate::words::{Arg, length, say, whole};
@@ -37,11 +37,11 @@ fn pixels(placed: &Placed<'_>) -> [f64; 2] {
     placed.crop.extent().map(|mm| mm * density)
 }
 
-pub(super) fn read(study: &Study<'_>, placed: &Placed<'_>) -> Option<Finding> {
+pub(super) fn read(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Option<Finding> {
     let own = pixels(placed);
     match placed.crop.shape {
-        CropShape::Print(print) => printed(study, placed, own, print.map(f64::from)),
-        CropShape::Ratio(ratio) => shown(study, placed, own, ratio),
+        CropShape::Print(print) => printed(study, placed, own, print.map(f64::from), settled),
+        CropShape::Ratio(ratio) => shown(study, placed, own, ratio, settled),
     }
 }
 
@@ -59,6 +59,7 @@ fn printed(
     placed: &Placed<'_>,
     own: [f64; 2],
     [wide, high]: [f64; 2],
+    settled: bool,
 ) -> Option<Finding> {
     let ppi = own[0] * INCH / wide;
     let asked = CROP_PPI.edges[0];
@@ -87,15 +88,38 @@ fn printed(
             ("asked", Arg::Text(whole(asked))),
             ("from", Arg::Text(length(from, placed.layout.head.units))),
         ];
-        vec![
+        let mut lines = vec![
             say("working-crop-ppi", &[]),
             say("working-crop-file", &args),
-        ]
+        ];
+        if few {
+            let units = placed.layout.head.units;
+            let printed = own.map(|pixels| Arg::Text(length(pixels / asked * INCH, units)));
+            let [across, down] = printed;
+            let asked = Arg::Text(whole(asked));
+            let args = [("asked", asked), ("across", across), ("down", down)];
+            lines.push(say("working-crop-prints", &args));
+        }
+        lines
     });
+    if settled && few {
+        let told = |times: f64| {
+            let said = |figure: f64| Arg::Text(whole(figure.floor()));
+            let args = [("before", said(ppi)), ("after", said(ppi * times))];
+            say("predicted-ppi", &args)
+        };
+        f.remedy = finer::found(study, placed, &f, asked / ppi, &told);
+    }
     Some(f)
 }
 
-fn shown(study: &Study<'_>, placed: &Placed<'_>, own: [f64; 2], ratio: Ratio) -> Option<Finding> {
+fn shown(
+    study: &Study<'_>,
+    placed: &Placed<'_>,
+    own: [f64; 2],
+    ratio: Ratio,
+    settled: bool,
+) -> Option<Finding> {
     let same = |usual: &&(Ratio, [u16; 2])| {
         let [w, h] = [usual.0.width, usual.0.height].map(u32::from);
         w * u32::from(ratio.height) == h * u32::from(ratio.width)
@@ -122,5 +146,12 @@ fn shown(study: &Study<'_>, placed: &Placed<'_>, own: [f64; 2], ratio: Ratio) ->
         say(id, &args)
     });
     f.working = study.tell(|| vec![say("working-crop-pixels", &[])]);
+    if settled && few {
+        let told = |times: f64| {
+            let args = [("pixels", by(own.map(|pixels| pixels * times)))];
+            say("predicted-pixels", &args)
+        };
+        f.remedy = finer::found(study, placed, &f, 1.0 / share, &told);
+    }
     Some(f)
 }

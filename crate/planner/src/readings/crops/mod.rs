@@ -6,6 +6,7 @@
 //! by the crop's width over the print's. Arithmetic throughout.
 mod cut;
 mod delivery;
+mod finer;
 mod gutter;
 mod print;
 mod slide;
@@ -37,7 +38,7 @@ fn one(study: &Study<'_>, crop: &Crop, settled: bool) -> Vec<Finding> {
     let mut out = cut::read(study, &placed, settled);
     out.extend(gutter::read(study, &placed, settled));
     out.extend(print::read(study, &placed, settled));
-    out.extend(delivery::read(study, &placed));
+    out.extend(delivery::read(study, &placed, settled));
     out.extend(tops(study, crop, &placed.kept(), settled));
     out
 }
@@ -185,10 +186,10 @@ fn item_box(study: &Study<'_>, id: Id) -> Option<Bounds> {
     boxed(study.layout(), shown(study, id)?)
 }
 
-/// What presses in these findings, with its figure.
+/// What presses in these findings, and how much.
 fn pressing(findings: impl Iterator<Item = Finding>) -> Vec<(String, f64)> {
     let asks = findings.filter(Finding::is_pressing);
-    asks.map(|f| (f.key, f.figure)).collect()
+    asks.map(|f| (f.key.clone(), f.cost())).collect()
 }
 
 /// Whether a change spoils a crop: something presses that did not before, or
