@@ -13,6 +13,12 @@ solids, by 16,384 rays to scrambled Sobol points of the source (twice, with
 other scramblings: their difference is the oracle's own error). Every ray is
 cut with every solid exactly: cones by the quadratic, polygons side by side.
 Only places that get between 0.02 and 0.98 of the light are kept.
+
+light_vessels.csv: the same inside hollow vessels. A ray is lost where it meets
+the inside of the wall: between two levels of a cone the quadratic of its
+distance from the axis less the wall's is looked at for its highest value, flat
+walls side by side; and a ray that ends below the mouth is lost, for the source
+stands outside.
 """
 import csv
 import math
@@ -168,7 +174,37 @@ def spans(solid, place, ray):
     return hit
 
 
-def share(light, solids, place, seed):
+def walled(vessel, place, ray):
+    """Whether each ray meets the inside of the vessel that holds the place."""
+    kind, axis, shape, levels = vessel
+    off = place[:2] - axis
+    with np.errstate(divide="ignore", invalid="ignore"):
+        hit = (ray[:, 2] <= 0) | (place[2] + ray[:, 2] < levels[-1][0])
+        for (z0, s0), (z1, s1) in zip(levels, levels[1:]):
+            if z1 <= place[2]:
+                continue
+            slope = (s1 - s0) / (z1 - z0)
+            low, high = (max(z0, place[2]) - place[2]) / ray[:, 2], (z1 - place[2]) / ray[:, 2]
+            scale, rise = s0 + slope * (place[2] - z0), slope * ray[:, 2]
+            if kind == "disc":
+                qa = (ray[:, :2] ** 2).sum(1) - (shape * rise) ** 2
+                qb = 2 * (ray[:, :2] @ off) - 2 * shape * shape * scale * rise
+                qc = off @ off - (shape * scale) ** 2
+                most = np.maximum(qa * low**2 + qb * low, qa * high**2 + qb * high)
+                mid = -qb / (2 * qa)
+                within = (qa < 0) & (mid > low) & (mid < high)
+                most = np.where(within, np.maximum(most, qa * mid**2 + qb * mid), most)
+                hit |= most + qc > 0
+            else:
+                for p, q in zip(shape, np.roll(shape, -1, 0)):
+                    n = np.array([q[1] - p[1], p[0] - q[0]])
+                    for t in (low, high):
+                        out = (off + ray[:, :2] * t[:, None]) @ n
+                        hit |= out > (n @ p) * (scale + rise * t)
+    return hit
+
+
+def share(light, solids, place, seed, vessel=None):
     unit = qmc.Sobol(2, seed=seed).random(RAYS)
     if light[0] == "window":
         uv = unit * 2 - 1
@@ -179,6 +215,8 @@ def share(light, solids, place, seed):
     hit = np.zeros(len(ray), bool)
     for solid in solids:
         hit |= spans(solid, place, ray)
+    if vessel:
+        hit |= walled(vessel, place, ray)
     return 1 - weight[hit].sum() / weight.sum()
 
 
@@ -188,6 +226,33 @@ PROFILES = [
     [(0, 0.78), (0.03, 0.76), (0.06, 0.12), (0.44, 0.12), (0.6, 0.8), (0.8, 1), (1, 0.86)],
     [(0, 1), (0.5, 0.82), (1, 0.34)],
 ]
+
+
+INSIDES = [
+    [(0, 1), (1, 1)],
+    [(0, 0.46), (0.22, 0.64), (0.62, 0.88), (1, 1)],
+    [(0, 0.62), (0.55, 0.84), (1, 1)],
+    [(0, 0.7), (0.36, 1), (0.76, 0.76), (1, 0.82)],
+]
+
+
+def vessel():
+    """A vessel, and a place in it."""
+    axis, height = RNG.uniform([300, 300], [600, 600]), RNG.uniform(30, 180)
+    levels = [(z * height, s) for z, s in INSIDES[RNG.integers(len(INSIDES))]]
+    if RNG.random() < 0.7:
+        size = RNG.uniform(50, 160)
+        made = ("disc", axis, size, levels), None
+    else:
+        turn, size = RNG.uniform(0, math.pi), RNG.uniform(60, 150)
+        w, d = size, size * RNG.uniform(0.6, 1)
+        c, s = math.cos(turn), math.sin(turn)
+        outline = np.array([(-w, -d), (w, -d), (w, d), (-w, d)]) @ np.array([(c, s), (-s, c)])
+        made = ("sides", axis, outline, levels), outline
+    z = RNG.uniform(0.05, 0.95) * height
+    scale = np.interp(z, [l[0] for l in levels], [l[1] for l in levels])
+    turn, far = RNG.uniform(0, 2 * math.pi), RNG.uniform(0, 0.58) * size * scale
+    return made, np.array([*(axis + far * np.array([math.cos(turn), math.sin(turn)])), z])
 
 
 def solid():
@@ -214,27 +279,56 @@ def solid():
     return ("sides", axis, [p @ turned for p in parts], levels), outline @ turned
 
 
+def lamp(n):
+    shape = "window" if n % 2 else "disc"
+    clock = RNG.uniform(0, 2 * math.pi)
+    out = np.array([math.cos(clock), math.sin(clock)])
+    flat = np.array([450, 450]) + out * RNG.uniform(900, 2400)
+    above = RNG.uniform(500, 1600)
+    middle = np.array([450, 450, 0.0])
+    centre = np.array([*flat, above])
+    facing = np.array([*-out, 0]) if shape == "window" else middle - centre
+    half = [RNG.uniform(150, 750)] * 2 if shape == "disc" else RNG.uniform(200, 750, 2)
+    return source(shape, centre, facing, half)
+
+
+def written(solid, outline):
+    kind, axis, size, levels = solid
+    what = f"disc {size!r}" if kind == "disc" else "sides " + " ".join(repr(float(x)) for x in outline.ravel())
+    pile = " ".join(f"{float(z)!r} {s!r}" for z, s in levels)
+    return f"{float(axis[0])!r} {float(axis[1])!r}|{what}|{pile}"
+
+
+def vessels():
+    rows = []
+    n = 0
+    while len(rows) < 320:
+        n += 1
+        light = lamp(n)
+        (inside, outline), place = vessel()
+        # Things beside it, clear of it by their widest.
+        others = [solid() for _ in range(RNG.integers(0, 3))]
+        reach = lambda s: s[2] if s[0] == "disc" else 230
+        others = [o for o in others if math.dist(o[0][1], inside[1]) > reach(o[0]) + reach(inside)]
+        solids = [o[0] for o in others]
+        one = share(light, solids, place, 2 * n + 1, inside)
+        if not 0.02 <= one <= 0.98:
+            continue
+        two = share(light, solids, place, 2 * n + 2, inside)
+        flat = [*light[1], *light[2], *light[3], *light[4]]
+        rows.append([light[0], " ".join(repr(float(x)) for x in flat), ";".join(written(*o) for o in others),
+                     written(inside, outline), " ".join(repr(float(x)) for x in place),
+                     f"{(one + two) / 2:.6f}", f"{abs(one - two):.6f}"])
+    return rows
+
+
 def shadows():
     rows = []
     for n in range(48):
-        shape = "window" if n % 2 else "disc"
-        clock = RNG.uniform(0, 2 * math.pi)
-        out = np.array([math.cos(clock), math.sin(clock)])
-        flat = np.array([450, 450]) + out * RNG.uniform(900, 2400)
-        above = RNG.uniform(500, 1600)
-        middle = np.array([450, 450, 0.0])
-        centre = np.array([*flat, above])
-        facing = np.array([*-out, 0]) if shape == "window" else middle - centre
-        half = [RNG.uniform(150, 750)] * 2 if shape == "disc" else RNG.uniform(200, 750, 2)
-        light = source(shape, centre, facing, half)
+        light = lamp(n)
         made = [solid() for _ in range(RNG.integers(1, 7))]
         solids = [m[0] for m in made]
-        text = []
-        for (kind, axis, size, levels), outline in made:
-            what = f"disc {size!r}" if kind == "disc" else "sides " + " ".join(
-                repr(float(x)) for x in outline.ravel())
-            pile = " ".join(f"{z!r} {s!r}" for z, s in levels)
-            text.append(f"{float(axis[0])!r} {float(axis[1])!r}|{what}|{pile}")
+        text = [written(*m) for m in made]
         kept = 0
         for _ in range(400):
             place = np.array([*RNG.uniform(0, 900, 2), 0.0 if RNG.random() < 0.7 else RNG.uniform(5, 120)])
@@ -265,3 +359,4 @@ def write(name, names, rows):
 
 write("light_illuminance.csv", ["by", "shape", "source", "expected"], illuminances())
 write("light_shadows.csv", ["shape", "source", "solids", "place", "open", "error"], shadows())
+write("light_vessels.csv", ["shape", "source", "solids", "hollow", "place", "open", "error"], vessels())

@@ -4,7 +4,7 @@
 use glam::{DVec2, DVec3, dvec2, dvec3};
 use outside_checks::Table;
 use planner::layout::{Id, LightShape};
-use planner::light::{Occluder, Source, illuminance, seen_share, stops};
+use planner::light::{Occluder, Source, illuminance, seen_share, seen_share_within, stops};
 use planner::shape::disc;
 
 fn numbers(text: &str) -> Vec<f64> {
@@ -93,6 +93,36 @@ fn soft_shadows_against_rays() {
         let (light, solids) = scene.as_ref().expect("a scene before its places");
         let place = DVec3::from_slice(&numbers(row.text("place")));
         let found = seen_share(light, place, solids, &|_| false);
+        let off = (found - row.number("open")).abs();
+        own = own.max(row.number("error"));
+        if off > worst.0 {
+            worst = (off, row.place());
+        }
+        sum += off * off;
+    }
+    let rms = (sum / table.len() as f64).sqrt();
+    let (off, place) = worst;
+    println!("RMS {rms:.4}, worst {off:.4} ({place}); the rays' own error at most {own:.4}");
+    assert!(own <= 0.004, "the rays themselves: {own}");
+    assert!(rms <= 0.04, "RMS {rms}");
+    assert!(off <= 0.12, "{place}: off by {off}");
+}
+
+/// Places inside vessels, which see the light through the mouth alone, against
+/// the same rays with the same limits.
+#[test]
+fn light_that_falls_into_vessels_against_rays() {
+    let table = Table::read("light_vessels.csv");
+    assert!(table.len() >= 300, "places");
+    let (mut sum, mut worst, mut own) = (0.0, (0.0_f64, String::new()), 0.0_f64);
+    for row in table.rows() {
+        let light = source(row.text("shape"), &points(&numbers(row.text("source"))));
+        let beside = row.text("solids").split(';').filter(|s| !s.is_empty());
+        let solids: Vec<Occluder> = beside.map(solid).collect();
+        let hollow = [solid(row.text("hollow"))];
+        let place = DVec3::from_slice(&numbers(row.text("place")));
+        assert!(hollow[0].holds(place), "{}", row.place());
+        let found = seen_share_within(&light, place, &solids, &|_| false, &mut hollow.iter());
         let off = (found - row.number("open")).abs();
         own = own.max(row.number("error"));
         if off > worst.0 {

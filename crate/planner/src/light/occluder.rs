@@ -15,6 +15,8 @@ const FEW: usize = 8;
 pub struct Occluder {
     /// Whose it is.
     pub owner: Id,
+    /// The bottom of the stack that stands in: its own when it stands free.
+    pub stack: Id,
     /// Its convex parts about the axis.
     parts: Vec<Vec<DVec2>>,
     /// Its axis.
@@ -52,11 +54,18 @@ impl Occluder {
         let reach = far(&own) * widest;
         (reach > 0.0 && !parts.is_empty()).then_some(Self {
             owner,
+            stack: owner,
             parts,
             axis,
             reach,
             levels,
         })
+    }
+
+    /// The same in a stack.
+    #[must_use]
+    pub fn in_stack(self, stack: Id) -> Self {
+        Self { stack, ..self }
     }
 
     /// Its top.
@@ -116,6 +125,19 @@ impl Occluder {
                 ring(part, foot, &mut low);
                 ring(part, pair[1], &mut high);
                 each(&low, &high);
+            }
+        }
+    }
+
+    /// Its level sections above a height: what can be looked through where it
+    /// is the inside of a vessel.
+    pub(super) fn sections_above(&self, floor: f64, each: &mut dyn FnMut(&[DVec3])) {
+        let mut ring = Vec::new();
+        for [z, scale] in self.levels.iter().filter(|level| level[0] > floor) {
+            for part in &self.parts {
+                ring.clear();
+                ring.extend(part.iter().map(|p| (self.axis + *p * *scale).extend(*z)));
+                each(&ring);
             }
         }
     }

@@ -6,8 +6,14 @@
 //! whose ends are exact; only across the strips is anything sampled. Stretches
 //! are joined, and every bit of a strip counts by the light it sheds on the
 //! level surface there (both cosines over the square of the distance).
+//!
+//! Within a vessel it is the other way round: what is seen past its walls is
+//! seen through each of its level sections up to the mouth, of each strip one
+//! stretch again. Between two sections walls run straight, so that a ray that
+//! passes both passes all between.
 use glam::{DVec2, DVec3};
 
+use super::mirror::clipped;
 use super::{Occluder, Source};
 use crate::layout::LightShape;
 use crate::shape::hull;
@@ -29,6 +35,19 @@ pub fn seen_share(
     occluders: &[Occluder],
     skip: &dyn Fn(&Occluder) -> bool,
 ) -> f64 {
+    seen_share_within(source, place, occluders, skip, &mut core::iter::empty())
+}
+
+/// The same from within vessels: `hollows` are their insides, convex, which
+/// hold the place.
+#[must_use]
+pub fn seen_share_within(
+    source: &Source,
+    place: DVec3,
+    occluders: &[Occluder],
+    skip: &dyn Fn(&Occluder) -> bool,
+    hollows: &mut dyn Iterator<Item = &Occluder>,
+) -> f64 {
     let away = (source.centre - place).dot(source.facing);
     if away >= 0.0 {
         return 1.0;
@@ -47,7 +66,29 @@ pub fn seen_share(
             scans.cover(&patch(source, place, away, low, high));
         });
     }
+    for hollow in hollows {
+        let scans = scans.get_or_insert_with(|| Scans::of(source, place));
+        hollow.sections_above(place.z, &mut |ring| {
+            scans.keep(&opening(source, place, away, ring));
+        });
+    }
     scans.map_or(1.0, |s| s.open())
+}
+
+/// What is seen of the source's plane through a level outline above the place,
+/// in halves of the source.
+fn opening(source: &Source, place: DVec3, away: f64, ring: &[DVec3]) -> Vec<DVec2> {
+    let share = |p: &DVec3| (*p - place).dot(source.facing) / away;
+    let mut seen = clipped(ring, |p| share(p) - NEAREST);
+    for p in &mut seen {
+        *p = place + (*p - place) / share(p);
+    }
+    let (across, up) = (source.across.length_squared(), source.up.length_squared());
+    let flat = |p: &DVec3| {
+        let on = *p - source.centre;
+        DVec2::new(on.dot(source.across) / across, on.dot(source.up) / up)
+    };
+    seen.iter().map(flat).collect()
 }
 
 /// A first, generous answer on what can stand between a place and the light.
@@ -185,19 +226,29 @@ impl Scans {
             if v < low || v > high {
                 continue;
             }
-            let mut span = [f64::INFINITY, f64::NEG_INFINITY];
-            for (i, a) in patch.iter().enumerate() {
-                let b = patch[(i + 1) % patch.len()];
-                if (a.y <= v) != (b.y <= v) {
-                    let u = a.x + (b.x - a.x) * ((v - a.y) / (b.y - a.y));
-                    span = [span[0].min(u), span[1].max(u)];
-                }
+            let [from, to] = stretch(patch, v);
+            self.hide(n, from, to);
+        }
+    }
+
+    /// Covers all but a convex patch.
+    fn keep(&mut self, patch: &[DVec2]) {
+        for n in 0..SCANS {
+            let [from, to] = stretch(patch, row(n));
+            if from < to {
+                self.hide(n, f64::NEG_INFINITY, from);
+                self.hide(n, to, f64::INFINITY);
+            } else {
+                self.hide(n, f64::NEG_INFINITY, f64::INFINITY);
             }
-            let half = self.half[n];
-            let span = span.map(|u| u.clamp(-half, half));
-            if span[1] > span[0] {
-                self.covered.push((n, span));
-            }
+        }
+    }
+
+    fn hide(&mut self, n: usize, from: f64, to: f64) {
+        let half = self.half[n];
+        let span = [from, to].map(|u| u.clamp(-half, half));
+        if span[1] > span[0] {
+            self.covered.push((n, span));
         }
     }
 
@@ -240,6 +291,19 @@ impl Scans {
         let [a, b] = [self.shed[n][k], self.shed[n][k + 1]];
         a + (b - a) * (at - k as f64).clamp(0.0, 1.0)
     }
+}
+
+/// The stretch of a strip that a convex patch covers; turned about when none.
+fn stretch(patch: &[DVec2], v: f64) -> [f64; 2] {
+    let mut span = [f64::INFINITY, f64::NEG_INFINITY];
+    for (i, a) in patch.iter().enumerate() {
+        let b = patch[(i + 1) % patch.len()];
+        if (a.y <= v) != (b.y <= v) {
+            let u = a.x + (b.x - a.x) * ((v - a.y) / (b.y - a.y));
+            span = [span[0].min(u), span[1].max(u)];
+        }
+    }
+    span
 }
 
 /// The middle of a strip, −1 to 1.
@@ -323,6 +387,25 @@ mod tests {
         let across = blur(&|t| dvec3(200.0, t - 400.0, 0.0)) / 2;
         let along = blur(&|t| dvec3(100.0 + t, 0.0, 0.0));
         assert!(along > across, "{along} along, {across} across");
+    }
+
+    /// A bowl of straight walls 100 mm round, 80 high, looked out of.
+    #[test]
+    fn out_of_a_vessel_the_window_is_seen_over_its_near_wall() {
+        let inside = [can(DVec2::ZERO, 80.0)];
+        let share = |x: f64, z: f64| {
+            let place = dvec3(x, 0.0, z);
+            seen_share_within(&window(), place, &[], &|_| false, &mut inside.iter())
+        };
+        // The near wall hides what lies under 80/150 a metre: all of the window
+        // from the foot of it, none of it from the far side.
+        assert_eq!(share(-90.0, 0.0), 0.0, "at the foot of the near wall");
+        assert_eq!(share(-60.0, 79.9), 1.0, "right under the mouth");
+        let far = share(95.0, 0.0);
+        // The wall's top is 195 mm off, 80 up: the window from 0.5 to 1.5 m at
+        // 2.095 m is cut at 0.86 m.
+        assert!((0.55..0.85).contains(&far), "on the far side: {far}");
+        assert!(share(95.0, 40.0) > far, "less from higher up");
     }
 
     #[test]

@@ -183,7 +183,8 @@ fn hot(study: &Study<'_>, settled: bool) -> Option<Finding> {
     };
     f.marks = things.iter().map(ring).collect();
     f.sentence = study.sentence(|| {
-        let names: Vec<String> = things.iter().map(|t| study.name(t.0)).collect();
+        let ids: Vec<Id> = things.iter().map(|t| t.0).collect();
+        let names = study.names(&ids);
         say("colour-edge", &[("things", Arg::Text(listed(&names)))])
     });
     f.working = study.tell(|| vec![say("working-colour-edge", &[])]);

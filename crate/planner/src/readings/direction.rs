@@ -171,7 +171,8 @@ fn sentence(study: &Study<'_>, own: &[&Points], side: &str) -> String {
         (_, true, Some(Pointer::Tip)) => "direction-tips",
         _ => "direction-things",
     };
-    let names: Vec<String> = own.iter().map(|p| study.name(p.id)).collect();
+    let ids: Vec<Id> = own.iter().map(|p| p.id).collect();
+    let names = study.names(&ids);
     let args = [
         ("count", Arg::Text(own.len().to_string())),
         ("things", Arg::Text(listed(&names))),
@@ -193,7 +194,8 @@ pub(super) fn into_copy(study: &Study<'_>, settled: bool) -> Vec<Finding> {
         (f.taste, f.grade) = (f.rule.taste, f.rule.grade);
         f.about.push(crop.id);
         f.sentence = study.sentence(|| {
-            let names: Vec<String> = own.iter().map(|p| study.name(p.id)).collect();
+            let ids: Vec<Id> = own.iter().map(|p| p.id).collect();
+            let names = study.names(&ids);
             let args = [
                 ("crop", Arg::Name(crop.name.clone())),
                 ("things", Arg::Text(listed(&names))),
@@ -276,7 +278,7 @@ fn turned(
         }
         if stands_clear_by(&study.changed(&then), p.id, DVec2::ZERO, CLEAR) {
             after = then;
-            names.push(item.name.clone());
+            names.push(study.name(item.id));
         }
     }
     let first = names.first()?.clone();

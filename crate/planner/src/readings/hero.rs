@@ -64,7 +64,7 @@ fn rank(study: &Study<'_>, hero: &Item) -> Option<Finding> {
     }];
     f.sentence = study.sentence(|| {
         let args = [
-            ("thing", Arg::Name(hero.name.clone())),
+            ("thing", Arg::Name(study.name(hero.id))),
             ("rank", Arg::Text((place + 1).to_string())),
             ("first", Arg::Name(study.name(ranked[0].0))),
         ];
@@ -136,8 +136,7 @@ fn hidden(study: &Study<'_>, hero: &Item, by_hands: bool) -> Option<Finding> {
         }
     }
     order::sort(&mut about[1..], Id::cmp);
-    let mut names: Vec<String> =
-        study.sentence(|| about[1..].iter().map(|o| study.name(*o)).collect());
+    let mut names: Vec<String> = study.sentence(|| study.names(&about[1..]));
     let key = format!("hero:{}:{sort}", hero.id.0);
     let mut f = Finding::by(&HERO_HIDDEN, key, state, share * 100.0, about);
     let radius = whole
@@ -149,9 +148,8 @@ fn hidden(study: &Study<'_>, hero: &Item, by_hands: bool) -> Option<Finding> {
     }];
     f.sentence = study.sentence(|| {
         order::sort(&mut names, Ord::cmp);
-        names.dedup();
         let args = [
-            ("thing", Arg::Name(hero.name.clone())),
+            ("thing", Arg::Name(study.name(hero.id))),
             ("share", Arg::Text(percent(share))),
             ("things", Arg::Text(listed(&names))),
         ];

@@ -80,6 +80,9 @@ rules! {
     /// Share of a pale outline that shadow draws, from which on it is read; the
     /// figure counts the things.
     SEPARATION_DRAWN: "drawn by shadow", "separation", [super::separation_light::DRAWN_FROM, NEVER], Share, false, OurChoice, false, 0.5, "working-drawn", "three_tenths_of_a_pale_edge_in_shadow_are_enough";
+    /// Share of an outline that colour gives and light takes: told, and said of
+    /// hero and main dishes.
+    SEPARATION_TAKEN: "taken by light", "separation", super::separation_light::TAKEN_FROM, Share, false, OurChoice, false, 2.0, "working-taken", "three_tenths_of_an_edge_taken_by_light_are_said";
     /// HyAB difference: full from the first, lost under the second.
     SEPARATION_SCORE: "difference", "separation", [STRONG_FROM, CLEAR_FROM], Plain, true, OurChoice, true, 2.0, "working-separation-score", "an_edge_is_lost_under_twenty_and_full_from_forty";
     /// Gap that looks like a mistake, share of the picture's diagonal; the

@@ -103,6 +103,7 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
         findings.push(cuffs(study, &sleeves, settled));
     }
     findings.extend(separation_light::drawn(study, &drawn));
+    findings.extend(separation_light::taken(study, settled));
     findings.extend(score(study.viewed()));
     findings
 }
@@ -162,7 +163,10 @@ pub(super) fn finding(
     }
     f.working = study.tell(|| {
         let mut lines = vec![say("working-separation", &[])];
-        lines.extend(losses.iter().map(|l| part_line(study, l.walk)));
+        for loss in losses {
+            lines.push(part_line(study, loss.walk));
+            lines.extend(separation_light::line(study, loss.walk));
+        }
         let pieces = &study.scene().pieces;
         let guessed = |n: usize| pieces[n].guessed;
         let met = |(ground, met): (&Ground, &Meeting)| {
@@ -260,7 +264,7 @@ fn many(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
     let rank = losses.iter().map(|l| l.rank()).min().unwrap_or(3);
     let mut f = finding(study, (key, rank), figure, owners.clone(), losses);
     f.sentence = study.sentence(|| {
-        let names: Vec<String> = owners.iter().map(|o| study.name(*o)).collect();
+        let names = study.names(&owners);
         let id = if losses.iter().all(|l| is_pale(study, l.walk)) {
             "separation-pale-many"
         } else if owners.len() == 2 {
@@ -362,8 +366,13 @@ fn score(study: &Study<'_>) -> Option<Finding> {
         say(id, &[("thing", thing)])
     });
     f.working = study.tell(|| {
-        let lines = pressed.iter().map(|w| part_line(study, w));
+        let both = separation_light::scores_line(study, score);
+        let lines = pressed.iter().flat_map(|w| {
+            let after = separation_light::line(study, w);
+            std::iter::once(part_line(study, w)).chain(after)
+        });
         std::iter::once(say("working-separation-score", &[]))
+            .chain(both)
             .chain(lines)
             .collect()
     });

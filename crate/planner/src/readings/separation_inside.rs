@@ -38,13 +38,7 @@ fn one(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
     let about = foods.iter().chain(&vessels).copied().collect();
     let mut f = finding(study, (key, rank), share, about, losses);
     f.sentence = study.sentence(|| {
-        let mut names: Vec<String> = Vec::new();
-        for food in &foods {
-            let name = study.name(*food);
-            if !names.contains(&name) {
-                names.push(name);
-            }
-        }
+        let names = study.names(&foods);
         let id = match (losses.len(), is_several(&names[0])) {
             (2.., _) => "separation-inside-many",
             (_, Some(false)) => "separation-inside-one",

@@ -1,74 +1,157 @@
-//! Separation after light: pale edges that colour loses and shadow draws.
+//! Separation after light: edges that shadow draws or light takes.
 //!
-//! Along the lost runs of an outline the colours on both sides are taken in the
-//! light that falls there, in linear light: the thing at its top past all other
-//! things, the ground beside it in the thing's own shadow too. Exposed is for
-//! the hero.
+//! Along an outline the colours on both sides are taken in the light that falls
+//! there, scaled in linear light: the thing at its top past all other things,
+//! the ground beside it in the thing's own shadow too, all taken as level.
+//! Exposed is for the hero. The floor is left as it is.
 use glam::DVec2;
 
-use super::finding::{Finding, State};
-use super::rules::SEPARATION_DRAWN;
+use super::finding::{Finding, Remedy, State};
+use super::light::{self, exposed_for};
+use super::rules::{SEPARATION_DRAWN, SEPARATION_TAKEN};
+use super::separation::is_pressed;
 use super::study::Study;
-use super::walked::PartWalk;
+use super::walked::{PartWalk, Spot};
 use crate::colour::{Shade, mixed_separation, under_light};
-use crate::layout::Id;
+use crate::edit::Edit;
+use crate::layout::{Id, Role};
+use crate::measures::{overall_separation, separation_score};
 use crate::optics::View;
-use crate::scene::{Ground, PartKind, REACH, rise, root};
-use crate::words::{Arg, listed, percent, say};
+use crate::order;
+use crate::scene::{Ground, PartKind, Piece, REACH, effective_role, rise, root};
+use crate::words::{Arg, listed, percent, say, whole};
 
 /// Drawn along this share of its outline, a form is read. Our choice: a light
 /// from one side draws no more than half of it.
 pub(super) const DRAWN_FROM: f64 = 0.3;
-/// Places looked at along what one part loses.
-const PLACES: f64 = 24.0;
+/// Light takes this share of an outline before it is told, and said of a main
+/// dish. Our choice: as much as colour may lose, and as shadow must draw.
+pub(super) const TAKEN_FROM: [f64; 2] = [super::walked::LOST_FROM, DRAWN_FROM];
+/// Beside an outline, past the foot of what leans, mm. Our choice.
+const BESIDE: f64 = 3.0;
+
+/// What light makes of the outline of one part; shares of it and the score.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct AfterLight {
+    /// Lost after light.
+    pub(super) lost: f64,
+    /// Lost before light and not after.
+    pub(super) drawn: f64,
+    /// Lost after light and not before.
+    pub(super) taken: f64,
+    /// Its separation score after light.
+    score: f64,
+}
+
+/// Every outline after light; none where nothing is exposed for.
+pub(super) fn after_light(study: &Study<'_>) -> Option<Vec<AfterLight>> {
+    let exposed = exposed_for(study)?;
+    let walks = study.walks_by_number().iter();
+    Some(walks.map(|walk| after(study, walk, exposed)).collect())
+}
+
+/// The separation score after light, 0 to 100, over what the look presses.
+pub(super) fn score_after(study: &Study<'_>) -> Option<f64> {
+    let walks = study.walks_by_number().iter().zip(study.after_light()?);
+    let pressed = walks.filter(|(walk, _)| is_pressed(study, walk));
+    let scores: Vec<f64> = pressed.map(|(_, after)| after.score).collect();
+    overall_separation(&scores)
+}
+
+/// What light makes of this outline.
+pub(super) fn after_of(study: &Study<'_>, walk: &PartWalk) -> Option<AfterLight> {
+    let mut walks = study.walks_by_number().iter();
+    let n = walks.position(|w| w.piece == walk.piece)?;
+    study.after_light().map(|all| all[n])
+}
+
+fn after(study: &Study<'_>, walk: &PartWalk, exposed: f64) -> AfterLight {
+    let [mut lost, mut drawn, mut taken, mut score] = [0.0; 4];
+    for spot in &walk.spots {
+        let own = &study.scene().pieces[walk.piece];
+        let other = study.scene().shades_of(spot.ground);
+        let before = mixed_separation(&own.shades, other);
+        let then = lit(study, own, spot, exposed).or(before);
+        let Some((before, then)) = before.zip(then) else {
+            continue;
+        };
+        lost += spot.length * then.lost;
+        drawn += spot.length * (before.lost - then.lost).max(0.0);
+        taken += spot.length * (then.lost - before.lost).max(0.0);
+        score += spot.length * separation_score(then.band_value);
+    }
+    let [lost, drawn, taken, score] = [lost, drawn, taken, score].map(|sum| sum / walk.length);
+    AfterLight {
+        lost,
+        drawn,
+        taken,
+        score,
+    }
+}
 
 /// Share of a part's outline that colour loses and shadow draws.
 pub(super) fn drawn_share(study: &Study<'_>, walk: &PartWalk, exposed: f64) -> f64 {
-    let scene = study.scene();
-    let piece = &scene.pieces[walk.piece];
-    let Some(ground) = walk.chief_ground() else {
-        return 0.0;
-    };
-    let top = height(study, piece.owner, piece.part);
-    let floor = match ground {
-        Ground::Floor => return 0.0,
-        Ground::Piece(n) => height(study, scene.pieces[n].owner, scene.pieces[n].part),
-    };
-    let stack = root(study.layout(), piece.owner);
-    let long = |line: &[DVec2]| line.windows(2).map(|p| p[0].distance(p[1])).sum::<f64>();
-    let whole: f64 = walk.runs.iter().map(|r| long(&r.0)).sum();
-    let step = (whole / PLACES).max(1.0);
-    let (mut drawn, mut next, mut done) = (0.0, step * 0.5, 0.0);
-    let lit = study.lit();
-    for (line, share) in &walk.runs {
-        for pair in line.windows(2) {
-            let (along, length) = (pair[1] - pair[0], pair[0].distance(pair[1]));
-            while next < done + length {
-                let on = pair[0] + along * ((next - done) / length);
-                next += step;
-                let aside = along.normalize_or_zero().perp() * REACH;
-                let outward = if piece.region.contains(on + aside) {
-                    -aside
-                } else {
-                    aside
-                };
-                let inner = under(scene.view, on - outward, top).extend(top);
-                let outer = under(scene.view, on + outward, floor).extend(floor);
-                let own = shone(&piece.shades, lit.on(inner, stack) / exposed);
-                let other = shone(scene.shades_of(ground), lit.at(outer) / exposed);
-                let left = mixed_separation(&own, &other).map_or(*share, |m| m.lost);
-                drawn += step * (share - left).max(0.0);
-            }
-            done += length;
-        }
-    }
-    (drawn / walk.length).min(walk.lost)
+    let own = &study.scene().pieces[walk.piece];
+    let each = walk.spots.iter().map(|spot| {
+        let other = study.scene().shades_of(spot.ground);
+        let before = mixed_separation(&own.shades, other).map_or(0.0, |m| m.lost);
+        let then = (before > 0.0).then(|| lit(study, own, spot, exposed));
+        let left = then.flatten().map_or(before, |m| m.lost);
+        spot.length * (before - left).max(0.0)
+    });
+    each.sum::<f64>() / walk.length
 }
 
-/// How high the top of a thing is.
-fn height(study: &Study<'_>, owner: Id, part: PartKind) -> f64 {
-    match (part, study.item(owner)) {
+/// How both sides part there in their light; none beside the floor.
+fn lit(
+    study: &Study<'_>,
+    own: &Piece,
+    spot: &Spot,
+    exposed: f64,
+) -> Option<crate::colour::MixedSeparation> {
+    let (layout, scene, lit) = (study.layout(), study.scene(), study.lit());
+    let Ground::Piece(n) = spot.ground else {
+        return None;
+    };
+    let other = &scene.pieces[n];
+    let place = |p: DVec2, z: f64| under(scene.view, p, z).extend(z);
+    let on = place(spot.at - spot.outward * REACH, height(study, own));
+    let stack = |piece: &Piece| study.item(piece.owner).map(|i| root(layout, i.id));
+    let inner = lit.on(on, stack(own).unwrap_or(Id(0)));
+    let mut level = height(study, other);
+    let mut through = Vec::new();
+    let mut at = study.item(other.owner);
+    while let Some(item) = at {
+        through.push(item.id);
+        at = item.on.and_then(|on| study.item(on));
+    }
+    if other.part == PartKind::Well {
+        // The wall right beside what lies in it, or else its floor.
+        let food = study.item(own.owner).filter(|i| i.on == Some(other.owner));
+        let floor = || {
+            study
+                .item(other.owner)
+                .map_or(0.0, |i| rise(layout, i).base)
+        };
+        level = food.map_or_else(floor, |food| rise(layout, food).base);
+    }
+    let beside = place(spot.at + spot.outward * BESIDE, level);
+    let outer = lit.upon(beside, stack(other).unwrap_or(Id(0)), &through);
+    mixed_separation(
+        &shone(&own.shades, inner / exposed),
+        &shone(&other.shades, outer / exposed),
+    )
+}
+
+/// How high the top of a thing or an arm is.
+fn height(study: &Study<'_>, piece: &Piece) -> f64 {
+    let hands = &study.layout().hands;
+    match (piece.part, study.item(piece.owner)) {
         (PartKind::Rim | PartKind::Food, Some(item)) => rise(study.layout(), item).top,
+        (PartKind::Hand | PartKind::Sleeve, _) => {
+            let own = hands.iter().find(|h| h.id == piece.owner);
+            own.map_or(0.0, |h| f64::from(h.height))
+        }
         _ => 0.0,
     }
 }
@@ -94,7 +177,7 @@ pub(super) fn drawn(study: &Study<'_>, walks: &[&PartWalk]) -> Option<Finding> {
     if walks.is_empty() || !study.tells_all() {
         return None;
     }
-    let exposed = super::light::exposed_for(study)?;
+    let exposed = exposed_for(study)?;
     let owner = |w: &PartWalk| study.scene().pieces[w.piece].owner;
     let mut about: Vec<Id> = walks.iter().map(|w| owner(w)).collect();
     about.dedup();
@@ -102,8 +185,7 @@ pub(super) fn drawn(study: &Study<'_>, walks: &[&PartWalk]) -> Option<Finding> {
     let figure = about.len() as f64;
     let state = (State::Holds, 3);
     let mut f = Finding::by(&SEPARATION_DRAWN, key, state, figure, about);
-    let mut names: Vec<String> = f.about.iter().map(|id| study.name(*id)).collect();
-    names.dedup();
+    let names = study.names(&f.about);
     f.sentence = say("separation-drawn", &[("things", Arg::Text(listed(&names)))]);
     f.working = vec![say("working-drawn", &[])];
     f.working.extend(walks.iter().map(|walk| {
@@ -116,4 +198,105 @@ pub(super) fn drawn(study: &Study<'_>, walks: &[&PartWalk]) -> Option<Finding> {
         say("working-drawn-part", &args)
     }));
     Some(f)
+}
+
+/// Edges that colour gives and light takes, told when all is.
+pub(super) fn taken(study: &Study<'_>, settled: bool) -> Option<Finding> {
+    if !study.tells_all() {
+        return None;
+    }
+    let piece = |w: &PartWalk| &study.scene().pieces[w.piece];
+    let pressed = study.walks_by_number().iter().zip(study.after_light()?);
+    let mut all: Vec<(&PartWalk, &AfterLight)> = pressed
+        .filter(|(walk, after)| after.taken >= TAKEN_FROM[0] && is_pressed(study, walk))
+        .map(|(walk, after)| (walk.as_ref(), after))
+        .collect();
+    order::sort(&mut all, |a, b| b.1.taken.total_cmp(&a.1.taken));
+    let main = |walk: &PartWalk| {
+        let role = study.item(piece(walk).owner);
+        let role = role.map(|i| effective_role(study.layout(), i));
+        matches!(role, Some(Role::Hero | Role::Support))
+    };
+    let said =
+        |(walk, after): &&(&PartWalk, &AfterLight)| after.taken >= TAKEN_FROM[1] && main(walk);
+    let said: Vec<(Id, PartKind)> = all
+        .iter()
+        .filter(said)
+        .map(|(walk, _)| (piece(walk).owner, piece(walk).part))
+        .collect();
+    if !said.is_empty() {
+        all.retain(|(walk, _)| said.contains(&(piece(walk).owner, piece(walk).part)));
+    }
+    let most = all.first()?.1.taken;
+    let mut about: Vec<Id> = all.iter().map(|(walk, _)| piece(walk).owner).collect();
+    about.dedup();
+    let state = if said.is_empty() {
+        State::Holds
+    } else {
+        State::LookAgain
+    };
+    let key = "separation:taken".into();
+    let mut f = Finding::by(&SEPARATION_TAKEN, key, (state, 3), most * 100.0, about);
+    let args = [
+        ("things", Arg::Text(listed(&study.names(&f.about)))),
+        ("share", Arg::Text(percent(most))),
+    ];
+    f.sentence = say("separation-taken", &args);
+    f.working = vec![say("working-taken", &[])];
+    let lines = all.iter().filter_map(|(walk, _)| line(study, walk));
+    f.working.extend(lines);
+    if settled && !said.is_empty() {
+        f.remedy = given_back(study, &said, most);
+    }
+    Some(f)
+}
+
+/// How one outline fares after light.
+pub(super) fn line(study: &Study<'_>, walk: &PartWalk) -> Option<String> {
+    let after = after_of(study, walk)?;
+    let owner = study.scene().pieces[walk.piece].owner;
+    let args = [
+        ("thing", Arg::Name(study.name(owner))),
+        ("share", Arg::Text(percent(walk.lost))),
+        ("after", Arg::Text(percent(after.lost))),
+        ("drawn", Arg::Text(percent(after.drawn))),
+        ("taken", Arg::Text(percent(after.taken))),
+    ];
+    Some(say("working-part-light", &args))
+}
+
+/// Both scores.
+pub(super) fn scores_line(study: &Study<'_>, before: f64) -> Option<String> {
+    let args = [
+        ("before", Arg::Text(whole(before))),
+        ("after", Arg::Text(whole(score_after(study)?))),
+    ];
+    Some(say("working-separation-both", &args))
+}
+
+/// The first change of the light that gives these edges back.
+fn given_back(study: &Study<'_>, parts: &[(Id, PartKind)], before: f64) -> Option<Remedy> {
+    let far = study.item(parts[0].0).map(|i| i.at.vec())?;
+    light::changes(study, far).into_iter().find_map(|attempt| {
+        let then = study.changed(&attempt.after);
+        let exposed = exposed_for(&then)?;
+        let own = then.walks_by_number().iter().filter(|walk| {
+            let piece = &then.scene().pieces[walk.piece];
+            parts.contains(&(piece.owner, piece.part))
+        });
+        let each = own.map(|walk| after(&then, walk, exposed).taken);
+        let left = each.fold(0.0, f64::max);
+        (left < TAKEN_FROM[1]).then(|| {
+            let args = [
+                ("before", Arg::Text(percent(before))),
+                ("after", Arg::Text(percent(left))),
+            ];
+            Remedy {
+                act: attempt.act,
+                predicted: say("predicted", &args),
+                after: left * 100.0,
+                edit: Edit::between(study.layout(), &attempt.after),
+            }
+        })
+    })
 }

@@ -18,6 +18,23 @@ const OUTSIDE: f64 = REACH;
 /// A lost share from here on is said; below it the edge counts as cured.
 pub const LOST_FROM: f64 = 0.10;
 
+/// Places of an outline that are looked at more closely later on, such as in
+/// which light they lie. Our choice.
+const SPOTS: f64 = 24.0;
+
+/// A stretch of outline over one ground, by a place on it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Spot {
+    /// A place within it.
+    pub at: DVec2,
+    /// Unit vector away from the inside, there.
+    pub outward: DVec2,
+    /// How long it is, mm.
+    pub length: f64,
+    /// What lies outside.
+    pub ground: Ground,
+}
+
 /// What a part's outline meets over some of its length.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Meeting {
@@ -52,6 +69,8 @@ pub struct PartWalk {
     pub against: BTreeMap<Ground, Meeting>,
     /// Lost runs of outline, each with the share lost along it.
     pub runs: Vec<(Vec<DVec2>, f64)>,
+    /// All of it in few stretches.
+    pub spots: Vec<Spot>,
 }
 
 impl PartWalk {
@@ -113,6 +132,9 @@ fn taken_over(
     let against = std::mem::take(&mut walk.against);
     let kept = |(ground, met)| Some((renamed(ground)?, met));
     walk.against.extend(against.into_iter().filter_map(kept));
+    for spot in &mut walk.spots {
+        spot.ground = renamed(spot.ground)?;
+    }
     Some(Rc::new(walk))
 }
 
@@ -136,6 +158,7 @@ fn walk_one(scene: &Scene, n: usize, pairs: &mut Pairs) -> Option<PartWalk> {
         worst: f64::INFINITY,
         against: BTreeMap::new(),
         runs: Vec::new(),
+        spots: Vec::new(),
     };
     // The few grounds it meets: how far along each, and what parts them.
     let mut bands: Vec<(Ground, f64, f64)> = Vec::new();
@@ -168,6 +191,12 @@ fn walk_one(scene: &Scene, n: usize, pairs: &mut Pairs) -> Option<PartWalk> {
                 .or_insert_with(|| mixed_separation(&piece.shades, scene.shades_of(ground)));
             let Some(parted) = parted else { continue };
             out.length += step.length;
+            out.spots.push(Spot {
+                at: step.mid,
+                outward: step.outward,
+                length: step.length,
+                ground,
+            });
             out.lost += step.length * parted.lost;
             out.hyab += step.length * parted.hyab;
             out.delta_l += step.length * parted.delta_l;
@@ -211,12 +240,32 @@ fn walk_one(scene: &Scene, n: usize, pairs: &mut Pairs) -> Option<PartWalk> {
     ] {
         *mean /= out.length;
     }
+    out.spots = joined(&out.spots, out.length / SPOTS);
     for (_, length, value) in &bands {
         if *length >= out.length * MIN_RUN {
             out.worst = out.worst.min(*value);
         }
     }
     Some(out)
+}
+
+/// Pieces of outline put together as long as they are over one ground and not
+/// longer than this.
+fn joined(pieces: &[Spot], longest: f64) -> Vec<Spot> {
+    let mut out: Vec<Spot> = Vec::new();
+    for piece in pieces {
+        match out.last_mut() {
+            Some(last) if last.ground == piece.ground && last.length + piece.length <= longest => {
+                // The place stays near its middle.
+                if last.length < longest * 0.5 {
+                    (last.at, last.outward) = (piece.at, piece.outward);
+                }
+                last.length += piece.length;
+            }
+            _ => out.push(*piece),
+        }
+    }
+    out
 }
 
 /// What lies on top at a place within reach of piece `n`.

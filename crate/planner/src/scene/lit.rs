@@ -5,10 +5,11 @@ use core::f64::consts::PI;
 use glam::{DVec2, DVec3, dvec3};
 
 use super::rise::sections;
-use super::{arm, rise, root, silhouette, vessel_of};
+use super::{arm, inner, rise, root, silhouette, vessel_of};
 use crate::catalogue::{self, Kind};
 use crate::layout::{Card, CardKind, Finish, Id, Item, Layout, LightShape};
-use crate::light::{Occluder, Source, illuminance, seen_share};
+use crate::light::{Occluder, Source, illuminance, seen_share, seen_share_within};
+use crate::shape::hull;
 
 /// What a white card gives back of the light that meets it. Our estimate.
 const BOUNCED: f64 = 0.85;
@@ -25,9 +26,11 @@ pub struct Lit {
     pub source: Source,
     /// White cards as sources, each with its luminance.
     bounces: Vec<(Source, f64)>,
-    /// Cards, then things, each owned by the bottom of its stack.
+    /// Cards, then things.
     solids: Vec<Occluder>,
     cards: usize,
+    /// Insides of vessels.
+    hollows: Vec<Occluder>,
     /// Arms, each with its exposure.
     arms: Vec<(Id, Occluder)>,
 }
@@ -57,6 +60,11 @@ impl Lit {
             source,
             solids,
             cards,
+            hollows: layout
+                .items
+                .iter()
+                .filter_map(|i| hollow(layout, i))
+                .collect(),
         }
     }
 
@@ -83,17 +91,41 @@ impl Lit {
         self.on(place, Id(0))
     }
 
-    /// Share of the light that reaches a surface of a stack past all others.
+    /// Light on a level place on a thing of a stack, past all but the things
+    /// `through`, which it lies on.
+    #[must_use]
+    pub fn upon(&self, place: DVec3, stack: Id, through: &[Id]) -> f64 {
+        let own = illuminance(&self.source, place, DVec3::Z);
+        let skip = |o: &Occluder| through.contains(&o.owner);
+        own * self.seen(place, stack, &skip) + self.bounced(place)
+    }
+
+    /// Share of the light that reaches a surface of a stack past all others,
+    /// and out of the vessels of its own.
     #[must_use]
     pub fn share(&self, place: DVec3, stack: Id) -> f64 {
-        let own = |o: &Occluder| stack != Id(0) && o.owner == stack;
-        seen_share(&self.source, place, &self.solids, &own)
+        let own = |o: &Occluder| stack != Id(0) && o.stack == stack;
+        self.seen(place, stack, &own)
+    }
+
+    /// The same out of its own vessels, with nothing else about.
+    #[must_use]
+    pub fn share_of_mouth(&self, place: DVec3, stack: Id) -> f64 {
+        self.seen(place, stack, &|_| true)
     }
 
     /// The same past one stack or card alone.
     #[must_use]
     pub fn share_past(&self, place: DVec3, only: Id) -> f64 {
-        seen_share(&self.source, place, &self.solids, &|o| o.owner != only)
+        seen_share(&self.source, place, &self.solids, &|o| o.stack != only)
+    }
+
+    /// Share of the light that is seen out of the vessels of a stack which hold
+    /// the place, and past what is not skipped.
+    fn seen(&self, place: DVec3, stack: Id, skip: &dyn Fn(&Occluder) -> bool) -> f64 {
+        let hollows = self.hollows.iter();
+        let mut hollows = hollows.filter(|h| h.stack == stack && h.holds(place));
+        seen_share_within(&self.source, place, &self.solids, skip, &mut hollows)
     }
 
     /// The same past the arms of one exposure alone.
@@ -110,7 +142,7 @@ impl Lit {
     /// Whose solids there are: stacks and cards, each once.
     #[must_use]
     pub fn owners(&self) -> Vec<Id> {
-        let mut all: Vec<Id> = self.solids.iter().map(|o| o.owner).collect();
+        let mut all: Vec<Id> = self.solids.iter().map(|o| o.stack).collect();
         crate::order::sort(&mut all, Id::cmp);
         all.dedup();
         all
@@ -132,12 +164,26 @@ fn solid(layout: &Layout, item: &Item) -> Option<Occluder> {
     }
     let within = vessel_of(layout, item).is_some();
     let levels = sections(item, rise, within).map(|(z, share)| [z, share]);
-    Occluder::new(
-        root(layout, item.id),
-        &silhouette(item),
+    let own = Occluder::new(item.id, &silhouette(item), item.at.vec(), levels.collect());
+    own.map(|own| own.in_stack(root(layout, item.id)))
+}
+
+/// The inside of a vessel, its walls as thick as its rim; a hull stands for one
+/// with a spout or a handle.
+fn hollow(layout: &Layout, item: &Item) -> Option<Occluder> {
+    let rise = rise(layout, item);
+    let holds = catalogue::kind_of(&item.prop) == Kind::Vessel && item.finish != Finish::Clear;
+    if !holds || rise.top - rise.base < LOW {
+        return None;
+    }
+    let levels = sections(item, rise, false).map(|(z, share)| [z, share]);
+    let own = Occluder::new(
+        item.id,
+        &hull(&inner(item)?),
         item.at.vec(),
         levels.collect(),
-    )
+    );
+    own.map(|own| own.in_stack(root(layout, item.id)))
 }
 
 /// The foot of a card, from end to end.
@@ -222,6 +268,29 @@ mod tests {
         assert!(lit.share(dvec3(860.0, 450.0, 0.0), Id(0)) < 0.3);
         assert_eq!(lit.share(dvec3(700.0, 450.0, 200.0), Id(1)), 1.0);
         assert_eq!(lit.share(dvec3(460.0, 450.0, 0.0), Id(0)), 1.0);
+    }
+
+    #[test]
+    fn the_walls_of_a_pot_shade_what_lies_in_it_and_a_lower_sill_more() {
+        let pot = r#""items":[{"id":1,"prop":"enamel-pot","at":[700,450],"height":130,
+            "size":{"shape":"disc","diameter":300,"rim":14}}]"#;
+        let at = |x: f64, z: f64, more: &str| {
+            let lit = lit(&format!("{{{pot}{more}}}"));
+            let place = dvec3(x, 450.0, z);
+            let share = lit.share(place, Id(1));
+            assert_eq!(share, lit.share_of_mouth(place, Id(1)), "nothing else");
+            assert_eq!(lit.upon(place, Id(1), &[Id(1)]), lit.on(place, Id(1)));
+            share
+        };
+        // The window is at the left: the left wall shades what lies under it.
+        assert!(at(580.0, 20.0, "") < 0.05, "under the near wall");
+        assert!(
+            at(820.0, 20.0, "") > at(700.0, 20.0, ""),
+            "less farther off"
+        );
+        assert_eq!(at(700.0, 130.0, ""), 1.0, "level with the rim");
+        let low = r#","light":{"clock":270,"height_above_table":600}"#;
+        assert!(at(700.0, 60.0, low) < at(700.0, 60.0, ""), "a lower light");
     }
 
     #[test]

@@ -50,10 +50,10 @@ fn isolated(name: &str) -> String {
 }
 
 /// The noun of a thing's name, for a second mention: "pot" of "pot of mussels"
-/// and of "mussel pot, pale-lined".
+/// and of "mussel pot, pale-lined" and "pot (3)".
 #[must_use]
 pub fn noun(name: &str) -> &str {
-    let whole = name.split(',').next().unwrap_or(name);
+    let whole = name.split([',', '(']).next().unwrap_or(name);
     let cut = [" of ", " with ", " in "].iter();
     let head = cut.fold(whole, |head, at| head.split(at).next().unwrap_or(head));
     head.split_whitespace().last().unwrap_or(name)
@@ -87,6 +87,7 @@ mod tests {
             ("pot of mussels", "pot"),
             ("mussel pot, pale-lined", "pot"),
             ("tray with handles", "tray"),
+            ("mussel pot (3)", "pot"),
             ("penne in tomato sauce", "penne"),
             ("bowl", "bowl"),
             ("", ""),

@@ -99,7 +99,7 @@ fn spoiled(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Option<Find
             (1, false) => "crop-cuts-must",
             _ => "crop-cuts-several",
         };
-        let names: Vec<String> = things.iter().map(|id| study.name(*id)).collect();
+        let names = study.names(&things);
         let args = [
             ("crop", Arg::Name(crop.name.clone())),
             ("thing", Arg::Text(listed(&names))),

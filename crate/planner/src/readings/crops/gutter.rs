@@ -55,7 +55,7 @@ pub(super) fn read(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Vec
             .extend(overruns(&inside.unwrap_or_default(), &label));
     }
     f.sentence = study.sentence(|| {
-        let names: Vec<String> = things.iter().map(|id| study.name(*id)).collect();
+        let names = study.names(&things);
         let id = match caught.len() {
             1 if study.item(first.id).is_none() => "crop-gutter-hand",
             1 => "crop-gutter",
@@ -183,7 +183,7 @@ fn aside(
             return None;
         }
         let args = [
-            ("thing", Arg::Name(item.name.clone())),
+            ("thing", Arg::Name(study.name(item.id))),
             ("by", Arg::Text(length(by.abs(), layout.head.units))),
         ];
         let act = if by < 0.0 {

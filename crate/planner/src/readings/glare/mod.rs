@@ -71,19 +71,18 @@ fn things(study: &Study<'_>, same: &[Glare], settled: bool) -> Finding {
     let mut f = Finding::by(&GLARE, key, state, share * 100.0, ids.clone());
     f.marks = same.iter().flat_map(Glare::marks).collect();
     f.sentence = study.sentence(|| {
-        let names: Vec<String> = ids.iter().map(|id| study.name(*id)).collect();
-        let id = match (names.as_slice(), is_several(&names[0])) {
+        let first = study.name(ids[0]);
+        let id = match (ids.as_slice(), is_several(&first)) {
             ([_], Some(false)) => "glare-one",
             ([_], Some(true)) => "glare-one-several",
             ([_], None) => "glare-one-any",
             _ => "glare-many",
         };
-        let mut named = names.clone();
+        let mut named = study.names(&ids);
         order::sort(&mut named, String::cmp);
-        named.dedup();
         let args = [
-            ("thing", Arg::Name(names[0].clone())),
-            ("count", Arg::Text(names.len().to_string())),
+            ("thing", Arg::Name(first)),
+            ("count", Arg::Text(ids.len().to_string())),
             ("things", Arg::Text(listed(&named))),
             ("causes", Arg::Text(called(study, &causes))),
             ("share", Arg::Text(percent(share))),

@@ -235,7 +235,7 @@ fn moved(study: &Study<'_>, glares: &[Glare]) -> Option<Try> {
                 return None;
             }
             let args = [
-                ("thing", Arg::Name(item.name.clone())),
+                ("thing", Arg::Name(study.name(item.id))),
                 ("by", Arg::Text(length(by.length(), layout.head.units))),
             ];
             Some(Try {
@@ -275,8 +275,8 @@ fn exchanged<'a>(study: &'a Study<'_>, glares: &[Glare]) -> impl Iterator<Item =
         let by = other.at.vec() - own.at.vec();
         let there = stack_moved(layout, own.id, by);
         let args = [
-            ("thing", Arg::Name(own.name.clone())),
-            ("other", Arg::Name(other.name.clone())),
+            ("thing", Arg::Name(study.name(own.id))),
+            ("other", Arg::Name(study.name(other.id))),
         ];
         Some(Try {
             act: say("act-change-places", &args),

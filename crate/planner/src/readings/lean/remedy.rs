@@ -108,7 +108,7 @@ pub(super) fn lower(study: &Study<'_>, id: Id) -> Vec<Try> {
         let lower = after.items.iter().find(|i| i.id == id)?;
         let name = crate::catalogue::prop(prop)?.name;
         let args = [
-            ("thing", Arg::Name(item.name.clone())),
+            ("thing", Arg::Name(study.name(item.id))),
             ("lower", Arg::Name(name.into())),
         ];
         (lower.height < item.height).then(|| (say("act-swap-lower", &args), after.clone()))
@@ -140,7 +140,7 @@ pub(super) fn moved(study: &Study<'_>, id: Id, by: DVec2) -> Option<Try> {
         return None;
     }
     let args = [
-        ("thing", Arg::Name(item.name.clone())),
+        ("thing", Arg::Name(study.name(item.id))),
         (
             "by",
             Arg::Text(length(by.length(), study.layout().head.units)),

@@ -51,11 +51,10 @@ pub(in super::super) fn tops(
     f.marks = past.iter().flat_map(|p| p.leaning.marks(study)).collect();
     let units = study.layout().head.units;
     f.sentence = study.sentence(|| {
-        let mut names: Vec<String> = past.iter().map(|p| study.name(p.leaning.id)).collect();
-        names.dedup();
+        let ids: Vec<Id> = past.iter().map(|p| p.leaning.id).collect();
         let args = [
             ("thing", Arg::Name(study.name(first.leaning.id))),
-            ("things", Arg::Text(listed(&names))),
+            ("things", Arg::Text(listed(&study.names(&ids)))),
             ("count", Arg::Text(past.len().to_string())),
             ("crop", Arg::Name(crop.name.clone())),
             ("over", Arg::Text(length(first.over, units))),

@@ -98,8 +98,8 @@ pub(super) fn dark(study: &Study<'_>, dark: &[&Dish], settled: bool) -> Finding 
     let state = (State::WontWork, 1);
     let mut f = Finding::by(&LIGHT_DARK, "light:dark".into(), state, figure, about);
     f.sentence = study.sentence(|| {
-        let names: Vec<String> = dark.iter().map(|d| study.name(d.id)).collect();
-        let args = [("things", Arg::Text(listed(&names)))];
+        let ids: Vec<Id> = dark.iter().map(|d| d.id).collect();
+        let args = [("things", Arg::Text(listed(&study.names(&ids))))];
         say("light-dark", &args)
     });
     f.working = study.tell(|| {

@@ -3,13 +3,14 @@
 //!
 //! Illuminance on a level surface at the top of each dish: the area source by
 //! Lambert's polygon formula, times the share of it that is seen past all other
-//! things (`light::seen_share`), and a first bounce off white cards. Stops are
-//! base-2 logarithms of ratios. More than a stop between main dishes, and the
+//! things (`light::seen_share`), and a first bounce off white cards. What lies
+//! in a vessel is lit through its mouth. Stops are base-2 logarithms of ratios. More than a stop between main dishes, and the
 //! shares in shadow, are our choice.
 mod falls;
 mod lines;
 mod remedy;
 mod shadow;
+mod spared;
 #[cfg(test)]
 mod tests;
 mod whites;
@@ -19,10 +20,11 @@ use glam::{DVec2, DVec3};
 use super::finding::Finding;
 use super::study::Study;
 use crate::layout::{Id, Item, Role};
-use crate::scene::{Lit, effective_role, rise, root};
+use crate::scene::{Lit, effective_role, rise, root, vessel_of};
 use crate::words;
 
 pub(super) use lines::stop_lines;
+pub(super) use remedy::changes;
 
 /// Where on its face a dish's light is taken, in half widths from its middle.
 const SPOTS: [[f64; 2]; 5] = [[0.0, 0.0], [0.5, 0.0], [-0.5, 0.0], [0.0, 0.5], [0.0, -0.5]];
@@ -74,7 +76,7 @@ fn dishes(study: &Study<'_>) -> Vec<Dish> {
             id: item.id,
             at: item.at.vec(),
             hero: bears_hero(study, root(layout, item.id)),
-            light: on_top(study, lit, item),
+            light: on_top(study, lit, served(study, item)),
         })
         .collect();
     crate::order::sort(&mut found, |a, b| a.id.cmp(&b.id));
@@ -87,6 +89,24 @@ fn bears_hero(study: &Study<'_>, stack: Id) -> bool {
     let heroes = layout.items.iter().filter(|i| i.role == Role::Hero);
     let hero = heroes.min_by_key(|i| i.id);
     hero.is_some_and(|hero| root(layout, hero.id) == stack)
+}
+
+/// What a dish shows the lens: the widest thing that lies in it, and in that;
+/// itself when nothing does.
+fn served<'a>(study: &Study<'a>, dish: &'a Item) -> &'a Item {
+    let layout = study.layout();
+    let mut shown = dish;
+    // A layout's `on` is acyclic; the count ends it all the same.
+    for _ in 0..layout.items.len() {
+        let lies = |i: &&Item| vessel_of(layout, i).is_some_and(|v| v.id == shown.id);
+        let wide = |i: &Item| i.size.extent().into_iter().product::<i32>();
+        let within = layout.items.iter().filter(lies);
+        match within.max_by(|a, b| wide(a).cmp(&wide(b)).then(b.id.cmp(&a.id))) {
+            Some(next) => shown = next,
+            None => break,
+        }
+    }
+    shown
 }
 
 /// Mean light on the top of a thing, past all that does not stand with it.

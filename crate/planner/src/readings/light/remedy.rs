@@ -47,6 +47,13 @@ pub(super) fn first_worth(
     worth
 }
 
+/// All that a photographer would change of the light first: a white card on
+/// the side away from it, then the light itself.
+pub(in super::super) fn changes(study: &Study<'_>, far: DVec2) -> Vec<Try> {
+    let card = white_card(study, far).into_iter();
+    card.chain(moved(study)).chain(turned(study)).collect()
+}
+
 fn remedy(study: &Study<'_>, attempt: Try, before: f64, after: f64) -> Remedy {
     let args = [
         ("before", Arg::Text(stops(before))),
@@ -61,7 +68,7 @@ fn remedy(study: &Study<'_>, attempt: Try, before: f64, after: f64) -> Remedy {
 }
 
 /// A white card beside the picture, on the side away from the light.
-fn white_card(study: &Study<'_>, far: DVec2) -> Option<Try> {
+pub(super) fn white_card(study: &Study<'_>, far: DVec2) -> Option<Try> {
     let mut after = study.layout().clone();
     let room = after.head.next_id <= MAX_ID;
     let stood = room.then(|| stand_card(&mut after, CardKind::White, far));
@@ -81,7 +88,7 @@ fn with(study: &Study<'_>, light: Light, id: &str, by: i32) -> Try {
 }
 
 /// The light farther back, then higher, as far as the ceiling lets it.
-fn moved(study: &Study<'_>) -> Vec<Try> {
+pub(super) fn moved(study: &Study<'_>) -> Vec<Try> {
     let light = &study.layout().light;
     let mut tries = Vec::new();
     for by in BACK {

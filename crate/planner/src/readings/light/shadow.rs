@@ -4,7 +4,7 @@ use glam::{DVec2, DVec3};
 use super::super::finding::{Finding, Mark, Remedy, State};
 use super::super::rules::LIGHT_SHADOW;
 use super::super::study::Study;
-use super::remedy;
+use super::{remedy, served};
 use crate::edit::Edit;
 use crate::layout::{Id, Item, Role};
 use crate::order;
@@ -29,7 +29,7 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     let Some(stack) = study.item(root(layout, hero.id)) else {
         return Vec::new();
     };
-    let face = face(study, stack);
+    let face = face(study, served(study, stack));
     if face.is_empty() {
         return Vec::new();
     }
@@ -44,10 +44,10 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     out
 }
 
-/// Places spread over the top of a dish.
-fn face(study: &Study<'_>, stack: &Item) -> Vec<DVec3> {
-    let outline = silhouette(stack);
-    let top = rise(study.layout(), stack).top;
+/// Places spread over the top of what a dish shows.
+fn face(study: &Study<'_>, shown: &Item) -> Vec<DVec3> {
+    let outline = silhouette(shown);
+    let top = rise(study.layout(), shown).top;
     let Some(around) = Bounds::around(&outline) else {
         return Vec::new();
     };
@@ -99,6 +99,7 @@ fn things(
             whose.push((owner, own));
         }
     }
+    let walls = shaded(face, &|p| lit.share_of_mouth(p, stack.id)) >= NAMED;
     order::sort(&mut whose, |a, b| b.1.total_cmp(&a.1).then(a.0.cmp(&b.0)));
     let mut about = vec![hero.id];
     about.extend(whose.iter().map(|w| w.0));
@@ -106,16 +107,18 @@ fn things(
     let mut f = Finding::by(&LIGHT_SHADOW, key, state(share), share * 100.0, about);
     f.marks = whose.iter().filter_map(|w| tip(study, w.0)).collect();
     f.sentence = study.sentence(|| {
-        let names: Vec<String> = whose.iter().map(|w| called(study, w.0)).collect();
+        let mut names: Vec<String> = whose.iter().map(|w| called(study, w.0)).collect();
+        names.dedup();
         let args = [
-            ("thing", Arg::Name(hero.name.clone())),
+            ("thing", Arg::Name(study.name(hero.id))),
             ("share", Arg::Text(percent(share))),
             ("things", Arg::Text(listed(&names))),
         ];
-        let id = if names.is_empty() {
-            "light-shadow-any"
-        } else {
-            "light-shadow"
+        let id = match (names.is_empty(), walls) {
+            (true, false) => "light-shadow-any",
+            (true, true) => "light-shadow-walls",
+            (false, false) => "light-shadow",
+            (false, true) => "light-shadow-both",
         };
         say(id, &args)
     });
@@ -191,7 +194,7 @@ fn arms(study: &Study<'_>, hero: &Item, exposure: Id, share: f64) -> Option<Find
     f.sentence = study.sentence(|| {
         let number = exposure_number(layout, exposure).unwrap_or_default();
         let args = [
-            ("thing", Arg::Name(hero.name.clone())),
+            ("thing", Arg::Name(study.name(hero.id))),
             ("share", Arg::Text(percent(share))),
             ("exposure", Arg::Text(number.to_string())),
         ];

@@ -143,6 +143,7 @@ fn a_white_brighter_lit_than_the_hero_clips() {
     let white = |tone: u32| {
         let mut layout = two();
         layout.light.height_above_table = 1200;
+        layout.light.distance = 1000;
         // The hero on the far side; the other is nearer the window.
         layout.items[0].at.x = 900;
         layout.items[1].at.x = 300;
@@ -168,6 +169,127 @@ fn a_white_brighter_lit_than_the_hero_clips() {
         noted |= f.figure >= 0.0;
     }
     assert!(noted, "within half a stop it is noted");
+}
+
+#[test]
+fn a_white_that_clips_is_filled_against_moved_away_or_swapped() {
+    let white = |distance: i32| {
+        let mut layout = two();
+        layout.light.height_above_table = 1200;
+        layout.light.distance = distance;
+        layout.items[0].at.x = 900;
+        layout.items[1].at.x = 300;
+        layout.items[1].parts.rim.as_mut().expect("a rim").colours[0].srgb = Srgb::hex(0xf8_f8f6);
+        layout
+    };
+    let mut acts = Vec::new();
+    for distance in (700..1500).step_by(40) {
+        let layout = white(distance);
+        let Some(f) = said(&layout, "light:whites").filter(|f| f.state == State::LookAgain) else {
+            continue;
+        };
+        let remedy = f.remedy.as_ref().expect("something helps");
+        assert!(
+            remedy.after >= 0.0 || remedy.after >= f.figure * 0.5,
+            "{}",
+            remedy.act
+        );
+        let then = said(&after(&layout, &f), "light:whites");
+        let left = then.map_or(remedy.after, |f| f.figure);
+        assert!((left - remedy.after).abs() < 1e-9, "{}", remedy.act);
+        acts.push(remedy.act.clone());
+    }
+    let cards = acts.iter().filter(|a| a.contains("white card")).count();
+    assert!(cards > 0 && cards < acts.len(), "both ways: {acts:?}");
+}
+
+/// A hero of a pot, food up to some height in it, under a window at 9 o'clock.
+fn potted(food: i32, distance: i32) -> Layout {
+    let mut layout = laid(&format!(
+        r#""items":[{{"id":1,"number":1,"name":"pot","prop":"enamel-pot","height":130,"at":[600,450],
+        "size":{{"shape":"disc","diameter":260,"rim":12}},"role":"hero"}},
+        {{"id":2,"number":1,"name":"stew","prop":"mussels","height":{food},"at":[600,450],"on":1,
+        "size":{{"shape":"disc","diameter":228}}}},{}]"#,
+        disc(3, 250, 450, 150, "support")
+    ));
+    layout.light.clock = Turn::from_degrees(270.0);
+    layout.light.distance = distance;
+    layout.light.height_above_table = 700;
+    layout
+}
+
+#[test]
+fn a_pot_shades_its_own_food_and_less_when_it_is_full_or_the_light_higher() {
+    let shaded = |layout: &Layout| said(layout, "light:shadow").map_or(0.0, |f| f.figure);
+    let low = potted(40, 2200);
+    let f = said(&low, "light:shadow").expect("deep in the pot");
+    assert!(f.sentence.contains("its own walls"), "{}", f.sentence);
+    assert!(f.figure > shaded(&potted(90, 2200)), "fuller");
+    assert_eq!(shaded(&potted(124, 2200)), 0.0, "to the brim");
+    let mut high = low.clone();
+    high.light.height_above_table = 1600;
+    assert!(shaded(&high) < f.figure, "a higher light");
+    // Falls between it and the dish beside it by what the walls take, too.
+    assert!(falls(&low) > falls(&potted(124, 2200)) + 0.2, "darker");
+}
+
+#[test]
+fn two_of_a_name_are_told_apart_by_their_numbers() {
+    let mut layout = two();
+    layout.light.distance = 1000;
+    for item in &mut layout.items {
+        item.name = "bowl".into();
+    }
+    let f = said(&layout, "light").expect("two dishes");
+    assert!(
+        f.sentence.contains("from the bowl (1) to the bowl (2)"),
+        "{}",
+        f.sentence
+    );
+    layout.items[1].name = "dish".into();
+    let f = said(&layout, "light").expect("two dishes");
+    assert!(
+        f.sentence.contains("from the bowl to the dish"),
+        "{}",
+        f.sentence
+    );
+}
+
+#[test]
+fn three_tenths_of_an_edge_taken_by_light_are_said() {
+    // Grey on a lighter grey, a wall of a loaf before it: in its shadow both
+    // are dark, and under L* 40 tones close up.
+    let walled = |height: i32| {
+        let mut layout = walled(height);
+        layout.table.surface.colour = Srgb::hex(0x8a_8a8a);
+        layout.items[1].parts.rim.as_mut().expect("a rim").colours[0].srgb = Srgb::hex(0x55_5555);
+        layout
+    };
+    let mut met = [false; 3];
+    for height in (0..400).step_by(20) {
+        let layout = walled(height);
+        let Some(f) = said(&layout, "separation:taken") else {
+            met[0] = true;
+            continue;
+        };
+        assert!(f.figure >= 10.0, "from a tenth: {}", f.sentence);
+        let main = f.figure >= 30.0;
+        assert_eq!(f.state == State::LookAgain, main, "{}", f.sentence);
+        met[if main { 2 } else { 1 }] = true;
+        if let Some(remedy) = &f.remedy {
+            let then = said(&after(&layout, &f), "separation:taken");
+            let left = then.map_or(0.0, |f| f.figure);
+            assert!(left < 30.0 && remedy.after < 30.0, "{}: {left}", remedy.act);
+        }
+    }
+    assert_eq!(met, [true; 3], "none, told and said");
+    // Working shows both, before and after light.
+    let f = said(&walled(300), "separation:taken").expect("in its shadow");
+    let told = f
+        .working
+        .iter()
+        .any(|w| w.contains("lost before light, ") && w.contains("after light"));
+    assert!(told, "{:?}", f.working);
 }
 
 #[test]

@@ -1,8 +1,13 @@
 //! Which pale things are near clipping when the hero is exposed right.
+//!
+//! A meter set by the saturation-based speed of ISO 12232 leaves half a stop
+//! above a perfect white in the light it is set for (from memory): 18% grey
+//! comes out at 18%/√2 of full tone. So a thing clips where its tone times its
+//! light over the hero's passes √2.
 use super::super::finding::{Finding, Mark, State};
 use super::super::rules::LIGHT_WHITES;
 use super::super::study::Study;
-use super::{Dish, dishes, on_top, reference, remedy, stops};
+use super::{Dish, dishes, on_top, reference, spared, stops};
 use crate::catalogue;
 use crate::colour::{lab, luminance_of};
 use crate::layout::{Id, Item, Look, Part};
@@ -14,6 +19,9 @@ use crate::words::{Arg, listed, say};
 /// choice.
 const GLINT: u8 = 20;
 
+/// Stops between a perfect white in the hero's light and full tone.
+const HEADROOM: f64 = 0.5;
+
 /// Stops left before each pale thing clips, the least first.
 fn left(study: &Study<'_>, found: &[Dish]) -> Vec<(Id, f64)> {
     let (layout, lit) = (study.layout(), study.lit());
@@ -21,7 +29,7 @@ fn left(study: &Study<'_>, found: &[Dish]) -> Vec<(Id, f64)> {
     let mut out: Vec<(Id, f64)> = Vec::new();
     let mut add = |id: Id, tone: f64, light: f64| {
         if let Some(over) = crate::light::stops(tone * light, reference) {
-            out.push((id, -over));
+            out.push((id, HEADROOM - over));
         }
     };
     let inside = |item: &&Item| study.scene().frame.contains(item.at.vec());
@@ -63,8 +71,9 @@ fn lightest(item: &Item) -> f64 {
         .fold(0.0, f64::max)
 }
 
-fn least(study: &Study<'_>, found: &[Dish]) -> Option<f64> {
-    left(study, found).first().map(|l| l.1)
+/// Stops left before the first pale thing clips.
+pub(super) fn least(study: &Study<'_>) -> Option<f64> {
+    left(study, &dishes(study)).first().map(|l| l.1)
 }
 
 /// The finding: noted within half a stop, said when something clips.
@@ -103,23 +112,22 @@ pub(super) fn read(study: &Study<'_>, found: &[Dish], settled: bool) -> Option<F
         })
         .collect();
     f.sentence = study.sentence(|| {
-        let mut names: Vec<String> = told.iter().map(|id| study.name(*id)).collect();
-        names.dedup();
+        let names = study.names(&told);
         let args = [
             ("stops", Arg::Text(stops(figure.abs()))),
             ("things", Arg::Text(listed(&names))),
         ];
         say(if clips { "light-clips" } else { "light-near" }, &args)
     });
-    f.working = study.tell(|| vec![say("working-light-whites", &[])]);
+    f.working = study.tell(|| {
+        let mut lines = vec![say("working-light-whites", &[])];
+        if clips {
+            lines.push(say("working-light-lower", &[]));
+        }
+        lines
+    });
     if settled && clips {
-        // Headroom rises as the remedies' figures fall.
-        let after = |then: &Study<'_>| least(then, &dishes(then)).map(|l| -l);
-        let found = remedy::first_worth(study, None, -figure, 0.0, &after);
-        f.remedy = found.map(|mut r| {
-            r.after = -r.after;
-            r
-        });
+        f.remedy = spared::first(study, &f.about, figure);
     }
     Some(f)
 }

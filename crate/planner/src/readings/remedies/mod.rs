@@ -36,7 +36,7 @@ pub(super) fn lay_linen(study: &Study<'_>) -> Option<Try> {
     if table.shape == TableShape::Rect && table.depth > table.width {
         linen.turn = Turn::from_half_degrees(180);
     }
-    let act = say("act-lay", &[("linen", Arg::Name(linen.name.clone()))]);
+    let act = say("act-lay", &[("linen", Arg::Name(study.name(linen.id)))]);
     Some(Try { act, after })
 }
 
@@ -63,8 +63,8 @@ pub(super) fn onto_linen(study: &Study<'_>, id: Id) -> Option<Try> {
         return None;
     }
     let args = [
-        ("thing", Arg::Name(item.name.clone())),
-        ("linen", Arg::Name(linen.name.clone())),
+        ("thing", Arg::Name(study.name(item.id))),
+        ("linen", Arg::Name(study.name(linen.id))),
     ];
     Some(Try {
         act: say("act-move-onto", &args),

@@ -50,7 +50,10 @@ pub(in super::super) fn paper_under(study: &Study<'_>, id: Id) -> Option<Try> {
         locked: false,
         extra: Extra::new(),
     });
-    let act = say("act-slip-paper", &[("thing", Arg::Name(item.name.clone()))]);
+    let act = say(
+        "act-slip-paper",
+        &[("thing", Arg::Name(study.name(item.id)))],
+    );
     Some(Try { act, after })
 }
 
@@ -70,8 +73,8 @@ pub(in super::super) fn napkin_under(study: &Study<'_>, id: Id) -> Option<Try> {
     napkin.at = item.at;
     napkin.turn = Turn::ZERO;
     let args = [
-        ("thing", Arg::Name(item.name.clone())),
-        ("linen", Arg::Name(napkin.name.clone())),
+        ("thing", Arg::Name(study.name(item.id))),
+        ("linen", Arg::Name(study.name(napkin.id))),
     ];
     let act = say("act-slip-linen", &args);
     Some(Try { act, after })
@@ -93,6 +96,9 @@ pub(in super::super) fn board_under(study: &Study<'_>, id: Id) -> Option<Try> {
     let place = after.items.iter().position(|i| i.id == item.id)?;
     after.items[place].on = Some(board);
     after.items.insert(place, under);
-    let act = say("act-slip-board", &[("thing", Arg::Name(item.name.clone()))]);
+    let act = say(
+        "act-slip-board",
+        &[("thing", Arg::Name(study.name(item.id)))],
+    );
     Some(Try { act, after })
 }

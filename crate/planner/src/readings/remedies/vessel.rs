@@ -27,7 +27,7 @@ pub(in super::super) fn better_faces(study: &Study<'_>, foods: &[Id]) -> Option<
             item.parts.food = Some(Part {
                 colours: tones.to_vec(),
             });
-            turned.push(item.name.clone());
+            turned.push(study.name(item.id));
         }
     }
     let thing = ("thing", Arg::Name(turned.first()?.clone()));

@@ -171,8 +171,9 @@ fn taken(study: &Study<'_>, crop: &Crop, outline: &[DVec2], under: &Under) -> Op
         }
     }
     f.sentence = study.sentence(|| {
-        let names: Vec<String> = under.things.iter().map(|t| study.name(t.0)).collect();
-        let id = match names.len() {
+        let ids: Vec<Id> = under.things.iter().map(|t| t.0).collect();
+        let names = study.names(&ids);
+        let id = match ids.len() {
             1 if study.item(first).is_none() => "space-copy-hand",
             1 => "space-copy-thing",
             _ => "space-copy-several",

@@ -187,12 +187,12 @@ fn brushed(study: &Study<'_>, crop: &Crop, brushes: &[Brush]) -> Finding {
         });
     }
     f.sentence = study.sentence(|| {
-        let names: Vec<String> = brushes.iter().map(|b| study.name(b.id)).collect();
+        let ids: Vec<Id> = brushes.iter().map(|b| b.id).collect();
         let args = [
             ("crop", Arg::Name(crop.name.clone())),
-            ("thing", Arg::Name(names[0].clone())),
-            ("things", Arg::Text(listed(&names))),
-            ("count", Arg::Text(names.len().to_string())),
+            ("thing", Arg::Name(study.name(ids[0]))),
+            ("things", Arg::Text(listed(&study.names(&ids)))),
+            ("count", Arg::Text(ids.len().to_string())),
             ("gap", Arg::Text(length(brushes[0].width, units))),
         ];
         let id = match (brushes.len(), brushes[0].sort) {
@@ -299,9 +299,8 @@ fn joints(study: &Study<'_>) -> Option<Finding> {
     crops.dedup();
     hands.dedup();
     let named = |ids: &[Id]| {
-        let mut names: Vec<String> = ids.iter().map(|id| study.name(*id)).collect();
+        let mut names = study.names(ids);
         sort(&mut names, Ord::cmp);
-        names.dedup();
         Arg::Text(listed(&names))
     };
     let sentence = study.sentence(|| {

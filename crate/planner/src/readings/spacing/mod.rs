@@ -83,12 +83,11 @@ fn about(study: &Study<'_>, chief: Id, flags: &[&Flag]) -> Finding {
         });
     }
     f.sentence = study.sentence(|| {
-        let names: Vec<String> = others.iter().map(|id| study.name(*id)).collect();
         let args = [
             ("chief", Arg::Name(study.name(chief))),
-            ("thing", Arg::Name(names[0].clone())),
-            ("things", Arg::Text(listed(&names))),
-            ("count", Arg::Text(names.len().to_string())),
+            ("thing", Arg::Name(study.name(others[0]))),
+            ("things", Arg::Text(listed(&study.names(&others)))),
+            ("count", Arg::Text(others.len().to_string())),
             ("gap", Arg::Text(length(flags[0].figure, units))),
         ];
         say(sentence(flags), &args)
