@@ -5,7 +5,7 @@ use outside_checks::{Row, Table};
 use planner::layout::{
     Card, CardKind, Extra, Finish, Id, Layout, LayoutId, LightShape, Point, Turn,
 };
-use planner::light::{MIRRORED, Mirror};
+use planner::light::{MIRRORED, Mirror, Occluder};
 use planner::optics::View;
 use planner::readings::{Study, report};
 use planner::shape::{CHORD_ERROR, Region, disc, intersection, rotation};
@@ -32,28 +32,48 @@ fn set(row: Row<'_>) -> Layout {
     layout
 }
 
+/// A round thing: its place, its radius, its levels.
+fn thing(text: &str) -> Occluder {
+    let parts: Vec<&str> = text.split('|').collect();
+    let numbers = |text: &str| -> Vec<f64> {
+        let each = text.split(' ').filter(|n| *n != "disc");
+        each.map(|n| n.parse().expect("a number")).collect()
+    };
+    let [at, radius, pile] = [parts[0], parts[1], parts[2]].map(numbers);
+    let at = DVec2::from_slice(&at);
+    let outline = disc(at, radius[0], CHORD_ERROR);
+    let levels = pile.chunks_exact(2).map(|p| [p[0], p[1]]).collect();
+    Occluder::new(Id(2), &outline, at, levels).expect("a solid")
+}
+
 #[test]
 fn patches_are_where_traced_rays_meet_light_camera_arm_and_photographer() {
     let table = Table::read("glare.csv");
     assert!(table.len() >= 200, "{} scenes", table.len());
-    let mut met = [0; 4];
+    let mut met = [0; 5];
+    let mut off = Vec::new();
     for row in table.rows() {
         let mut layout = set(row);
         layout.rig.photographer = Some(point(row, "px", "py"));
         if row.text("shape") == "disc" {
             layout.light.shape = LightShape::Disc;
         }
-        if let [x, y, turn, width, height] = row.numbers("card")[..] {
-            layout.cards = vec![Card {
-                id: Id(1),
-                kind: CardKind::Black,
-                at: Point::new(x as i32, y as i32),
-                turn: Turn::from_degrees(turn),
-                width: width as i32,
-                height: height as i32,
-                extra: Extra::new(),
-            }];
+        for (column, kind) in [("card", CardKind::Black), ("white", CardKind::White)] {
+            if let [x, y, turn, width, height] = row.numbers(column)[..] {
+                layout.cards.push(Card {
+                    id: Id(1),
+                    kind,
+                    at: Point::new(x as i32, y as i32),
+                    turn: Turn::from_degrees(turn),
+                    width: width as i32,
+                    height: height as i32,
+                    extra: Extra::new(),
+                });
+            }
         }
+        let things = row.text("things").split(';').filter(|t| !t.is_empty());
+        let things: Vec<Occluder> = things.map(thing).collect();
+        let standing: Vec<&Occluder> = things.iter().collect();
         let under = point(row, "ux", "uy").vec();
         let mirror = Mirror::under_lens(under, row.number("lens"), row.number("level"));
         let mirror = mirror.expect("the lens stands above");
@@ -63,21 +83,22 @@ fn patches_are_where_traced_rays_meet_light_camera_arm_and_photographer() {
             CHORD_ERROR,
         );
         let surface = Region::from_polygon(&surface).expect("a disc");
-        let names = ["light", "camera", "arm", "photographer"];
+        let names = ["light", "camera", "arm", "photographer", "whitecard"];
         for (n, (of, name)) in MIRRORED.into_iter().zip(names).enumerate() {
-            let outline = of.outline(&layout, &mirror);
-            let patch = of.region(&layout, &mirror, &outline);
+            let patch = of.region(&layout, &mirror, &standing, &|_| true);
             let found = intersection(&patch, &surface).expect("in limits").area();
             let traced = row.number(name);
             let allowed = traced * OF_PATCH + surface.area() * OF_SURFACE;
-            assert!(
-                (found - traced).abs() <= allowed,
-                "{}, {name}: {found} mm², traced {traced}",
-                row.place()
-            );
+            if (found - traced).abs() > allowed {
+                off.push(format!(
+                    "{}, {name}: {found} mm², traced {traced}",
+                    row.place()
+                ));
+            }
             met[n] += usize::from(traced > 0.0);
         }
     }
+    assert!(off.is_empty(), "{} are off: {off:#?}", off.len());
     assert!(
         met.iter().all(|n| *n >= 25),
         "each is mirrored often: {met:?}"

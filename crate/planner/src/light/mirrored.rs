@@ -2,9 +2,9 @@
 use glam::{DVec2, DVec3, dvec2};
 
 use super::mirror::clipped;
-use super::{Mirror, Source};
+use super::{Mirror, Occluder, Source};
 use crate::layout::{Card, CardKind, Layout, LightShape, RigKind};
-use crate::shape::{Region, difference, hull};
+use crate::shape::{Bounds, Region, difference, hull, union};
 
 /// Camera and lens from below: a disc of this radius at the height of the
 /// lens, mm. A full-frame body is about 14 cm long; our estimate.
@@ -27,56 +27,186 @@ pub enum Mirrored {
     Arm,
     /// Whoever stands by.
     Photographer,
+    /// White cards, by the side that the light falls on.
+    Card,
 }
 
 /// Every one of them.
-pub const MIRRORED: [Mirrored; 4] = [
+pub const MIRRORED: [Mirrored; 5] = [
     Mirrored::Light,
     Mirrored::Camera,
     Mirrored::Arm,
     Mirrored::Photographer,
+    Mirrored::Card,
 ];
 
+/// One outline on a mirror, and the plane before which things hide it: a place
+/// and the way to where they stand.
+struct Shown {
+    outline: Vec<DVec2>,
+    front: (DVec3, DVec3),
+    /// Which card it is.
+    card: Option<usize>,
+}
+
 impl Mirrored {
-    /// The outline on a mirror's surface in which the lens sees it; empty when
-    /// it does not or nobody said where it stands. What else stands on the
-    /// table between the two is not looked at.
+    /// Where on a mirror's surface the lens sees it: nothing where it does not
+    /// or nobody said where it stands. What stands in the way takes what it
+    /// hides: cards, `standing` things, whoever stands by, and camera and arm;
+    /// a black card is seen dark. Outlines that are not `wanted` are passed over.
     #[must_use]
-    pub fn outline(self, layout: &Layout, mirror: &Mirror) -> Vec<DVec2> {
-        match self {
-            Self::Light => light(layout, mirror),
-            Self::Camera => {
-                let disc = |n| turned(n) * CAMERA + mirror.under;
-                let level = mirror.level + mirror.above;
-                let rim: Vec<DVec3> = (0..ROUND).map(|n| disc(n).extend(level)).collect();
-                mirror.patch(&rim, None)
+    pub fn region(
+        self,
+        layout: &Layout,
+        mirror: &Mirror,
+        standing: &[&Occluder],
+        wanted: &dyn Fn(&[DVec2]) -> bool,
+    ) -> Region {
+        let mut all = Vec::new();
+        for shown in self.shown(layout, mirror) {
+            if shown.outline.is_empty() || !wanted(&shown.outline) {
+                continue;
             }
-            Self::Arm => arm(layout, mirror),
-            Self::Photographer => person(layout, mirror),
+            let Ok(whole) = Region::from_polygon(&shown.outline) else {
+                continue;
+            };
+            let taken = self.hidden(layout, mirror, standing, &shown, &whole);
+            let taken: Vec<&Region> = taken.iter().collect();
+            let left = match taken.as_slice() {
+                [] => Ok(whole.clone()),
+                taken => difference(&whole, taken),
+            };
+            all.push(left.unwrap_or(whole));
+        }
+        if all.len() > 1 {
+            let each: Vec<&Region> = all.iter().collect();
+            return union(&each).unwrap_or_default();
+        }
+        all.pop().unwrap_or_default()
+    }
+
+    fn shown(self, layout: &Layout, mirror: &Mirror) -> Vec<Shown> {
+        let under = mirror.under;
+        let lens = (under.extend(mirror.level + mirror.above), -DVec3::Z);
+        let one = |outline, front| {
+            vec![Shown {
+                outline,
+                front,
+                card: None,
+            }]
+        };
+        match self {
+            Self::Light => {
+                let source = Source::of(layout);
+                one(light(&source, mirror), (source.centre, source.facing))
+            }
+            Self::Camera => one(mirror.patch(&camera(mirror), None), lens),
+            Self::Arm => one(mirror.patch(&arm(layout, mirror), None), lens),
+            Self::Photographer => {
+                let rings = person(layout, mirror);
+                let places: Vec<DVec2> = rings.iter().flatten().map(|p| mirror.place(*p)).collect();
+                let at = layout.rig.photographer.map_or(under, |at| at.vec());
+                // Rays run straight away from under the lens; between those
+                // that graze the column its polar parts near side and far.
+                let off = at - under;
+                let far = off.length().max(1.0);
+                let polar = (far - PERSON[0] * PERSON[0] / far) / far;
+                let front = ((under + off * polar).extend(0.0), -off.extend(0.0));
+                one(hull(&places), front)
+            }
+            Self::Card => {
+                let light = Source::of(layout).centre;
+                let cards = layout.cards.iter().enumerate();
+                let white = cards.filter(|(_, c)| c.kind == CardKind::White);
+                let lit = white.filter_map(|(n, card)| {
+                    let at = card.at.vec().extend(0.0);
+                    let way = card.turn.direction().extend(0.0);
+                    let [seen, shone] = [under.extend(0.0), light].map(|p| (p - at).dot(way));
+                    (seen * shone > 0.0).then(|| Shown {
+                        outline: mirror.patch(&upright(card), None),
+                        front: (at, way * seen.signum()),
+                        card: Some(n),
+                    })
+                });
+                lit.collect()
+            }
         }
     }
 
-    /// The same as an area: without what black cards take from the light.
-    #[must_use]
-    pub fn region(self, layout: &Layout, mirror: &Mirror, outline: &[DVec2]) -> Region {
-        let whole = Region::from_polygon(outline).unwrap_or_default();
-        if self != Self::Light || whole.is_empty() {
-            return whole;
+    /// What hides some of this outline on the mirror.
+    fn hidden(
+        self,
+        layout: &Layout,
+        mirror: &Mirror,
+        standing: &[&Occluder],
+        shown: &Shown,
+        whole: &Region,
+    ) -> Vec<Region> {
+        let mut out = Vec::new();
+        let (at, way) = shown.front;
+        let mut hide = |outline: Vec<DVec2>| {
+            let own = Bounds::around(&outline);
+            let meets = own.zip(whole.bounds()).is_some_and(|(a, b)| a.meets(b));
+            if meets && let Ok(region) = Region::from_polygon(&outline) {
+                out.push(region);
+            }
+        };
+        let before = |outline: &[DVec3]| clipped(outline, |p| (*p - at).dot(way));
+        for (n, card) in layout.cards.iter().enumerate() {
+            if shown.card != Some(n) {
+                hide(mirror.patch(&before(&upright(card)), None));
+            }
         }
-        let source = Source::of(layout);
-        // What of a card stands before the light.
-        let before = |c: &Card| clipped(&upright(c), |p| (*p - source.centre).dot(source.facing));
-        let black = layout.cards.iter().filter(|c| c.kind == CardKind::Black);
-        let taken: Vec<Region> = black
-            .filter_map(|c| Region::from_polygon(&mirror.patch(&before(c), None)).ok())
-            .collect();
-        let taken: Vec<&Region> = taken.iter().collect();
-        difference(&whole, &taken).unwrap_or(whole)
+        // Whoever is no taller than the lens hangs is met below camera and arm.
+        let low = PERSON[1] - f64::from(layout.table.height) <= mirror.level + mirror.above;
+        let below = self == Self::Photographer && low;
+        if !below && !matches!(self, Self::Camera | Self::Arm) {
+            hide(mirror.patch(&before(&camera(mirror)), None));
+            hide(mirror.patch(&before(&arm(layout, mirror)), None));
+        }
+        if self != Self::Photographer {
+            let [low, high] = person(layout, mirror);
+            hide(solid(mirror, shown.front, &low, &high));
+        }
+        for thing in standing {
+            thing.solids(mirror.level, &mut |low, high| {
+                hide(solid(mirror, shown.front, low, high));
+            });
+        }
+        out
     }
 }
 
-fn light(layout: &Layout, mirror: &Mirror) -> Vec<DVec2> {
-    let source = Source::of(layout);
+/// Where what of a convex solid lies before a plane is mirrored.
+fn solid(mirror: &Mirror, (at, way): (DVec3, DVec3), low: &[DVec3], high: &[DVec3]) -> Vec<DVec2> {
+    let side = |p: DVec3| (p - at).dot(way);
+    let mut places = Vec::with_capacity(low.len() * 2);
+    let mut cut = |a: DVec3, b: DVec3| {
+        let (from, to) = (side(a), side(b));
+        if from > 0.0 {
+            places.push(mirror.place(a));
+        }
+        if (from > 0.0) != (to > 0.0) {
+            places.push(mirror.place(a.lerp(b, from / (from - to))));
+        }
+    };
+    for (n, foot) in low.iter().enumerate() {
+        let next = (n + 1) % low.len();
+        cut(*foot, low[next]);
+        cut(*foot, high[n]);
+        cut(high[n], high[next]);
+    }
+    hull(&places)
+}
+
+/// Camera and lens from below.
+fn camera(mirror: &Mirror) -> Vec<DVec3> {
+    let level = mirror.level + mirror.above;
+    let rim = |n| (turned(n) * CAMERA + mirror.under).extend(level);
+    (0..ROUND).map(rim).collect()
+}
+
+fn light(source: &Source, mirror: &Mirror) -> Vec<DVec2> {
     let rim: Vec<DVec3> = match source.shape {
         LightShape::Window => [(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)]
             .map(|(u, v)| source.point(u, v))
@@ -89,7 +219,7 @@ fn light(layout: &Layout, mirror: &Mirror) -> Vec<DVec2> {
 }
 
 /// From the mast to the camera; a bar between two stands as far beyond it.
-fn arm(layout: &Layout, mirror: &Mirror) -> Vec<DVec2> {
+fn arm(layout: &Layout, mirror: &Mirror) -> Vec<DVec3> {
     let Some(at) = layout
         .rig
         .at
@@ -105,26 +235,20 @@ fn arm(layout: &Layout, mirror: &Mirror) -> Vec<DVec2> {
     };
     let half = (end - mast).normalize_or_zero().perp() * (ARM * 0.5);
     let level = mirror.level + mirror.above;
-    let bar = [mast + half, end + half, end - half, mast - half].map(|p| p.extend(level));
-    mirror.patch(&bar, None)
+    let bar = [mast + half, end + half, end - half, mast - half];
+    bar.map(|p| p.extend(level)).to_vec()
 }
 
-/// A column; the picture of what is convex is convex.
-fn person(layout: &Layout, mirror: &Mirror) -> Vec<DVec2> {
-    let Some(at) = layout.rig.photographer else {
-        return Vec::new();
-    };
+/// A column above the mirror, by its lower and its upper ring; the picture of
+/// what is convex is convex.
+fn person(layout: &Layout, mirror: &Mirror) -> [Vec<DVec3>; 2] {
     let [radius, tall] = PERSON;
     let top = tall - f64::from(layout.table.height);
-    if top <= mirror.level {
-        return Vec::new();
-    }
-    let rings = [mirror.level, top].into_iter().flat_map(|z| {
-        let rim = move |n| (turned(n) * radius + at.vec()).extend(z);
-        (0..ROUND).map(rim)
-    });
-    let places: Vec<DVec2> = rings.map(|p| mirror.place(p)).collect();
-    hull(&places)
+    let at = layout.rig.photographer.filter(|_| top > mirror.level);
+    [mirror.level, top].map(|z| {
+        let ring = |at: DVec2| (0..ROUND).map(move |n| (turned(n) * radius + at).extend(z));
+        at.map_or_else(Vec::new, |at| ring(at.vec()).collect())
+    })
 }
 
 /// A card as it stands, its foot on the table.
@@ -149,7 +273,6 @@ fn turned(n: usize) -> DVec2 {
 mod tests {
     use super::*;
     use crate::layout::{LayoutId, Point, Turn};
-    use crate::shape::area;
 
     fn set() -> (Layout, Mirror) {
         let mut layout = Layout::empty(LayoutId(1));
@@ -160,14 +283,20 @@ mod tests {
         (layout, mirror)
     }
 
+    fn seen(of: Mirrored, layout: &Layout, mirror: &Mirror) -> f64 {
+        let region = of.region(layout, mirror, &[], &|_| true);
+        assert!(region.rings().iter().flatten().all(|p| p.is_finite()));
+        region.area()
+    }
+
     #[test]
     fn a_camera_is_mirrored_at_half_its_size_and_an_unknown_rig_not_at_all() {
         let (layout, mirror) = set();
-        let camera = Mirrored::Camera.outline(&layout, &mirror);
+        let camera = seen(Mirrored::Camera, &layout, &mirror);
         let disc = core::f64::consts::PI * 35.0 * 35.0;
-        assert!((area(&camera) / disc - 1.0).abs() < 0.001, "96 corners");
-        for unknown in [Mirrored::Arm, Mirrored::Photographer] {
-            assert!(unknown.outline(&layout, &mirror).is_empty(), "{unknown:?}");
+        assert!((camera / disc - 1.0).abs() < 0.001, "96 corners");
+        for unknown in [Mirrored::Arm, Mirrored::Photographer, Mirrored::Card] {
+            assert_eq!(seen(unknown, &layout, &mirror), 0.0, "{unknown:?}");
         }
     }
 
@@ -175,22 +304,18 @@ mod tests {
     fn an_arm_is_mirrored_half_way_to_its_mast() {
         let (mut layout, mirror) = set();
         layout.rig.at = Some(Point::nearest(mirror.under + dvec2(1000.0, 0.0)));
-        let arm = Mirrored::Arm.outline(&layout, &mirror);
-        assert!((area(&arm) - 500.0 * 20.0).abs() < 1e-6, "half of both");
+        let arm = |layout: &Layout| seen(Mirrored::Arm, layout, &mirror);
+        assert!((arm(&layout) - 500.0 * 20.0).abs() < 1e-6, "half of both");
         layout.rig.kind = RigKind::TwoStands;
-        let bar = Mirrored::Arm.outline(&layout, &mirror);
-        assert!((area(&bar) - 1000.0 * 20.0).abs() < 1e-6, "either side");
+        assert!((arm(&layout) - 1000.0 * 20.0).abs() < 1e-6, "either side");
         layout.rig.kind = RigKind::Ceiling;
-        assert!(Mirrored::Arm.outline(&layout, &mirror).is_empty(), "none");
+        assert_eq!(arm(&layout), 0.0, "none");
     }
 
     #[test]
-    fn a_black_card_takes_the_light_out_of_the_mirror_and_a_white_one_does_not() {
+    fn a_card_takes_the_light_out_of_the_mirror_and_a_white_one_shows_by_its_lit_side() {
         let (mut layout, mirror) = set();
-        let left = |layout: &Layout| {
-            let outline = Mirrored::Light.outline(layout, &mirror);
-            Mirrored::Light.region(layout, &mirror, &outline).area()
-        };
+        let left = |layout: &Layout| seen(Mirrored::Light, layout, &mirror);
         let whole = left(&layout);
         assert!(whole > 0.0, "mirrored");
         let mut card = Card {
@@ -203,9 +328,15 @@ mod tests {
             extra: crate::layout::Extra::new(),
         };
         layout.cards = vec![card.clone()];
-        assert_eq!(left(&layout), whole, "white");
+        assert!(left(&layout) < 1.0, "all is taken: {}", left(&layout));
+        let white = |layout: &Layout| seen(Mirrored::Card, layout, &mirror);
+        assert_eq!(white(&layout), 0.0, "its dark side");
+        layout.light.clock = Turn::from_degrees(90.0);
+        assert!(white(&layout) > 0.0, "its lit side");
         card.kind = CardKind::Black;
         layout.cards = vec![card.clone()];
+        assert_eq!(white(&layout), 0.0, "seen dark");
+        layout.light.clock = Turn::from_degrees(270.0);
         assert!(left(&layout) < 1.0, "all is taken: {}", left(&layout));
         card.at = Point::new(-900, 450);
         layout.cards = vec![card];
@@ -213,14 +344,28 @@ mod tests {
     }
 
     #[test]
+    fn what_stands_before_the_light_hides_it_and_what_stands_behind_does_not() {
+        let (layout, mirror) = set();
+        let open = seen(Mirrored::Light, &layout, &mirror);
+        let left = |x: f64| {
+            let wall = [dvec2(x, -2000.0), dvec2(x, 450.0)];
+            let wall = Occluder::sheet(crate::layout::Id(1), wall, 1.0, 5000.0).expect("a wall");
+            let region = Mirrored::Light.region(&layout, &mirror, &[&wall], &|_| true);
+            region.area()
+        };
+        assert!(
+            (left(0.0) / open - 0.5).abs() < 0.01,
+            "{} of {open}",
+            left(0.0)
+        );
+        assert_eq!(left(-1000.0), open, "behind");
+    }
+
+    #[test]
     fn a_light_below_the_surface_or_of_no_size_mirrors_no_area() {
         let (mut layout, mirror) = set();
         layout.light.height_above_table = -2000;
-        let of = |layout: &Layout| {
-            let outline = Mirrored::Light.outline(layout, &mirror);
-            assert!(outline.iter().all(|p| p.is_finite()));
-            Mirrored::Light.region(layout, &mirror, &outline).area()
-        };
+        let of = |layout: &Layout| seen(Mirrored::Light, layout, &mirror);
         assert_eq!(of(&layout), 0.0, "below");
         layout.light.height_above_table = 900;
         (layout.light.width, layout.light.height) = (0, 0);

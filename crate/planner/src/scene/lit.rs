@@ -139,6 +139,13 @@ impl Lit {
         .fold(1.0, f64::min)
     }
 
+    /// The things that throw shadows, but for one stack.
+    #[must_use]
+    pub fn standing(&self, but: Id) -> Vec<&Occluder> {
+        let things = self.solids[self.cards..].iter();
+        things.filter(|o| o.stack != but).collect()
+    }
+
     /// Whose solids there are: stacks and cards, each once.
     #[must_use]
     pub fn owners(&self) -> Vec<Id> {

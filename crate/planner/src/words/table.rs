@@ -227,6 +227,7 @@ pub(super) const SENTENCES: &[(&str, &str)] = &[
     ("mirrored-camera", "the camera"),
     ("mirrored-arm", "the arm"),
     ("mirrored-photographer", "the photographer"),
+    ("mirrored-card", "a white card"),
     ("act-black-card", "Stand a black card, {width} by {height}, between it and the light"),
     ("act-change-places", "Let the {thing} and the {other} change places"),
     ("act-turn-light", "Turn the light to {clock}"),

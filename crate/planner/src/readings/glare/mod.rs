@@ -3,7 +3,8 @@
 //!
 //! Angle in equals angle out on liquids, flat glossy dishes, glossy boards and
 //! a polished table ([`crate::light::Mirror`]); each patch is cut to what is
-//! seen of the surface it lies on. A surface that only gleams (satin) shows the
+//! seen of the surface it lies on, less what cards and things standing in a
+//! ray's way hide of it. A surface that only gleams (satin) shows the
 //! light as a soft shine, told and not judged. Rims and shoulders are told by
 //! the place where they catch the light. Walls of glass, spoons and the insides
 //! of bowls see everything about them: nothing is said of those.
@@ -229,6 +230,7 @@ fn called(study: &Study<'_>, causes: &[Mirrored]) -> String {
                     Mirrored::Camera => "mirrored-camera",
                     Mirrored::Arm => "mirrored-arm",
                     Mirrored::Photographer => "mirrored-photographer",
+                    Mirrored::Card => "mirrored-card",
                 },
                 &[],
             )
@@ -246,6 +248,7 @@ fn key_of(causes: &[Mirrored], pressing: bool) -> String {
             Mirrored::Camera => ":camera",
             Mirrored::Arm => ":arm",
             Mirrored::Photographer => ":photographer",
+            Mirrored::Card => ":card",
         });
     }
     if !pressing {

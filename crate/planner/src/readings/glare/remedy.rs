@@ -205,12 +205,13 @@ fn moved(study: &Study<'_>, glares: &[Glare]) -> Option<Try> {
     let own = scene.touchable.iter().rev().find(|t| t.0 == glare.id)?;
     let own = Region::from_polygon(&own.1).ok()?;
     // What is mirrored does not move with the thing: all of it, seen or not.
+    let standing = study.lit().standing(stack);
     let all: Vec<Region> = MIRRORED
         .iter()
         .map(|of| {
-            let outline = of.outline(layout, &glare.mirror);
             let seen = |p| scene.view.project(p, glare.mirror.level);
-            of.region(layout, &glare.mirror, &outline).carried(seen)
+            let mirrored = of.region(layout, &glare.mirror, &standing, &|_| true);
+            mirrored.carried(seen)
         })
         .collect();
     let ground = table_outline(&layout.table, CHORD_ERROR);

@@ -8,7 +8,7 @@ use crate::catalogue::{Kind, kind_of};
 use crate::layout::{Finish, Id, Item, Role};
 use crate::light::{MIRRORED, Mirror, Mirrored};
 use crate::optics::View;
-use crate::scene::{PartKind, effective_role, rise};
+use crate::scene::{PartKind, effective_role, rise, root};
 use crate::shape::{Bounds, Region, difference, intersection, union};
 
 /// Dishes up to this height have a flat floor, mm: plates. Our choice.
@@ -109,7 +109,7 @@ pub(super) fn glares(study: &Study<'_>) -> Vec<Glare> {
         let Some(bounds) = scene.pieces[piece].region.bounds() else {
             continue;
         };
-        let patches = patches(study, &mirror, &MIRRORED, bounds);
+        let patches = patches(study, (&mirror, item.id), &MIRRORED, bounds);
         if patches.is_empty() {
             continue;
         }
@@ -158,7 +158,7 @@ pub(super) fn table_glare(study: &Study<'_>, of: &[Mirrored]) -> Option<Glare> {
     let mirror = Mirror::under_lens(under, height, 0.0)?;
     let piece = scene.pieces.iter().find(|p| p.part == PartKind::Table)?;
     let bounds = scene.frame.bounds()?;
-    let patches = patches(study, &mirror, of, bounds)
+    let patches = patches(study, (&mirror, Id(0)), of, bounds)
         .into_iter()
         .map(|(of, patch)| (of, bare(study, &patch, &piece.region)))
         .collect();
@@ -206,24 +206,26 @@ fn bare(study: &Study<'_>, patch: &Region, table: &Region) -> Region {
     difference(&left, &over).unwrap_or(left)
 }
 
-/// What of these a surface mirrors within a box, as it is seen.
+/// What of these the surface of a thing mirrors within a box, as it is seen.
 fn patches(
     study: &Study<'_>,
-    mirror: &Mirror,
+    (mirror, id): (&Mirror, Id),
     of: &[Mirrored],
     bounds: Bounds,
 ) -> Vec<(Mirrored, Region)> {
     let layout = study.layout();
     let view = study.scene().view;
     let mut out = Vec::new();
+    let standing = study.lit().standing(root(layout, id));
     for &each in of {
-        let outline = each.outline(layout, mirror);
         let seen = |p: DVec2| view.project(p, mirror.level);
-        let corners: Vec<DVec2> = outline.iter().map(|p| seen(*p)).collect();
-        if Bounds::around(&corners).is_none_or(|b| !b.meets(bounds)) {
-            continue;
-        }
-        let region = each.region(layout, mirror, &outline).carried(seen);
+        let wanted = |outline: &[DVec2]| {
+            let corners: Vec<DVec2> = outline.iter().map(|p| seen(*p)).collect();
+            Bounds::around(&corners).is_some_and(|b| b.meets(bounds))
+        };
+        let region = each
+            .region(layout, mirror, &standing, &wanted)
+            .carried(seen);
         if !region.is_empty() {
             out.push((each, region));
         }
