@@ -20,7 +20,7 @@ from pathlib import Path
 import numpy as np
 
 CAMERA, ARM, PERSON, TALL = 70.0, 40.0, 225.0, 1700.0
-GRID = 900
+GRID = 600
 ROOM = (1200.0, 900.0)
 
 
@@ -163,12 +163,14 @@ PROFILES = [[(0, 1), (1, 1)], [(0, 0.46), (0.22, 0.64), (0.62, 0.88), (1, 1)],
 def beside(rng, one):
     """What else stands about, clear of the surface and of the photographer."""
     one["white"], one["things"] = None, []
-    if rng.random() < 0.5:
-        # On either side of the lens, or by it.
-        way = direction(one["clock"] + (180 if rng.random() < 0.7 else rng.uniform(0, 360)))
-        far = rng.uniform(300, 900)
+    if rng.random() < 0.6:
+        # Beyond the surface, more or less across the way there.
+        off = np.array([one["cx"] - one["ux"], one["cy"] - one["uy"]], dtype=float)
+        way = off / max(np.linalg.norm(off), 1.0) if rng.random() < 0.8 else direction(rng.uniform(0, 360))
+        far = np.linalg.norm(off) + one["radius"] + rng.uniform(20, 400)
+        turn = math.degrees(math.atan2(way[0], -way[1])) + rng.randint(-30, 30)
         one["white"] = [round(one["ux"] + way[0] * far), round(one["uy"] + way[1] * far),
-                        (one["clock"] + rng.randint(-30, 30)) % 360, rng.randint(300, 900), rng.randint(300, 1400)]
+                        round(turn * 2) / 2 % 360, rng.randint(300, 900), rng.randint(300, 1400)]
     # Nobody stands in a card.
     for name in ("card", "white"):
         if one[name]:

@@ -347,18 +347,20 @@ mod tests {
     fn what_stands_before_the_light_hides_it_and_what_stands_behind_does_not() {
         let (layout, mirror) = set();
         let open = seen(Mirrored::Light, &layout, &mirror);
-        let left = |x: f64| {
-            let wall = [dvec2(x, -2000.0), dvec2(x, 450.0)];
+        let left = |x: f64, from: f64, to: f64| {
+            let wall = [dvec2(x, from), dvec2(x, to)];
             let wall = Occluder::sheet(crate::layout::Id(1), wall, 1.0, 5000.0).expect("a wall");
             let region = Mirrored::Light.region(&layout, &mirror, &[&wall], &|_| true);
             region.area()
         };
+        let [one, other] = [left(0.0, -2000.0, 450.0), left(0.0, 450.0, 3000.0)];
+        assert!(one > 0.1 * open && other > 0.1 * open, "{one} and {other}");
         assert!(
-            (left(0.0) / open - 0.5).abs() < 0.01,
-            "{} of {open}",
-            left(0.0)
+            (one + other) / open - 1.0 < 0.01,
+            "{one} and {other} of {open}"
         );
-        assert_eq!(left(-1000.0), open, "behind");
+        assert_eq!(left(0.0, -2000.0, 3000.0), 0.0, "all of it");
+        assert_eq!(left(-1000.0, -2000.0, 3000.0), open, "behind");
     }
 
     #[test]
