@@ -353,13 +353,14 @@ mod tests {
             let region = Mirrored::Light.region(&layout, &mirror, &[&wall], &|_| true);
             region.area()
         };
-        let [one, other] = [left(0.0, -2000.0, 450.0), left(0.0, 450.0, 3000.0)];
+        // Right before the window, which stands 300 mm to the left.
+        let [one, other] = [left(-250.0, -2000.0, 450.0), left(-250.0, 450.0, 3000.0)];
         assert!(one > 0.1 * open && other > 0.1 * open, "{one} and {other}");
         assert!(
             (one + other) / open - 1.0 < 0.01,
             "{one} and {other} of {open}"
         );
-        assert_eq!(left(0.0, -2000.0, 3000.0), 0.0, "all of it");
+        assert_eq!(left(-250.0, -2000.0, 3000.0), 0.0, "all of it");
         assert_eq!(left(-1000.0, -2000.0, 3000.0), open, "behind");
     }
 
