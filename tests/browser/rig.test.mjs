@@ -20,12 +20,12 @@ async function camera(context, title) {
     await page.getByRole("region", { name: "Findings" }).waitFor();
   }
   await page.getByRole("button", { name: "Camera & light", exact: true }).click();
+  await page.getByRole("button", { name: "Arm and stand", exact: true }).click();
   return page;
 }
 
 /** Whether any line of it is drawn. */
-const drawn = (group) =>
-  group.evaluate((g) => [...g.querySelectorAll("path")].some((path) => path.getAttribute("d")));
+const drawn = async (group) => (await group.locator("path[d]").count()) > 0;
 
 for (const [name, options] of [
   ["phone", phone],
@@ -35,8 +35,7 @@ for (const [name, options] of [
     const { context, faults } = await at.guarded({ ...options, reducedMotion: "reduce" });
     const page = await camera(context, "Citrus breakfast");
     await page.getByText("It waits for the place of the mast").waitFor();
-    await page.getByText("Arm and stand", { exact: true }).click();
-    const stand = page.locator('.picture [data-key="stand"]');
+    const stand = page.locator('.picture [data-key="mast-0"]');
     assert.equal(await drawn(stand), false, "none yet");
     const side = page.getByRole("img", { name: "Camera, stand and light from the side" });
     const lines = () =>
@@ -63,7 +62,7 @@ for (const [name, options] of [
     await page.getByText("It waits for the place of the mast").waitFor();
     assert.equal(await lines(), bare, "as it was");
     await page.getByRole("button", { name: "Table", exact: true }).click();
-    await page.waitForFunction(() => document.querySelector('.picture [data-key="stand"]') === null);
+    await page.waitForFunction(() => document.querySelector('.picture [data-key="mast-0"]') === null);
     assertClean(faults);
     await context.close();
   });

@@ -152,6 +152,9 @@ function Row(): JSX.Element {
 
 function go(place: state.Place): void {
   if (place !== "table") several.leave();
+  // Cards are chosen where they are shown.
+  if (place !== "camera" && session.core().is_card(state.chosen.value ?? 0)) session.choose(undefined);
+  state.putting.value = undefined;
   state.place.value = place;
   state.stage.value = "work";
   if (place === "papers") void session.listKept();

@@ -47,6 +47,7 @@ export function keys(element: HTMLElement, view: Window, abandon: () => void): (
   const anywhere = (event: KeyboardEvent): void => {
     if (event.key === "Escape") {
       abandon();
+      state.putting.value = undefined;
       session.choose(undefined);
       several.leave();
       return;

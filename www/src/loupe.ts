@@ -85,6 +85,11 @@ export class Loupe {
     this.#near.replaceChildren(...near.map((each) => path("lies", shape(core().outline(each.id)))));
   }
 
+  /** Shows words alone, of what lies beside the table. */
+  alone(): void {
+    this.#svg.toggleAttribute("hidden", true);
+  }
+
   /** Shows how far the thing has come and what it rests against. */
   follow(dx: number, dy: number, lines: string, turn: string): void {
     this.#around.setAttribute("transform", `translate(${-dx} ${-dy})`);

@@ -98,6 +98,12 @@ export class Overlay {
     this.#loupe.say(planner.drag_words(), finger, view.wide);
   }
 
+  /** Shows the figure of what is carried beside the table, clear of the finger. */
+  tell(view: Window, finger: Finger, words: string): void {
+    this.#loupe.alone();
+    this.#loupe.say(words, finger, view.wide);
+  }
+
   /** Draws the lines it rests against, when they are others than before. */
   #guide(lines: string, view: Window): void {
     if (lines === this.#lines) return;

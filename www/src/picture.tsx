@@ -6,6 +6,7 @@ import { effect } from "@preact/signals";
 
 import * as say from "#words";
 
+import * as about from "./about";
 import { act } from "./acts";
 import * as brush from "./brush";
 import { listen, type Finger } from "./gestures";
@@ -41,12 +42,20 @@ function whole(): Seen {
     right = Math.max(right, x1 + dx * 0.4);
     bottom = Math.max(bottom, y1 + dx * 0.4);
   }
-  const [x2, y2, x3, y3] = state.rigged.value ? session.core().rig_span() : [];
+  const [x2, y2, x3, y3] = state.rigged.value ? session.core().rig_span(!state.lit.value) : [];
   if (x2 !== undefined && y2 !== undefined && x3 !== undefined && y3 !== undefined) {
     left = Math.min(left, x2 - dx);
     top = Math.min(top, y2 - dx);
     right = Math.max(right, x3 + dx);
     bottom = Math.max(bottom, y3 + dx);
+  }
+  const [x4, y4, x5, y5] = state.lit.value ? session.core().ring_span() : [];
+  if (x4 !== undefined && y4 !== undefined && x5 !== undefined && y5 !== undefined) {
+    const out = (x5 - x4) * 0.04;
+    left = Math.min(left, x4 - out);
+    top = Math.min(top, y4 - out);
+    right = Math.max(right, x5 + out);
+    bottom = Math.max(bottom, y5 + out);
   }
   return { x: left, y: top, width: right - left, height: bottom - top };
 }
@@ -94,6 +103,7 @@ export function Picture(): JSX.Element {
     let drawn: [number, number] | undefined;
     const put = (): void => {
       drawn = undefined;
+      if (about.end(true)) return overlay.rest(view);
       if (brush.up() || several.end()) return;
       if (!session.drop()) readings.abandoned();
       overlay.rest(view);
@@ -109,7 +119,9 @@ export function Picture(): JSX.Element {
         if (state.picking.value) several.begin(view, x, y);
         drawn = state.picking.value || brush.down(view, x, y) ? [x, y] : undefined;
         if (drawn !== undefined) return true;
-        const id = held(x, y);
+        const card = about.card(view, x, y);
+        if (card === 0 && about.take(view, x, y)) return true;
+        const id = card || held(x, y);
         const inside = state.inside.value && id === state.chosen.value;
         if (id === 0 || !session.core().grab(id, inside)) return false;
         session.choose(id, inside);
@@ -118,6 +130,8 @@ export function Picture(): JSX.Element {
       },
       drag(dx, dy, finger) {
         if (drawn !== undefined) return trail.on(drawn[0] + dx, drawn[1] + dy);
+        const told = about.follow(dx, dy);
+        if (told !== undefined) return overlay.tell(view, finger, told);
         session.core().drag_to(dx, dy, 7 * view.scale);
         overlay.follow(view, finger);
         tell(0);
@@ -126,6 +140,7 @@ export function Picture(): JSX.Element {
       abandon() {
         drawn = undefined;
         trail.end();
+        if (about.end(false)) return overlay.rest(view);
         session.core().let_go();
         readings.abandoned();
         overlay.rest(view);
@@ -150,9 +165,10 @@ export function Picture(): JSX.Element {
     watch.observe(element.parentElement ?? element);
     let last = "";
     const stop = effect(() => {
-      const { frame: seen, linens, rig } = state.layout.value ?? {};
+      const { frame: seen, linens, rig, table } = state.layout.value ?? {};
       const stood = state.rigged.value ? rig : undefined;
-      const frame = JSON.stringify([seen, linens, stood, state.stage.value]);
+      const round = state.lit.value ? table : undefined;
+      const frame = JSON.stringify([seen, linens, stood, round, state.lit.value, state.stage.value]);
       void state.chosen.value;
       void state.inside.value;
       void state.picked.value;
@@ -166,6 +182,7 @@ export function Picture(): JSX.Element {
       void state.exposure.value;
       void state.crops.value;
       void state.rigged.value;
+      void state.lit.value;
       void state.stage.value;
       void state.through.value;
       session.redraw();
@@ -262,6 +279,7 @@ let inner: [number, number] | undefined;
 function tap(view: Window, x: number, y: number, more: boolean): void {
   if (state.stage.value === "first" || still()) return;
   if (brush.down(view, x, y)) return void brush.up();
+  if (about.tap(view, x, y)) return;
   const core = session.core();
   const found = [...core.hit(x, y)];
   state.which.value = [];

@@ -64,7 +64,7 @@ export function redraw(): void {
   const hands = early ? -1 : state.exposure.value;
   planner.view(scale, hands, state.crops.value);
   planner.see_through(state.through.value);
-  planner.show_rig(state.rigged.value);
+  planner.show_about(state.rigged.value, state.lit.value);
   planner.patch();
 }
 

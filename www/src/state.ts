@@ -109,6 +109,15 @@ export const crops = computed(() => {
 /** Arm, stand and photographer are drawn where camera and light are the matter. */
 export const rigged = computed(() => place.value === "camera" && stage.value === "work");
 
+/** Which part of camera and light is being set. */
+export type Part = "camera" | "rig" | "light";
+export const part = signal<Part>("camera");
+/** Whether the ring is shown on which a tap says where the window is. */
+export const lit = computed(() => rigged.value && part.value === "light" && !through.value);
+/** What the next tap on the picture puts down. */
+export type Putting = "stand" | "photographer";
+export const putting = signal<Putting | undefined>(undefined);
+
 /** A mass in the layout's own unit. */
 export function mass(grams: number): string {
   const [unit, name] = layout.value?.units === "in" ? [453.59237, "lb"] : [1000, "kg"];

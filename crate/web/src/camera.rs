@@ -34,10 +34,11 @@ struct Told {
 
 #[wasm_bindgen]
 impl Planner {
-    /// A direction in degrees as the hand of a clock points.
+    /// A direction of the table in degrees as the hand of the picture's clock
+    /// points.
     #[must_use]
     pub fn clock(&self, degrees: f64) -> String {
-        planner::words::clock(degrees)
+        planner::words::clock(degrees - self.now().frame.turn.degrees())
     }
 
     /// The camera in words.

@@ -1,5 +1,6 @@
 //! The wasm boundary of Overspread over [`planner`]: one class, numbers during
 //! a drag, small objects when something is opened, saved, selected or read.
+mod about;
 mod acts;
 mod arrange;
 mod camera;
@@ -16,7 +17,7 @@ mod sheet;
 mod things;
 mod trace;
 
-use planner::commands::Drag;
+use planner::commands::{Carry, Drag, taken_by};
 use planner::drawing::View;
 use planner::edit::History;
 use planner::layout::{Id, Layout};
@@ -37,6 +38,8 @@ pub struct Planner {
     /// What was made for it, to go on from after the next edit.
     kept: Option<Kept>,
     drag: Option<Drag>,
+    /// Light, stand or photographer in hand.
+    carry: Option<Carry>,
     sheet: Option<Sheet>,
     /// What is written over the things, which changes while they are dragged.
     over: Option<Sheet>,
@@ -54,6 +57,7 @@ impl Planner {
             report: None,
             kept: None,
             drag: None,
+            carry: None,
             sheet: None,
             over: None,
             view: pages::on_page(),
@@ -70,6 +74,7 @@ impl Planner {
         self.scene = Scene::of(self.history.layout(), None);
         self.report = None;
         self.drag = None;
+        self.carry = None;
     }
 }
 
@@ -110,11 +115,12 @@ impl Planner {
         found.into_iter().map(|Id(id)| id).collect()
     }
 
-    /// Outline of a thing, x and y in turn, mm; empty when there is none.
+    /// Outline of a thing or a card, x and y in turn, mm; empty when there is
+    /// none.
     #[must_use]
     pub fn outline(&self, id: u16) -> Vec<f64> {
-        let found = self.scene.touchable.iter().find(|(owner, _)| owner.0 == id);
-        found.map_or_else(Vec::new, |(_, outline)| {
+        let found = taken_by(self.now(), &self.scene, Id(id));
+        found.map_or_else(Vec::new, |outline| {
             outline.iter().flat_map(|p| p.to_array()).collect()
         })
     }

@@ -141,6 +141,7 @@ impl Planner {
             || layout.linens.iter().any(|o| o.id == id)
             || layout.hands.iter().any(|o| o.id == id)
             || layout.crops.iter().any(|o| o.id == id)
+            || layout.cards.iter().any(|o| o.id == id)
     }
 
     /// Whether it is a linen.
@@ -149,10 +150,12 @@ impl Planner {
         self.now().linens.iter().any(|linen| linen.id == Id(id))
     }
 
-    /// Whether it turns by its handle: items and linens do.
+    /// Whether it turns by its handle: items, linens and cards do.
     #[must_use]
     pub fn can_turn(&self, id: u16) -> bool {
-        self.is_linen(id) || self.now().items.iter().any(|item| item.id == Id(id))
+        self.is_linen(id)
+            || self.is_card(id)
+            || self.now().items.iter().any(|item| item.id == Id(id))
     }
 
     /// First tone of a part (`rim`, `well` or `food`) as written or as the

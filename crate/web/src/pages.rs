@@ -6,7 +6,7 @@ use planner::drawing::{
 use planner::layout::{Id, Layout};
 use planner::link::public;
 use planner::optics;
-use planner::scene::exposure_numbered;
+use planner::scene::{Ring, exposure_numbered};
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
 
@@ -121,16 +121,25 @@ impl Planner {
         self.through = lens;
     }
 
-    /// Sets whether arm, stand and photographer are drawn.
-    pub fn show_rig(&mut self, shown: bool) {
-        self.view.rig = shown;
+    /// Sets whether arm, stand and photographer are drawn, and whether the
+    /// light is, with the ring of its hours.
+    pub fn show_about(&mut self, rig: bool, lit: bool) {
+        (self.view.rig, self.view.lit) = (rig, lit);
     }
 
-    /// Left, top, right and bottom of arm, stand and photographer, mm; empty
-    /// when nobody said where they are.
+    /// Left, top, right and bottom of the ring of the light's hours, mm.
     #[must_use]
-    pub fn rig_span(&self) -> Vec<f64> {
-        let span = stand_span(self.now());
+    pub fn ring_span(&self) -> Vec<f64> {
+        let b = Ring::of(self.now()).bounds();
+        vec![b.min.x, b.min.y, b.max.x, b.max.y]
+    }
+
+    /// Left, top, right and bottom of arm, stand and photographer, mm, and of
+    /// the ways between them where they are shown (`walked`); empty when nobody
+    /// said where they are.
+    #[must_use]
+    pub fn rig_span(&self, walked: bool) -> Vec<f64> {
+        let span = stand_span(self.now(), walked);
         span.map_or_else(Vec::new, |b| vec![b.min.x, b.min.y, b.max.x, b.max.y])
     }
 

@@ -126,6 +126,19 @@ impl Sheet {
         }
     }
 
+    /// Shows a group that lies where it is drawn moved and turned: `pose` is a
+    /// `transform`, empty for none.
+    pub(crate) fn pose(&self, key: &str, pose: &str) -> Result<(), JsValue> {
+        for held in self.held.iter().filter(|held| held.key == key) {
+            if pose.is_empty() {
+                held.node.remove_attribute("transform")?;
+            } else {
+                held.node.set_attribute("transform", pose)?;
+            }
+        }
+        Ok(())
+    }
+
     /// Shows the groups whose key `moves` accepts displaced by `by`, mm.
     pub(crate) fn shift(&self, moves: impl Fn(&str) -> bool, by: DVec2) -> Result<(), JsValue> {
         for held in self.held.iter().filter(|held| moves(&held.key)) {

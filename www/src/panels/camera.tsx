@@ -9,7 +9,7 @@ import { Cautions } from "../parts/cautions";
 import { Choice, Panel, Stepper } from "../parts/controls";
 import { TwoNumbers } from "../parts/two";
 import * as session from "../session";
-import { fault, length, report } from "../state";
+import { fault, length, part, putting, report, type Part } from "../state";
 import { LightControls } from "./light";
 import { RigPanel } from "./rig";
 import { Show } from "./show";
@@ -67,13 +67,36 @@ function Pixels({ own, pixels }: { own: boolean; pixels: Pair }): JSX.Element {
   );
 }
 
+const PARTS: readonly (readonly [Part, string])[] = [
+  ["camera", say.partCamera],
+  ["rig", say.rig],
+  ["light", say.light],
+];
+
 export function CameraPanel({ layout }: { layout: Layout }): JSX.Element {
+  return (
+    <Panel title={say.placeCamera}>
+      <Through />
+      <Choice name={say.part} options={PARTS} value={part.value} choose={open} />
+      {part.value === "camera" ? <CameraControls layout={layout} /> : null}
+      {part.value === "rig" ? <RigPanel layout={layout} /> : null}
+      {part.value === "light" ? <LightControls layout={layout} /> : null}
+      <Cautions of={["camera"]} />
+    </Panel>
+  );
+}
+
+function open(which: Part): void {
+  part.value = which;
+  putting.value = undefined;
+}
+
+function CameraControls({ layout }: { layout: Layout }): JSX.Element {
   const { camera, rig } = layout;
   const by = length(100);
   const told = session.core().camera() as Camera;
   return (
-    <Panel title={say.placeCamera}>
-      <Through />
+    <>
       <Choice
         name={say.sensor}
         options={FORMATS}
@@ -142,9 +165,6 @@ export function CameraPanel({ layout }: { layout: Layout }): JSX.Element {
       <Pixels own={camera.pixels !== undefined} pixels={told.pixels} />
       <Said />
       <Show />
-      <RigPanel layout={layout} />
-      <Cautions of={["camera"]} />
-      <LightControls layout={layout} />
-    </Panel>
+    </>
   );
 }

@@ -1,23 +1,25 @@
 // The one light, what of it is shown on the picture, and the cards about it.
 
+import { useEffect, useRef } from "preact/hooks";
 import type { JSX } from "preact";
 import * as say from "#words";
 
 import { act } from "../acts";
 import type { Card, Layout } from "../core";
 import { Choice, Stepper } from "../parts/controls";
-import { core } from "../session";
-import { length } from "../state";
+import * as session from "../session";
+import { chosen, length, through } from "../state";
+import { Show } from "./show";
 
 export function LightControls({ layout }: { layout: Layout }): JSX.Element {
   const { light } = layout;
   const by = length(100);
   return (
     <>
-      <h3>{say.light}</h3>
+      {through.value ? null : <p>{say.lightTap}</p>}
       <Stepper
         name={say.lightAt}
-        value={core().clock(light.clock)}
+        value={session.core().clock(light.clock)}
         less={say.lightBack}
         more={say.lightOn}
         step={(way) => act.light({ ...light, clock: (light.clock + 15 * way + 360) % 360 })}
@@ -58,6 +60,7 @@ export function LightControls({ layout }: { layout: Layout }): JSX.Element {
         step={(way) => act.light({ ...light, width: Math.max(10, light.width + 100 * way) })}
       />
       {light.shape === "window" ? <Window layout={layout} /> : null}
+      <Show />
       <Cards layout={layout} />
     </>
   );
@@ -86,6 +89,7 @@ function Cards({ layout }: { layout: Layout }): JSX.Element {
   return (
     <>
       <h3>{say.cards}</h3>
+      {(layout.cards ?? []).length > 0 ? <p>{say.cardsHint}</p> : null}
       {(layout.cards ?? []).map((card) => (
         <OneCard key={card.id} card={card} />
       ))}
@@ -104,9 +108,18 @@ function Cards({ layout }: { layout: Layout }): JSX.Element {
 function OneCard({ card }: { card: Card }): JSX.Element {
   const by = length(50);
   const [x, y] = card.at;
+  const own = useRef<HTMLFieldSetElement>(null);
+  const here = chosen.value === card.id;
+  useEffect(() => {
+    if (here) own.current?.scrollIntoView({ block: "nearest" });
+  }, [here]);
   return (
-    <fieldset>
-      <legend>{card.kind === "white" ? say.cardWhite : say.cardBlack}</legend>
+    <fieldset ref={own} aria-current={here}>
+      <legend>
+        <button class="word" aria-pressed={here} onClick={() => session.choose(here ? undefined : card.id)}>
+          {card.kind === "white" ? say.cardWhite : say.cardBlack}
+        </button>
+      </legend>
       <Stepper
         name={say.cardAcross}
         value={length(x)}
@@ -123,7 +136,7 @@ function OneCard({ card }: { card: Card }): JSX.Element {
       />
       <Stepper
         name={say.cardFaces}
-        value={core().clock(card.turn)}
+        value={session.core().clock(card.turn)}
         less={say.turnBack}
         more={say.turnOn}
         step={(way) => act.card(card, { turn: (card.turn + 5 * way + 360) % 360 })}

@@ -4,11 +4,12 @@ import { useLayoutEffect, useRef } from "preact/hooks";
 import type { JSX } from "preact";
 import * as say from "#words";
 
+import { put } from "../about";
 import { act } from "../acts";
 import type { Layout, Pair, Rig } from "../core";
 import { Choice, Stepper, Tape } from "../parts/controls";
 import * as session from "../session";
-import { length, mass, report } from "../state";
+import { length, mass, putting, report, through, type Putting } from "../state";
 
 const STEP_MM = 50;
 const STEP_G = 500;
@@ -201,6 +202,28 @@ function Said(): JSX.Element {
   );
 }
 
+/** Puts the stand, or oneself, where the picture is tapped next. */
+function Tapped({ what }: { what: Putting }): JSX.Element | null {
+  const on = putting.value === what;
+  // Through the lens nothing beside the table is seen.
+  if (through.value) return null;
+  return (
+    <>
+      <button
+        class="word"
+        aria-pressed={on}
+        onClick={() => {
+          if (on) putting.value = undefined;
+          else put(what);
+        }}
+      >
+        {what === "stand" ? say.rigTap : say.photographerTap}
+      </button>
+      {on ? <p role="status">{say.tapWhere}</p> : null}
+    </>
+  );
+}
+
 export function RigPanel({ layout }: { layout: Layout }): JSX.Element {
   const { rig } = layout;
   const by = length(STEP_MM);
@@ -208,41 +231,38 @@ export function RigPanel({ layout }: { layout: Layout }): JSX.Element {
     <>
       <Side layout={layout} />
       <Said />
-      <details>
-        <summary>{say.rig}</summary>
-        <section class="panel" aria-label={say.rig}>
-          <Choice
-            name={say.rigKind}
-            options={[
-              ["arm", say.rigKindArm],
-              ["two-stands", say.rigKindTwo],
-              ["tripod", say.rigKindTripod],
-              ["ceiling", say.rigKindCeiling],
-            ]}
-            value={rig.kind}
-            choose={(kind) => act.rig({ ...rig, kind })}
-          />
-          {rig.kind === "ceiling" ? null : rig.at === undefined ? (
-            <button class="word" onClick={() => act.placeStand()}>
-              {say.rigPlace}
-            </button>
-          ) : (
-            <Stand rig={rig} />
-          )}
-          {rig.photographer === undefined ? (
-            <button class="word" onClick={() => act.placePhotographer()}>
-              {say.photographerPlace}
-            </button>
-          ) : (
-            <Place
-              at={rig.photographer}
-              across={[say.photographerAcross, say.photographerLeft({ by }), say.photographerRight({ by })]}
-              down={[say.photographerDown, say.photographerUp({ by }), say.photographerLower({ by })]}
-              take={(photographer) => act.rig({ ...rig, photographer })}
-            />
-          )}
-        </section>
-      </details>
+      {rig.kind === "ceiling" ? null : <Tapped what="stand" />}
+      <Tapped what="photographer" />
+      <Choice
+        name={say.rigKind}
+        options={[
+          ["arm", say.rigKindArm],
+          ["two-stands", say.rigKindTwo],
+          ["tripod", say.rigKindTripod],
+          ["ceiling", say.rigKindCeiling],
+        ]}
+        value={rig.kind}
+        choose={(kind) => act.rig({ ...rig, kind })}
+      />
+      {rig.kind === "ceiling" ? null : rig.at === undefined ? (
+        <button class="word" onClick={() => act.placeStand()}>
+          {say.rigPlace}
+        </button>
+      ) : (
+        <Stand rig={rig} />
+      )}
+      {rig.photographer === undefined ? (
+        <button class="word" onClick={() => act.placePhotographer()}>
+          {say.photographerPlace}
+        </button>
+      ) : (
+        <Place
+          at={rig.photographer}
+          across={[say.photographerAcross, say.photographerLeft({ by }), say.photographerRight({ by })]}
+          down={[say.photographerDown, say.photographerUp({ by }), say.photographerLower({ by })]}
+          take={(photographer) => act.rig({ ...rig, photographer })}
+        />
+      )}
     </>
   );
 }

@@ -19,6 +19,7 @@ pub fn remove(layout: &Layout, ids: &[Id]) -> Result<Act, Refused> {
     after.linens.retain(|o| !gone.contains(&o.id));
     after.hands.retain(|o| !gone.contains(&o.id));
     after.crops.retain(|o| !gone.contains(&o.id));
+    after.cards.retain(|o| !gone.contains(&o.id));
     for hand in &mut after.hands {
         hand.pair = hand.pair.filter(|id| !gone.contains(id));
         hand.holds = hand.holds.filter(|id| !gone.contains(id));

@@ -9,7 +9,7 @@ use super::snap::{Snap, snap};
 use super::stack::{along, moving_all, stays};
 use super::{Act, Refused, move_by, turn_by};
 use crate::layout::{Frame, Id, Layout, Units};
-use crate::scene::Scene;
+use crate::scene::{Scene, card_outline};
 use crate::shape::{Bounds, Region, frame_outline, gap_within};
 use crate::words::{Arg, length, rounded, say};
 
@@ -48,10 +48,10 @@ impl Drag {
         if stays(layout, &moves) {
             return None;
         }
-        let (_, outline) = scene.touchable.iter().find(|(owner, _)| *owner == id)?;
-        let bounds = Bounds::around(outline)?;
+        let outline = taken_by(layout, scene, id)?;
+        let bounds = Bounds::around(&outline)?;
         let mut drag = Self::beside(layout, scene, What::One(id, alone), moves, bounds);
-        drag.outline.clone_from(outline);
+        drag.outline = outline;
         Some(drag)
     }
 
@@ -157,7 +157,7 @@ impl Drag {
     #[must_use]
     pub fn takes(&self, key: &str) -> bool {
         let (kind, id) = key.split_once('-').unwrap_or((key, ""));
-        let named = matches!(kind, "item" | "linen" | "shadow" | "hand" | "tag");
+        let named = matches!(kind, "item" | "linen" | "shadow" | "hand" | "tag" | "card");
         named && id.parse().is_ok_and(|id| self.moves.contains(&Id(id)))
     }
 
@@ -192,6 +192,15 @@ impl Drag {
         }
         (near > 0.0 && near.is_finite()).then_some(near)
     }
+}
+
+/// The outline a finger takes a thing or a card by.
+#[must_use]
+pub fn taken_by(layout: &Layout, scene: &Scene, id: Id) -> Option<Vec<DVec2>> {
+    let thing = scene.touchable.iter().find(|(owner, _)| *owner == id);
+    let card = || layout.cards.iter().find(|card| card.id == id);
+    let thing = thing.map(|(_, outline)| outline.clone());
+    thing.or_else(|| card().map(card_outline))
 }
 
 fn framed(frame: &Frame) -> Bounds {

@@ -2,6 +2,7 @@
 //! edit that leads on from it, or says why not.
 //!
 //! What is locked is never changed by any of them but one that unlocks it.
+mod about;
 mod add;
 mod again;
 mod arrange;
@@ -30,6 +31,10 @@ mod tests;
 mod thing;
 mod trace;
 
+pub use about::{
+    Carry, Fixture, Motion, PERSON_REACH, aim_light, away_at, fixture_at, move_photographer,
+    move_stand,
+};
 pub use add::{Own, OwnShape, add, add_own};
 pub use again::{repeat, repeat_along, repeat_round};
 pub use arrange::{InLine, align, equal_gaps, swap, swaps};
@@ -39,7 +44,7 @@ pub use camera::{Dial, focus_evenly, keep_lens, set_format, set_pixels, step_cam
 pub use cards::add_card;
 pub(crate) use cards::stand_card;
 pub use crops::{Page, add_crop, add_page, keep_copy_space, must_show};
-pub use drag::Drag;
+pub use drag::{Drag, taken_by};
 pub use hands::{Wish as HandsWish, add_hands, flip, shoot_in};
 pub use lay::{Offer, Wish as TableWish, lay, offers};
 pub use many::{
@@ -50,7 +55,7 @@ pub use onto::{lies_over, put_on};
 pub use over::{cloth_at, crossed, lay_over, lay_under};
 pub use own::{add_kept, kept};
 pub use place::{move_by, turn_by};
-pub use rig::{place_photographer, place_stand};
+pub use rig::{place_photographer, place_stand, places_beside};
 pub use settings::{Wish as SettingsWish, lay_places};
 pub use snap::{Snap, snap};
 pub use stack::{moving, moving_all};
@@ -154,6 +159,7 @@ pub fn name_of(layout: &Layout, id: Id) -> String {
     let linen = layout.linens.iter().find(|o| o.id == id).map(|o| &o.name);
     let crop = layout.crops.iter().find(|o| o.id == id).map(|o| &o.name);
     match item.or(linen).or(crop) {
+        None if layout.cards.iter().any(|o| o.id == id) => say("name-card", &[]),
         None => say("name-hand", &[]),
         Some(name) if name.is_empty() => say("name-thing", &[]),
         Some(name) => name.clone(),

@@ -64,6 +64,8 @@ pub fn move_by(layout: &Layout, id: Id, alone: bool, by: [i32; 2]) -> Result<Act
     hands.for_each(|o| moved(&mut o.target));
     let crops = after.crops.iter_mut().filter(|o| o.id == id);
     crops.for_each(|o| moved(&mut o.at));
+    let cards = after.cards.iter_mut().filter(|o| o.id == id);
+    cards.for_each(|o| moved(&mut o.at));
     Act::between(called("done-moved", &name_of(layout, id)), layout, &after)
 }
 
@@ -75,10 +77,12 @@ pub fn move_by(layout: &Layout, id: Id, alone: bool, by: [i32; 2]) -> Result<Act
 pub fn turn_by(layout: &Layout, id: Id, half_degrees: i32) -> Result<Act, Refused> {
     let centre = layout.items.iter().find(|o| o.id == id).map(|o| o.at);
     let stack = above(layout, &BTreeSet::from([id]));
-    let after = each(layout, &stack, &mut |lying| {
+    let mut after = each(layout, &stack, &mut |lying| {
         // A linen has nothing on it that would go round.
         let about = centre.unwrap_or(*lying.at).vec();
         lying.turn(about, half_degrees);
     });
+    let cards = after.cards.iter_mut().filter(|o| o.id == id);
+    cards.for_each(|o| o.turn = o.turn.plus(half_degrees));
     Act::between(called("done-turned", &name_of(layout, id)), layout, &after)
 }

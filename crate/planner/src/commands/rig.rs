@@ -18,7 +18,7 @@ const STANDS: f64 = 600.0;
 pub fn place_stand(layout: &Layout) -> Result<Act, Refused> {
     let mut after = layout.clone();
     let lens = layout.frame.at.vec();
-    let [mast, _] = sides(layout, BESIDE, lens);
+    let [mast, ..] = sides(layout, BESIDE, lens);
     after.rig.at = Some(Point::nearest(mast));
     Act::between(say("done-stand", &[]), layout, &after)
 }
@@ -30,7 +30,7 @@ pub fn place_stand(layout: &Layout) -> Result<Act, Refused> {
 pub fn place_photographer(layout: &Layout) -> Result<Act, Refused> {
     let mut after = layout.clone();
     let lens = layout.frame.at.vec();
-    let [near, next] = sides(layout, STANDS, lens);
+    let [near, next, ..] = sides(layout, STANDS, lens);
     let taken = layout.rig.at.map(Point::vec);
     let is_taken = taken.is_some_and(|at| at.distance(near) < at.distance(next));
     let place = if is_taken { next } else { near };
@@ -38,9 +38,16 @@ pub fn place_photographer(layout: &Layout) -> Result<Act, Refused> {
     Act::between(say("done-photographer", &[]), layout, &after)
 }
 
-/// The two places so far past the table's edge that are nearest to `lens`, the
-/// nearest first; below before above, left before right.
-fn sides(layout: &Layout, past: f64, lens: DVec2) -> [DVec2; 2] {
+/// Where a photographer may stand beside the table, the place nearest to the
+/// lens first.
+#[must_use]
+pub fn places_beside(layout: &Layout) -> [DVec2; 4] {
+    sides(layout, STANDS, layout.frame.at.vec())
+}
+
+/// The places so far past the table's edge level with `lens`, the nearest
+/// first; below before above, left before right.
+fn sides(layout: &Layout, past: f64, lens: DVec2) -> [DVec2; 4] {
     let (wide, deep) = (f64::from(layout.table.width), f64::from(layout.table.depth));
     let ways = [DVec2::Y, DVec2::NEG_X, DVec2::NEG_Y, DVec2::X];
     let place = |way: DVec2| match layout.table.shape {
@@ -56,7 +63,7 @@ fn sides(layout: &Layout, past: f64, lens: DVec2) -> [DVec2; 2] {
     crate::order::sort(&mut found, |a, b| {
         lens.distance(*a).total_cmp(&lens.distance(*b))
     });
-    [found[0], found[1]]
+    found
 }
 
 #[cfg(test)]

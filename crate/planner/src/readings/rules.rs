@@ -198,4 +198,8 @@ rules! {
     /// Room where the photographer stands: 2 ft clear is what a film school
     /// asks of ways through a set, mm.
     RIG_PATH: "room to walk", "rig", [610.0, 0.0], Mm, true, TradePractice, false, 10.0, "working-rig-path", "a_leg_within_two_feet_of_the_photographer_is_said";
+    /// How much longer a way is for what stands there, mm; our choice.
+    RIG_ROUND: "way round things", "rig", [1000.0, NEVER], Mm, false, OurChoice, false, 50.0, "working-rig-way", "a_long_way_round_is_said_and_a_short_one_is_not";
+    /// What a way lacks of a foot to either side of its middle, mm.
+    RIG_WAY: "room on the way", "rig", [1.0, NEVER], Mm, false, TradePractice, false, 10.0, "working-rig-way", "a_weight_in_the_way_is_said_and_cured_and_one_past_it_is_not";
 }

@@ -4,6 +4,7 @@ use core::f64::consts::PI;
 
 use glam::{DVec2, DVec3, dvec3};
 
+use super::card::{CARD, card_foot};
 use super::rise::sections;
 use super::{arm, inner, rise, root, silhouette, vessel_of};
 use crate::catalogue::{self, Kind};
@@ -13,8 +14,6 @@ use crate::shape::hull;
 
 /// What a white card gives back of the light that meets it. Our estimate.
 const BOUNCED: f64 = 0.85;
-/// A card's thickness, mm.
-const CARD: f64 = 5.0;
 /// Things lower than this throw no shadow worth a line, mm. Our choice.
 const LOW: f64 = 6.0;
 
@@ -193,20 +192,14 @@ fn hollow(layout: &Layout, item: &Item) -> Option<Occluder> {
     own.map(|own| own.in_stack(root(layout, item.id)))
 }
 
-/// The foot of a card, from end to end.
-fn foot(card: &Card) -> [DVec2; 2] {
-    let side = card.turn.direction().perp() * (f64::from(card.width) * 0.5);
-    [card.at.vec() - side, card.at.vec() + side]
-}
-
 fn standing(card: &Card) -> Option<Occluder> {
-    Occluder::sheet(card.id, foot(card), CARD, f64::from(card.height))
+    Occluder::sheet(card.id, card_foot(card), CARD, f64::from(card.height))
 }
 
 /// A white card as a source: evenly as bright as its middle is lit, on the
 /// side that faces the light. What shades the card itself is left out.
 fn bounce(source: &Source, card: &Card) -> (Source, f64) {
-    let [from, to] = foot(card);
+    let [from, to] = card_foot(card);
     let half = f64::from(card.height) * 0.5;
     let at = card.at.vec();
     let centre = dvec3(at.x, at.y, half);

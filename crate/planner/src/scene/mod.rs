@@ -1,24 +1,31 @@
 //! What a layout means in space: outlines in paint order, colours, what is
 //! seen of each from above or through the lens, and what lies where.
+mod card;
 mod frame;
 mod hands;
+mod in_way;
 mod laid;
 mod lit;
 mod nearer;
 mod pieces;
 mod pose;
+mod ring;
 mod rise;
 mod seen_as;
 mod silhouette;
 mod tallest;
 mod things;
+mod way;
 
+pub use card::{card_at, card_foot, card_outline, card_seen};
 pub use frame::{crop_outline, linen_drop, linen_form, linen_outline, linen_seen, linen_span};
 pub use hands::{Arm, FOREARM, HAND_BREADTH, HAND_LENGTH, arm, thumb_direction};
+pub use in_way::InTheWay;
 pub use lit::Lit;
 pub use nearer::in_view_order;
 pub use pieces::{Ground, PartKind, Piece, REACH, Scene};
 pub use pose::{Joint, Pose, digit, hand_outline, pose};
+pub use ring::{LightSpot, Ring};
 pub use rise::{Rise, profile_of, rise, sections, vessel_of};
 pub use seen_as::{lifted, seen_outline};
 pub use silhouette::{inner, silhouette};
@@ -26,3 +33,4 @@ pub use tallest::{even_focus, tallest};
 pub use things::{
     Layer, effective_role, exposure_number, exposure_numbered, flag, in_paint_order, root,
 };
+pub use way::{Goal, HALF_WAY, Way, ways};

@@ -9,6 +9,7 @@ use super::view::View;
 use crate::drawing::path::{PathData, short};
 use crate::drawing::{PENCIL, Pen};
 use crate::layout::{Hand, Layout};
+use crate::optics::View as Seen;
 use crate::scene::{arm, lifted};
 use crate::shape::{contains, frame_outline};
 use crate::words::say;
@@ -27,8 +28,7 @@ pub(super) fn frame(layout: &Layout, hands: &[&Hand], view: &View, pen: &Pen) ->
     let up = (corners[0] - corners[3]).normalize_or_zero();
     let tip = (corners[0] + corners[1]) * 0.5 + up * unit * 19.0;
     let top = centred(&say("drawing-top", &[]), tip + up * unit * 6.0, unit * 11.0);
-    let (sash, label) = window(layout, &corners, unit);
-    Group::new()
+    let group = Group::new()
         .add(veil(&corners, view))
         .add(on_paper(
             arms(layout, hands, view, &corners),
@@ -36,7 +36,14 @@ pub(super) fn frame(layout: &Layout, hands: &[&Hand], view: &View, pen: &Pen) ->
             unit * 0.75,
         ))
         .add(lined(looped(&corners), PENCIL, unit * 0.8, None))
-        .add(on_paper(ticks(&corners, up, tip, unit), view, unit))
+        .add(on_paper(ticks(&corners, unit), view, unit));
+    // The ring of hours says both.
+    if view.lit && view.eye == Seen::Above {
+        return group;
+    }
+    let (sash, label) = window(layout, &corners, unit);
+    group
+        .add(on_paper(arrow(up, tip, unit), view, unit))
         .add(top.set("fill", view.ink).set("font-style", "italic"))
         .add(on_paper(sash, view, unit))
         .add(label.set("fill", view.ink).set("font-style", "italic"))
@@ -96,8 +103,8 @@ fn arms(layout: &Layout, hands: &[&Hand], view: &View, corners: &[DVec2]) -> Pat
     data
 }
 
-/// Ticks past the corners and the arrow to the top of the picture.
-fn ticks(corners: &[DVec2], up: DVec2, tip: DVec2, unit: f64) -> PathData {
+/// Ticks past the corners.
+fn ticks(corners: &[DVec2], unit: f64) -> PathData {
     let mut data = PathData::default();
     for (n, &corner) in corners.iter().enumerate() {
         for other in [corners[(n + 1) % 4], corners[(n + 3) % 4]] {
@@ -105,6 +112,12 @@ fn ticks(corners: &[DVec2], up: DVec2, tip: DVec2, unit: f64) -> PathData {
             row(&mut data, &[corner + out * 5.0, corner + out * 14.0]);
         }
     }
+    data
+}
+
+/// The arrow to the top of the picture.
+fn arrow(up: DVec2, tip: DVec2, unit: f64) -> PathData {
+    let mut data = PathData::default();
     let wing = up.perp() * unit * 4.0;
     let back = tip - up * unit * 5.0;
     row(&mut data, &[tip - up * unit * 12.0, tip]);

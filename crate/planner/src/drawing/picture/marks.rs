@@ -19,6 +19,13 @@ const STITCH: Tone = rgb(0xff8a57);
 const STOPS: Tone = rgb(0xf3d27a);
 /// Height of the words of a mark, in weights of the pen.
 const WORDS: f64 = 11.0;
+/// Height of a stop line's figure, in the same.
+const STOP_WORDS: f64 = 13.0;
+/// Breadth of a letter in shares of its height, and room on either side of a
+/// figure in the same.
+const LETTER: [f64; 2] = [0.5, 0.5];
+/// Where along a stop line its figure may stand, in shares of it.
+const SPOTS: [f64; 7] = [0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9];
 /// Length and height of a stop line's wave and the step it is drawn in, in
 /// weights of the pen.
 const WAVE: [f64; 3] = [34.0, 2.2, 3.0];
@@ -41,12 +48,80 @@ pub(super) fn marks(marks: &[Mark], pen: &Pen) -> Group {
     if !runs.is_empty() {
         group = lost(group, &runs, unit);
     }
+    let mut figures: Vec<DVec2> = Vec::new();
     for mark in marks {
-        if !matches!(mark, Mark::LostEdge { .. }) {
-            group = one(group, mark, unit);
+        match mark {
+            Mark::LostEdge { .. } => {}
+            Mark::StopLine { line, label } => {
+                group = stop_line(group, line, label, unit, &mut figures);
+            }
+            _ => group = one(group, mark, unit),
         }
     }
     group
+}
+
+/// Half of what a stop line's figure takes up along its line.
+fn half_figure(label: &str, unit: f64) -> f64 {
+    let letters = label.chars().count() as f64;
+    (letters * LETTER[0] * 0.5 + LETTER[1]) * STOP_WORDS * unit
+}
+
+/// A stop line, with its figure where it is clear of those before it; where it
+/// is nowhere, the lines beside it tell.
+fn stop_line(
+    group: Group,
+    line: &[DVec2],
+    label: &str,
+    unit: f64,
+    figures: &mut Vec<DVec2>,
+) -> Group {
+    let whole: f64 = line.windows(2).map(|p| p[0].distance(p[1])).sum();
+    if whole < WAVE[0] * unit {
+        return group;
+    }
+    let half = half_figure(label, unit);
+    let clear = |at: DVec2| {
+        let near = |other: &DVec2| {
+            let off = (at - *other).abs();
+            off.x < half * 2.0 && off.y < STOP_WORDS * unit * 1.2
+        };
+        !figures.iter().any(near)
+    };
+    let spots = SPOTS.iter().map(|share| share * whole);
+    let fits = |at: &f64| (half..=whole - half).contains(at);
+    let spot = spots.filter(|_| !label.is_empty()).filter(fits);
+    let spot = spot
+        .map(|at| (at, along(line, at)))
+        .find(|(_, p)| clear(*p));
+    let mut data = PathData::default();
+    waved(
+        &mut data,
+        line,
+        unit,
+        spot.map(|(at, _)| [at - half, at + half]),
+    );
+    let under = lined(data.clone(), UNDER, unit * 3.0, None);
+    let group = group
+        .add(under.set("stroke-opacity", short(0.66)))
+        .add(lined(data, STOPS, unit, None));
+    let Some((_, at)) = spot else { return group };
+    figures.push(at);
+    let size = STOP_WORDS * unit;
+    group.add(cased(label, at + DVec2::Y * (size * 0.34), size, PENCIL))
+}
+
+/// The place so far along a line.
+fn along(line: &[DVec2], far: f64) -> DVec2 {
+    let mut left = far;
+    for pair in line.windows(2) {
+        let long = pair[0].distance(pair[1]);
+        if left <= long {
+            return pair[0].lerp(pair[1], left / long.max(f64::MIN_POSITIVE));
+        }
+        left -= long;
+    }
+    line.last().copied().unwrap_or_default()
 }
 
 /// All lost edges: one dark line along each, the lost runs light on it.
@@ -91,15 +166,9 @@ fn sewn(data: &mut PathData, run: &[DVec2], unit: f64) {
     }
 }
 
-/// A slow wave along a line, broken in its middle for a figure, whose place is
-/// given back.
-fn waved(data: &mut PathData, line: &[DVec2], unit: f64, figure: bool) -> Option<DVec2> {
-    let whole: f64 = line.windows(2).map(|p| p[0].distance(p[1])).sum();
-    if whole < WAVE[0] * unit {
-        return None;
-    }
-    let gap = if figure { WORDS * 3.4 * unit } else { 0.0 };
-    let (mut run, mut middle) = (Vec::new(), None);
+/// A slow wave along a line, broken from one place along it to another.
+fn waved(data: &mut PathData, line: &[DVec2], unit: f64, gap: Option<[f64; 2]>) {
+    let mut run = Vec::new();
     let (mut done, mut next) = (0.0, 0.0);
     for pair in line.windows(2) {
         let (along, long) = (
@@ -109,10 +178,9 @@ fn waved(data: &mut PathData, line: &[DVec2], unit: f64, figure: bool) -> Option
         while next <= done + long {
             let on = pair[0] + along * (next - done);
             let swing = libm::sin(next / (WAVE[0] * unit) * core::f64::consts::TAU);
-            if (next - whole * 0.5).abs() < gap {
+            if gap.is_some_and(|[from, to]| (from..to).contains(&next)) {
                 row(data, &run);
                 run.clear();
-                middle = middle.or_else(|| (next >= whole * 0.5).then_some(on));
             } else {
                 run.push(on + along.perp() * (swing * WAVE[1] * unit));
             }
@@ -121,7 +189,6 @@ fn waved(data: &mut PathData, line: &[DVec2], unit: f64, figure: bool) -> Option
         done += long;
     }
     row(data, &run);
-    middle
 }
 
 fn one(group: Group, mark: &Mark, unit: f64) -> Group {
@@ -152,7 +219,6 @@ fn one(group: Group, mark: &Mark, unit: f64) -> Group {
     let (shape, dash, words) = drawn(mark, unit);
     let tone = match mark {
         Mark::Overrun { .. } => STITCH,
-        Mark::StopLine { .. } => STOPS,
         _ => PENCIL,
     };
     let width = if dash.is_some() { 1.4 } else { 1.0 };
@@ -213,10 +279,7 @@ fn drawn(mark: &Mark, unit: f64) -> Drawn<'_> {
             data.smooth(ellipse(*from, DVec2::splat(unit * 3.0), 10).into_iter());
             (data, None, None)
         }
-        Mark::StopLine { line, label } => {
-            let at = waved(&mut data, line, unit, !label.is_empty());
-            (data, None, at.map(|at| (label.as_str(), at)))
-        }
+        Mark::StopLine { line, .. } => (looped(line), None, None),
         Mark::Tip { from, to } => {
             row(&mut data, &[*from, *to]);
             data.smooth(ellipse(*to, DVec2::splat(unit * 3.0), 10).into_iter());

@@ -4,6 +4,7 @@
 //! One file a kind of group; [`groups`] says which there are and in what order
 //! they lie.
 mod arm;
+mod card;
 mod cast;
 mod cloth;
 mod crops;
@@ -13,6 +14,7 @@ mod frame;
 mod lens;
 mod lettering;
 mod marks;
+mod ring;
 mod sample;
 mod see_through;
 mod sheet;
@@ -30,13 +32,13 @@ pub use see_through::{SeeThrough, see_through};
 pub use sheet::sheet;
 pub use side::{side, side_file};
 pub use stand::stand_span;
-pub use view::{Keyed, Shown, Trims, View, translation};
+pub use view::{Keyed, Shown, Trims, View, carried, translation};
 
 use glam::DVec2;
 use svg::node::element::Group;
 
 use super::Pen;
-use crate::layout::{Hand, Item, Layout, Linen};
+use crate::layout::{Card, Hand, Item, Layout, Linen};
 use crate::optics;
 use crate::scene::{Layer, in_view_order};
 
@@ -99,12 +101,40 @@ pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
         let arm = arm::reaching(layout, hand, view.eye, &pen);
         push(named("hand", hand.id.0), arm, None);
     }
+    // What stands in the picture is seen in it; the rest of the cards is shown
+    // with arm and stand, unfaded.
+    let (shot, beside): (Vec<&Card>, Vec<&Card>) = layout
+        .cards
+        .iter()
+        .partition(|c| card::is_shot(layout, c, view.eye));
+    for card in shot {
+        push(
+            named("card", card.id.0),
+            card::card(layout, card, view, &pen),
+            None,
+        );
+    }
     if view.frame {
         let frame = frame::frame(layout, &shown, view, &pen);
         push("frame".into(), frame, None);
         // The lens never sees what it hangs from.
-        if view.rig && view.eye == optics::View::Above {
-            push("stand".into(), stand::stand(layout, view, &pen), None);
+        let mut about = Vec::new();
+        if view.eye == optics::View::Above {
+            if view.lit {
+                about = ring::ring(layout, view, &pen);
+            }
+            if view.rig {
+                let cards = beside.iter();
+                about.extend(cards.map(|c| Keyed {
+                    key: named("card", c.id.0),
+                    group: card::card(layout, c, view, &pen),
+                    at: None,
+                }));
+                about.extend(stand::stand(layout, view, &pen));
+            }
+        }
+        for keyed in about {
+            push(keyed.key, keyed.group, keyed.at);
         }
         for linen in aside() {
             let group = cloth::aside(layout, linen, view, &pen);

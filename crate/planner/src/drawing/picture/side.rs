@@ -11,10 +11,11 @@ use super::frame::on_paper;
 use super::lettering::lettering;
 use super::view::{Keyed, View};
 use crate::drawing::path::{PathData, tenth};
-use crate::layout::{Item, Layout, RigKind};
+use crate::layout::{CardKind, Item, Layout, RigKind};
 use crate::light::Source;
 use crate::optics::{Lens, View as Seen};
 use crate::rig::{ABOVE_CAMERA, HUB_HEIGHT, Stand};
+use crate::scene::card_foot;
 use crate::shape::{CHORD_ERROR, frame_outline, table_outline};
 use crate::words::{Arg, length, mass, say};
 
@@ -157,6 +158,16 @@ pub fn side(layout: &Layout, view: &View) -> Option<([f64; 4], Group)> {
         let half = dvec2((wide + deep) * 0.25, f64::from(item.height) * 0.5);
         let at = dvec2(to_side(item.at.vec()), top + half.y);
         sketch.boxed(Line::Fine, at, half);
+    }
+    for card in &layout.cards {
+        let [a, b] = card_foot(card).map(&to_side);
+        let high = top + f64::from(card.height);
+        let line = match card.kind {
+            CardKind::White => Line::Fine,
+            CardKind::Black => Line::Bold,
+        };
+        let corners = [dvec2(a, top), dvec2(b, top), dvec2(b, high), dvec2(a, high)];
+        sketch.looped(line, &corners);
     }
     let lens = top + height;
     let sensor = top + Lens::of(&layout.camera).sensor_height(height)?;

@@ -66,6 +66,8 @@ pub struct View {
     pub tags: bool,
     /// Whether arm, stand and photographer are drawn.
     pub rig: bool,
+    /// Whether the light is drawn where it stands, with the ring of its hours.
+    pub lit: bool,
     /// Whether grain and weave are drawn in full.
     pub fine: bool,
     /// The paper the drawing lies on, as a paint.
@@ -89,6 +91,7 @@ impl Default for View {
             crops: Trims::None,
             tags: true,
             rig: false,
+            lit: false,
             fine: false,
             paper: PAPER,
             ink: INKED,
@@ -123,6 +126,20 @@ impl Keyed {
 pub(super) fn enlarged(scale: f64) -> String {
     let mut text = String::from(" scale(");
     text.push_str(&short(scale));
+    text.push(')');
+    text
+}
+
+/// A `transform` that turns about a place by degrees, then moves by `by` mm.
+#[must_use]
+pub fn carried(by: DVec2, degrees: f64, about: DVec2) -> String {
+    let mut text = translation(by);
+    text.push_str(" rotate(");
+    text.push_str(&short(degrees));
+    for n in about.to_array() {
+        text.push(' ');
+        text.push_str(&tenth(n));
+    }
     text.push(')');
     text
 }

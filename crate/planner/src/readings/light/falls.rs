@@ -1,8 +1,10 @@
 //! How far the light falls from one main dish to another.
+use glam::DVec2;
+
 use super::super::finding::{Finding, State};
 use super::super::rules::{LIGHT_DARK, LIGHT_FALLS};
 use super::super::study::Study;
-use super::{Dish, dishes, remedy, stop_lines, stops};
+use super::{Dish, counted_from, dishes, remedy, stop_lines, stops};
 use crate::layout::{Id, LightShape};
 use crate::words::{Arg, length, listed, percent, say};
 
@@ -45,6 +47,40 @@ pub(super) fn read(study: &Study<'_>, found: &[Dish], settled: bool) -> Option<F
         let most = LIGHT_FALLS.edges[0];
         f.remedy = remedy::first_worth(study, Some(dark.at), figure, most, &after);
     }
+    Some(f)
+}
+
+/// How the light falls across the picture where there are no two main dishes
+/// to tell it by; none in the dark.
+pub(super) fn across(study: &Study<'_>, found: &[Dish]) -> Option<Finding> {
+    let (reference, hero) = counted_from(study, found);
+    if reference <= super::DARK {
+        return None;
+    }
+    let (picture, lit) = (study.picture(), study.lit());
+    // Corners, sides and middle.
+    let thirds = [0.0, 0.5, 1.0];
+    let places = thirds
+        .iter()
+        .flat_map(|y| thirds.map(|x| DVec2::new(x, *y)));
+    let light = places.map(|p| lit.open(picture.on_table(picture.size * p).extend(0.0)));
+    let (low, high) = light.fold((f64::INFINITY, 0.0_f64), |(l, h), v| (l.min(v), h.max(v)));
+    let figure = crate::light::stops(high, low)?;
+    let key = "light:across".into();
+    let about = hero.into_iter().collect();
+    let mut f = Finding::by(&LIGHT_FALLS, key, (State::Holds, 3), figure, about);
+    f.marks = stop_lines(study);
+    f.sentence = study.sentence(|| {
+        let stops = ("stops", Arg::Text(stops(figure)));
+        match hero {
+            Some(hero) => say(
+                "light-across",
+                &[stops, ("hero", Arg::Name(study.name(hero)))],
+            ),
+            None => say("light-across-middle", &[stops]),
+        }
+    });
+    f.working = study.tell(|| working(study, found));
     Some(f)
 }
 

@@ -1,9 +1,10 @@
-//! Lines of equal light on the table, in half stops from the hero's.
+//! Lines of equal light on the table, in half stops from the hero's, or
+//! from the middle of a picture without one.
 use glam::DVec2;
 
 use super::super::finding::Mark;
 use super::super::study::Study;
-use super::{dishes, reference};
+use super::{counted_from, dishes};
 use crate::words::{Arg, fixed, say};
 
 /// Cells across the picture's longer side.
@@ -20,7 +21,7 @@ pub(in super::super) fn stop_lines(study: &Study<'_>) -> Vec<Mark> {
     if !study.tells_all() {
         return Vec::new();
     }
-    let reference = reference(&dishes(study));
+    let (reference, hero) = counted_from(study, &dishes(study));
     let (picture, lit) = (study.picture(), study.lit());
     let cell = picture.size.max_element() / CELLS as f64;
     let count = (picture.size / cell).ceil().max(DVec2::ONE);
@@ -57,7 +58,14 @@ pub(in super::super) fn stop_lines(study: &Study<'_>) -> Vec<Mark> {
             }
         }
         let label = if n == 0 {
-            say("stops-hero", &[])
+            say(
+                if hero.is_some() {
+                    "stops-hero"
+                } else {
+                    "stops-middle"
+                },
+                &[],
+            )
         } else {
             let figure = fixed(level.abs(), u32::from(n % 2 != 0));
             let id = if n > 0 { "stops-over" } else { "stops-under" };

@@ -29,17 +29,20 @@ pub(super) use remedy::changes;
 /// Where on its face a dish's light is taken, in half widths from its middle.
 const SPOTS: [[f64; 2]; 5] = [[0.0, 0.0], [0.5, 0.0], [-0.5, 0.0], [0.0, 0.5], [0.0, -0.5]];
 
-/// The findings about the light; none without a main dish in the picture.
+/// The findings about the light; without a main dish in the picture, how it
+/// falls across that.
 pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     let dishes = dishes(study);
     if dishes.is_empty() {
-        return Vec::new();
+        return falls::across(study, &dishes).into_iter().collect();
     }
     let dark: Vec<&Dish> = dishes.iter().filter(|d| d.light <= DARK).collect();
     if !dark.is_empty() {
         return vec![falls::dark(study, &dark, settled)];
     }
-    let mut out: Vec<Finding> = falls::read(study, &dishes, settled).into_iter().collect();
+    let apart = falls::read(study, &dishes, settled);
+    let apart = apart.or_else(|| falls::across(study, &dishes));
+    let mut out: Vec<Finding> = apart.into_iter().collect();
     out.extend(shadow::read(study, settled));
     out.extend(whites::read(study, &dishes, settled));
     out
@@ -134,6 +137,15 @@ fn reference(dishes: &[Dish]) -> f64 {
         let sum: f64 = dishes.iter().map(|d| d.light).sum();
         sum / dishes.len().max(1) as f64
     })
+}
+
+/// What stop lines count from: the hero, or the middle of the picture without
+/// one.
+fn counted_from(study: &Study<'_>, dishes: &[Dish]) -> (f64, Option<Id>) {
+    match dishes.iter().find(|d| d.hero) {
+        Some(hero) => (hero.light, Some(hero.id)),
+        None => (study.lit().open(study.picture().at.extend(0.0)), None),
+    }
 }
 
 /// The light that is exposed for; none when the main dishes are dark.

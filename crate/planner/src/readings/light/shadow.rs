@@ -141,15 +141,19 @@ fn called(study: &Study<'_>, id: Id) -> String {
 /// the light: `Ds·h/(Hs − h)` past the thing.
 fn tip(study: &Study<'_>, id: Id) -> Option<Mark> {
     let layout = study.layout();
-    let item = study.item(id)?;
+    let card = layout.cards.iter().find(|card| card.id == id);
+    let (at, top) = match (study.item(id), card) {
+        (Some(item), _) => (item.at, rise(layout, item).top),
+        (None, Some(card)) => (card.at, f64::from(card.height)),
+        (None, None) => return None,
+    };
     let light = &layout.light;
-    let top = rise(layout, item).top;
     let above = f64::from(light.height_above_table) - top;
     if above <= 1.0 {
         return None;
     }
     let source = study.lit().source.centre.truncate();
-    let from = item.at.vec();
+    let from = at.vec();
     let reach = (from - source) * (top / above);
     // A light barely above the thing throws its shadow off the table.
     let most = study.picture().diagonal();

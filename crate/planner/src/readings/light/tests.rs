@@ -355,3 +355,37 @@ fn three_tenths_of_a_pale_edge_in_shadow_are_enough() {
     let f = said(&bowls, "separation:drawn").expect("and it is told");
     assert_eq!((f.state, f.figure), (State::Holds, 3.0), "{}", f.sentence);
 }
+
+#[test]
+fn under_two_main_dishes_the_lines_count_from_the_hero_or_the_middle_and_say_so() {
+    let lines = |l: &Layout| {
+        let f = said(l, "light:across").expect("told");
+        let words: Vec<String> = f
+            .marks
+            .iter()
+            .filter_map(|m| match m {
+                Mark::StopLine { label, .. } => Some(label.clone()),
+                _ => None,
+            })
+            .collect();
+        assert_eq!(f.state, State::Holds, "{}", f.sentence);
+        (f.sentence, words)
+    };
+    let mut layout = two();
+    assert!(said(&layout, "light:across").is_none(), "two tell it");
+    layout.items.truncate(1);
+    let (sentence, words) = lines(&layout);
+    assert!(sentence.contains(&layout.items[0].name), "{sentence}");
+    assert!(words.contains(&"as the hero".to_owned()), "{words:?}");
+    layout.items.clear();
+    let (sentence, words) = lines(&layout);
+    assert!(sentence.contains("middle"), "{sentence}");
+    assert!(words.contains(&"as the middle".to_owned()), "{words:?}");
+    // By hand: the field's ends are those of the lines, within a step.
+    let f = said(&layout, "light:across").expect("told");
+    assert!(f.figure > 0.5, "a near window falls off: {}", f.figure);
+    layout.light.distance = 0;
+    layout.light.height_above_table = 50;
+    layout.light.height = 10;
+    assert!(said(&layout, "light:dark").is_none(), "no dish to be dark");
+}

@@ -9,6 +9,7 @@ mod remedy;
 mod room;
 #[cfg(test)]
 mod tests;
+mod way;
 
 use glam::DVec2;
 
@@ -27,7 +28,12 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     out.extend(room::reach(study, &stand, settled));
     out.extend(room::mast(study, &stand));
     out.extend(room::table(study, &stand));
-    out.extend(room::path(study, &stand));
+    let among_legs = room::path(study, &stand, settled);
+    // Who stands among the legs is told so once.
+    if among_legs.is_none() {
+        out.extend(way::read(study, settled));
+    }
+    out.extend(among_legs);
     out
 }
 

@@ -6,7 +6,7 @@ use super::super::finding::{Finding, Mark, Remedy, State};
 use super::super::rules::{RIG_ARM, RIG_EXTENDED, RIG_MAST, RIG_PATH, RIG_TABLE, Rule};
 use super::super::study::Study;
 use super::margin::{said, state_of};
-use super::remedy;
+use super::{remedy, way};
 use crate::edit::Edit;
 use crate::layout::{Layout, MAX_SIZE};
 use crate::rig::{Stand, leg_height};
@@ -173,9 +173,10 @@ pub(super) fn table(study: &Study<'_>, stand: &Stand) -> Option<Finding> {
     Some(f)
 }
 
-/// A leg or mast where the photographer walks.
-pub(super) fn path(study: &Study<'_>, stand: &Stand) -> Option<Finding> {
-    let stands = study.layout().rig.photographer?.vec();
+/// How near the next leg or mast is to where the photographer stands, and
+/// where it is.
+pub(super) fn nearest_leg(layout: &Layout, stand: &Stand) -> Option<(f64, DVec2)> {
+    let stands = layout.rig.photographer?.vec();
     let mut nearest = (f64::INFINITY, stands);
     for (mast, feet) in stand.masts.iter().zip(&stand.feet) {
         for foot in feet {
@@ -185,17 +186,28 @@ pub(super) fn path(study: &Study<'_>, stand: &Stand) -> Option<Finding> {
             }
         }
     }
-    let (gap, at) = nearest;
-    (gap < RIG_PATH.edges[0]).then(|| {
-        let state = (State::LookAgain, 3);
-        let figures = [("gap", gap), ("least", RIG_PATH.edges[0])];
-        let tell = ("rig-path", &figures[..]);
-        let mut f = finding(study, &RIG_PATH, "rig:path", state, gap, tell);
-        f.marks = vec![Mark::Gap {
-            from: at,
-            to: stands,
-            label: study.tell(|| length(gap, study.layout().head.units)),
-        }];
-        f
-    })
+    Some(nearest)
+}
+
+/// A leg or mast where the photographer stands.
+pub(super) fn path(study: &Study<'_>, stand: &Stand, settled: bool) -> Option<Finding> {
+    let layout = study.layout();
+    let stands = layout.rig.photographer?.vec();
+    let (gap, at) = nearest_leg(layout, stand)?;
+    if gap >= RIG_PATH.edges[0] {
+        return None;
+    }
+    let state = (State::LookAgain, 3);
+    let figures = [("gap", gap), ("least", RIG_PATH.edges[0])];
+    let tell = ("rig-path", &figures[..]);
+    let mut f = finding(study, &RIG_PATH, "rig:path", state, gap, tell);
+    f.marks = vec![Mark::Gap {
+        from: at,
+        to: stands,
+        label: study.tell(|| length(gap, layout.head.units)),
+    }];
+    if settled && gap > 0.0 {
+        f.remedy = way::stands_elsewhere(layout);
+    }
+    Some(f)
 }

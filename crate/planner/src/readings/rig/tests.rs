@@ -177,6 +177,92 @@ fn a_leg_within_two_feet_of_the_photographer_is_said() {
 }
 
 #[test]
+fn who_stands_among_the_legs_is_sent_to_another_side() {
+    let mut layout = standing(900);
+    layout.rig.photographer = Some(Point::new(600, 1_750));
+    let f = said(&layout, "rig:path").expect("in the way");
+    assert!(said(&layout, "rig:way").is_none(), "told once");
+    let then = after(&layout, &f);
+    assert_ne!(then.rig.photographer, layout.rig.photographer, "moved");
+    for key in ["rig:path", "rig:way", "rig:round"] {
+        assert!(said(&then, key).is_none(), "{key}");
+    }
+}
+
+/// Two people, one of whom reaches in at each of these places of the edge,
+/// seen from the middle, and the photographer at the left.
+fn reached_into(places: &[(i32, i32)]) -> Layout {
+    let hands: Vec<String> = places
+        .iter()
+        .enumerate()
+        .map(|(n, (x, y))| {
+            let id = n + 10;
+            format!(r#"{{"id":{id},"person":1,"exposure":3,"entry":[{x},{y}],"target":[600,450]}}"#)
+        })
+        .collect();
+    let hands = hands.join(",");
+    let mut layout = crate::readings::samples::laid(&format!(
+        r#""people":[{{"id":1}},{{"id":2}}],"exposures":[{{"id":3}}],"hands":[{hands}]"#
+    ));
+    layout.rig.at = Some(Point::new(600, 2_600));
+    layout.rig.photographer = Some(Point::new(-700, 450));
+    layout
+}
+
+#[test]
+fn a_weight_in_the_way_is_said_and_cured_and_one_past_it_is_not() {
+    // A second stand stands where one has to pass, its bag on the leg there.
+    let mut layout = standing(900);
+    layout.rig.photographer = Some(Point::new(-100, 1_400));
+    layout.rig.bag = Some(Bag {
+        mass: 6_800,
+        hung: Hung::RearLegs,
+    });
+    let clear = said(&layout, "rig:way");
+    assert!(clear.is_none(), "round it: {clear:?}");
+    // Sitters close the pocket in which the photographer stands: at the left,
+    // below, and the stand between them.
+    let mut boxed = reached_into(&[(100, 800), (-100, 450), (0, 900)]);
+    boxed.rig.photographer = Some(Point::new(-200, 800));
+    let f = said(&boxed, "rig:way").expect("boxed in");
+    assert_eq!(f.state, State::LookAgain, "{}", f.sentence);
+    assert!(f.sentence.contains("reaches in"), "{}", f.sentence);
+    assert!(matches!(f.marks[..], [Mark::Gap { .. }]), "it is drawn");
+    assert!(f.remedy.is_some(), "another side");
+    assert!(said(&after(&boxed, &f), "rig:way").is_none(), "cured");
+    boxed.people.truncate(1);
+    assert!(
+        said(&boxed, "rig:way").is_none(),
+        "alone, one is the sitter"
+    );
+}
+
+#[test]
+fn a_long_way_round_is_said_and_a_short_one_is_not() {
+    let one_end = reached_into(&[(600, 0)]);
+    assert!(said(&one_end, "rig:round").is_none(), "past the other end");
+    // Two stands and a bar: between their legs and the table there is no way
+    // until they stand far off; round them it is long.
+    let mut bar = standing(900);
+    bar.rig.kind = RigKind::TwoStands;
+    bar.rig.photographer = Some(Point::new(-700, 450));
+    let (mut told, mut silent) = (false, false);
+    for away in (700..1_800).step_by(50) {
+        bar.rig.at = Some(Point::new(600, 450 + away));
+        let ways = crate::scene::ways(&bar);
+        let long = ways.iter().map(|way| way.extra).fold(0.0, f64::max);
+        let f = said(&bar, "rig:round");
+        assert_eq!(f.is_some(), long >= 1_000.0, "{away}: {long}");
+        told |= f.is_some();
+        silent |= f.is_none();
+        if let Some(f) = f.filter(|f| f.remedy.is_some()) {
+            assert!(said(&after(&bar, &f), "rig:round").is_none(), "{away}");
+        }
+    }
+    assert!(told && silent, "both sides were met");
+}
+
+#[test]
 fn what_is_not_told_or_hangs_is_said_to_wait() {
     let waits = |layout: &Layout| {
         let all = report(&Study::new(layout), true).waiting;

@@ -2,7 +2,17 @@
 
 /// Labels by id.
 pub(super) const LABELS: &[(&str, &str)] = &[
+    ("part", "What is set"),
+    ("part-camera", "Camera"),
     ("rig", "Arm and stand"),
+    ("rig-tap", "Tap where the stand goes"),
+    ("photographer-tap", "Tap where you stand"),
+    ("tap-where", "Tap the place in the picture."),
+    ("light-tap", "Tap or drag on the ring where the window is."),
+    (
+        "cards-hint",
+        "Tap a card in the picture to drag or turn it.",
+    ),
     ("done-rig", "Rig changed"),
     ("rig-kind", "What holds the camera"),
     ("rig-kind-arm", "an arm"),

@@ -1,0 +1,112 @@
+//! What stands in the ways beside a table: legs, what hangs on them, and who
+//! reaches in.
+use glam::DVec2;
+
+use super::way::stepped;
+use crate::layout::{Id, Layout};
+use crate::rig::Stand;
+use crate::shape::{contains, on_side};
+
+/// Half a shoulder's breadth, and how far behind the table's edge a sitter's
+/// shoulder is, mm (the latter derived from body sizes).
+const SITTER: [f64; 2] = [230.0, 200.0];
+/// Half the breadth of a bag, and of a weight on an arm, mm. Our choice.
+const HANGS: [f64; 2] = [120.0, 50.0];
+/// What hangs lower than this is in the way of a head, mm. Our choice.
+const HEAD: f64 = 2_000.0;
+/// A sitter's edge of the table is looked for no farther than this, mm.
+const FAR: f64 = 5_000.0;
+
+/// A sitter's edge is looked for in steps of this, mm.
+const STEP: f64 = 10.0;
+
+/// What stands in a way.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum InTheWay {
+    /// A leg.
+    Leg,
+    /// A bag that hangs on the stand.
+    Bag,
+    /// A mass on the arm.
+    Weight,
+    /// Somebody who reaches in.
+    Sitter(Id),
+}
+
+/// Something that takes up room: from end to end, so far about.
+pub(super) struct Thing {
+    pub(super) what: InTheWay,
+    pub(super) ends: [DVec2; 2],
+    pub(super) about: f64,
+    /// The mast it belongs to.
+    pub(super) mast: Option<usize>,
+}
+
+impl Thing {
+    /// How far a line keeps off it, where on it that is and where on the line.
+    pub(super) fn off(&self, line: &[DVec2]) -> (f64, [DVec2; 2]) {
+        let mut least = (f64::INFINITY, [DVec2::ZERO; 2]);
+        for at in stepped(line) {
+            let foot = on_side(at, self.ends[0], self.ends[1]);
+            let far = foot.distance(at);
+            if (far - self.about).max(0.0) < least.0 {
+                let skin = foot + (at - foot).normalize_or_zero() * self.about.min(far);
+                least = ((far - self.about).max(0.0), [skin, at]);
+            }
+        }
+        least
+    }
+}
+
+/// All that may stand in a way.
+pub(super) fn things(layout: &Layout, table: &[DVec2], stand: Option<&Stand>) -> Vec<Thing> {
+    let mut out = Vec::new();
+    if let Some(stand) = stand {
+        for (n, (mast, feet)) in stand.masts.iter().zip(&stand.feet).enumerate() {
+            out.extend(feet.iter().map(|foot| Thing {
+                what: InTheWay::Leg,
+                ends: [*mast, *foot],
+                about: 0.0,
+                mast: Some(n),
+            }));
+        }
+        let bags = layout.rig.bag.map(|bag| stand.bag_places(bag.hung));
+        for at in bags.unwrap_or_default() {
+            let away = |n: &usize| stand.masts[*n].distance(at);
+            out.push(Thing {
+                what: InTheWay::Bag,
+                ends: [at; 2],
+                about: HANGS[0],
+                mast: (0..stand.masts.len()).min_by(|a, b| away(a).total_cmp(&away(b))),
+            });
+        }
+        if let (Some(weight), [mast]) = (layout.rig.counterweight, &stand.masts[..])
+            && stand.arm_height < HEAD
+        {
+            let at = *mast - stand.along * f64::from(weight.behind);
+            out.push(Thing {
+                what: InTheWay::Weight,
+                ends: [at; 2],
+                about: HANGS[1],
+                mast: None,
+            });
+        }
+    }
+    // One person alone is taken to be the photographer.
+    if layout.people.len() > 1 {
+        for hand in &layout.hands {
+            let (target, entry) = (hand.target.vec(), hand.entry.vec());
+            let way = (entry - target).normalize_or_zero();
+            let steps = (FAR / STEP) as usize;
+            let place = |n: usize| target + way * (n as f64 * STEP);
+            let out_at = (0..steps).map(place).find(|p| !contains(table, *p));
+            out.extend(out_at.map(|edge| Thing {
+                what: InTheWay::Sitter(hand.id),
+                ends: [edge + way * SITTER[1]; 2],
+                about: SITTER[0],
+                mast: None,
+            }));
+        }
+    }
+    out
+}
