@@ -101,6 +101,24 @@ for (const [name, options] of [["phone", phone], ["desk", desk]]) {
   });
 }
 
+test("a print of any size is a crop with what a printer asks for", async () => {
+  const { context, faults, page } = await papers(phone, table);
+  await page.getByRole("button", { name: "Crops", exact: true }).click();
+  await page.locator("summary", { hasText: "Own print size" }).click();
+  const form = page.getByRole("form", { name: "Own print size" });
+  await form.getByLabel("Wide, mm").fill("148");
+  await form.getByLabel("High, mm").fill("9");
+  await form.getByRole("button").click();
+  await page.getByRole("alert").filter({ hasText: "whole mm from 10 to 5000" }).waitFor();
+  await form.getByLabel("High, mm").fill("105");
+  await form.getByRole("button").click();
+  await page.locator("summary", { hasText: "148 × 105 mm print, " }).click();
+  await page.getByText("3 mm in print").waitFor();
+  await page.getByText(/ppi in print/).first().waitFor();
+  assertClean(faults);
+  await context.close();
+});
+
 test("without told pixels it says whose they are, and half is offered where there is no room", async () => {
   const { camera, ...rest } = table;
   assert.deepEqual(camera, { pixels: [3000, 2000] });

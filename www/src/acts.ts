@@ -113,6 +113,8 @@ export const act = {
 
   addCrop: (name: string, [wide, high]: Pair) =>
     session.act(() => session.core().add_crop(name, wide, high)),
+  addPrint: (name: string, [wide, high]: Pair) =>
+    session.act(() => session.core().add_print(name, wide, high)),
   addPage: (name: string, page: string) => session.act(() => session.core().add_page(name, page)),
   keepCopySpace: (crop: Id) => session.act(() => session.core().keep_copy_space(crop)),
   mustShow: (crop: Id, thing: Id) => session.act(() => session.core().must_show(crop, thing)),

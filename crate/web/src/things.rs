@@ -225,6 +225,15 @@ impl Planner {
         self.make(act, Run::Alone)
     }
 
+    /// Adds a print of this trimmed size, mm, with bleed and safe margin.
+    ///
+    /// # Errors
+    /// When there are too many crops, or no print has this size.
+    pub fn add_print(&mut self, name: &str, width: i32, height: i32) -> Result<JsValue, JsError> {
+        let act = commands::add_print(self.now(), name, [width, height])?;
+        self.make(act, Run::Alone)
+    }
+
     /// Stands a card beside the picture, white or black.
     ///
     /// # Errors

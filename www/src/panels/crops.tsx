@@ -88,6 +88,26 @@ function OwnRatio(): JSX.Element {
   );
 }
 
+/** A print of any trimmed size, named by it. */
+function OwnPrint(): JSX.Element {
+  const add = ([wide, high]: Pair): void => {
+    const sound = [wide, high].every((side) => Number.isInteger(side) && side >= 10 && side <= 5000);
+    if (!sound || wide > 20 * high || high > 20 * wide) {
+      fault.value = say.cropPrintRange;
+      return;
+    }
+    act.addPrint(say.cropPrintNamed({ wide: String(wide), high: String(high) }), [wide, high]);
+  };
+  return (
+    <TwoNumbers
+      name={say.cropOwnPrint}
+      sides={[say.cropWideMm, say.cropHighMm]}
+      done={say.addIt}
+      take={add}
+    />
+  );
+}
+
 /** What the crop must show whole: told on a list, or by taps in the picture. */
 function Shows({ crop }: { crop: Crop }): JSX.Element {
   const shown = crop.must_show ?? [];
@@ -261,6 +281,10 @@ export function CropsPanel({ layout }: { layout: Layout }): JSX.Element {
       <details>
         <summary>{say.cropOwn}</summary>
         <OwnRatio />
+      </details>
+      <details>
+        <summary>{say.cropOwnPrint}</summary>
+        <OwnPrint />
       </details>
       {layout.crops.length === 0 ? <p class="quiet">{say.cropNone}</p> : null}
       <Keeps layout={layout} />

@@ -64,6 +64,15 @@ pub fn add_page(layout: &Layout, name: &str, page: Page) -> Result<Act, Refused>
     place(layout, name, print, IN_FRAME, [BLEED, SAFE, page.gutter()])
 }
 
+/// Adds a print of this trimmed size, mm, with bleed and safe margin.
+///
+/// # Errors
+/// None so far as nothing there changes.
+pub fn add_print(layout: &Layout, name: &str, trim: [i32; 2]) -> Result<Act, Refused> {
+    let print = CropShape::Print(trim.map(|mm| mm.max(1)));
+    place(layout, name, print, IN_FRAME, [BLEED, SAFE, 0])
+}
+
 fn place(
     layout: &Layout,
     name: &str,
@@ -210,6 +219,23 @@ mod tests {
             crop.gutter > 0 && crop.safe > 0,
             "with what a printer asks for"
         );
+    }
+
+    #[test]
+    fn a_print_of_any_size_lies_in_the_frame_and_one_no_file_may_hold_is_refused() {
+        let layout = framed(3, 2);
+        let after = made(&layout, add_print(&layout, "card", [148, 105]));
+        let crop = &after.crops[0];
+        assert_eq!(crop.shape, CropShape::Print([148, 105]));
+        let [wide, high] = crop.extent();
+        assert!(wide <= 1_200.0 && high <= 800.0, "{wide} × {high}");
+        for trim in [[0, 0], [-5, 9], [5_001, 300]] {
+            let act = add_print(&layout, "card", trim).expect("an act");
+            let mut after = layout.clone();
+            let done = act.edit.apply_checked(&mut after);
+            assert_eq!(done.is_ok(), trim[0] < 1, "{trim:?}");
+            assert!(after.crops.iter().all(|c| c.width > 0), "{trim:?}");
+        }
     }
 
     #[test]

@@ -43,7 +43,7 @@ pub use board::set_surface;
 pub use camera::{Dial, focus_evenly, keep_lens, set_format, set_pixels, step_camera};
 pub use cards::add_card;
 pub(crate) use cards::stand_card;
-pub use crops::{Page, add_crop, add_page, keep_copy_space, must_show};
+pub use crops::{Page, add_crop, add_page, add_print, keep_copy_space, must_show};
 pub use drag::{Drag, taken_by};
 pub use hands::{Wish as HandsWish, add_hands, flip, shoot_in};
 pub use lay::{Offer, Wish as TableWish, lay, offers};

@@ -101,9 +101,9 @@ pub(super) fn findings(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     findings.extend(balance::read(study.viewed()));
     findings.extend(triangle::read(study.viewed()));
     findings.extend(hero::read(study));
-    findings.extend(light::read(study, settled));
+    findings.extend(light::read(study.viewed(), settled));
     findings.extend(settings::read(study));
-    findings.extend(glare::read(study, settled));
+    findings.extend(glare::read(study.viewed(), settled));
     findings.extend(space::read(study, settled));
     findings.extend(direction::into_copy(study, settled));
     if study.tells_all() {

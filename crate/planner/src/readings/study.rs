@@ -165,17 +165,25 @@ impl<'a> Study<'a> {
         }
     }
 
-    /// Studies a change of this layout, as [`Study::after`].
+    /// Studies a change of this layout, as [`Study::after`]: of the same crop,
+    /// when it is one that is studied.
     pub(super) fn changed<'b>(&'b self, layout: &'b Layout) -> Study<'b> {
+        let same = |own: &Crop| layout.crops.iter().find(|c| c.id == own.id);
         Study {
-            crop: None,
-            before: self.crop.is_none().then(|| Made {
+            crop: self.crop.and_then(same),
+            before: Some(Made {
                 layout: self.layout,
                 scene: self.scene(),
                 walks: self.walks(),
             }),
             ..Study::new(layout)
         }
+    }
+
+    /// What is studied is of a crop: the first line of how it is worked out.
+    pub(super) fn of_crop(&self) -> Option<String> {
+        let name = self.crop?.name.clone();
+        Some(say("working-of-crop", &[("crop", Arg::Name(name))]))
     }
 
     /// Ends the study and keeps what was made for the next one.

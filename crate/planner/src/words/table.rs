@@ -95,6 +95,7 @@ pub(super) const SENTENCES: &[(&str, &str)] = &[
     ("crop-copy-cut", "The headline of “{crop}” runs {over} past its trim."),
     ("crop-copy-safe", "The headline of “{crop}” reaches {over} into its safe margin."),
     ("crop-thing-safe", "Only {room} parts the {thing} from the edge of “{crop}”, whose safe margin is {needed}."),
+    ("working-of-crop", "Of what “{crop}” keeps."),
     ("act-wider-crop", "Widen “{crop}” to {width}"),
     ("act-closer", "Come closer: take the frame in to {width} round the crops"),
     ("act-closer-lens", "Take the frame in to {width} round the crops, with the {focal} mm lens"),

@@ -91,7 +91,8 @@ fn things(study: &Study<'_>, same: &[Glare], settled: bool) -> Finding {
         say(id, &args)
     });
     f.working = study.tell(|| {
-        let mut lines = vec![say("working-glare", &[])];
+        let mut lines: Vec<String> = study.of_crop().into_iter().collect();
+        lines.push(say("working-glare", &[]));
         lines.extend(same.iter().map(|g| {
             let args = [
                 ("thing", Arg::Name(study.name(g.id))),
@@ -146,7 +147,8 @@ fn table(study: &Study<'_>, of: &[Mirrored], settled: bool) -> Option<Finding> {
         say(if sheen { "glare-sheen" } else { "glare-table" }, &args)
     });
     f.working = study.tell(|| {
-        let mut lines = vec![say("working-glare-table", &[])];
+        let mut lines: Vec<String> = study.of_crop().into_iter().collect();
+        lines.push(say("working-glare-table", &[]));
         lines.extend(told(study, core::slice::from_ref(&glare), pressing));
         lines
     });

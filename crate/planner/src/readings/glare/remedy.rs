@@ -11,12 +11,12 @@ use super::surfaces::{Glare, glares, table_glare};
 use super::{pooled, read};
 use crate::edit::Edit;
 use crate::layout::{
-    Card, CardKind, Extra, Finish, Id, Item, MAX_CARDS, MAX_ID, MAX_SIZE, Point, Turn,
+    Card, CardKind, Extra, Finish, Id, Item, Layout, MAX_CARDS, MAX_ID, MAX_SIZE, Point, Turn,
 };
 use crate::light::{MIRRORED, Mirrored, Source};
 use crate::order::sort;
 use crate::scene::root;
-use crate::shape::{CHORD_ERROR, Region, contains, intersection, table_outline};
+use crate::shape::{CHORD_ERROR, Region, contains, frame_outline, intersection, table_outline};
 use crate::words::{Arg, clock, length, percent, say};
 
 /// A card reaches past the rays it stops by this much, mm. Our choice.
@@ -52,10 +52,16 @@ pub(super) fn found(study: &Study<'_>, glares: &[Glare]) -> Option<Remedy> {
     let words = study.words();
     let now = pressing(study).1;
     study.say_only(words);
+    // What helps a crop may not harm the picture it is cut from.
+    let whole = |layout: &Layout| {
+        let cut = study.crop().is_some();
+        cut.then(|| pressing(&Study::new(layout)).1)
+    };
+    let before_whole = whole(study.layout());
     let good = |made: Try| {
         let then = study.changed(&made.after);
         let (still, count) = pressing(&then);
-        (!still && count < now).then(|| {
+        (!still && count < now && whole(&made.after) <= before_whole).then(|| {
             let after = left(&then, &ids, glares);
             let args = [
                 ("before", Arg::Text(percent(before))),
@@ -120,7 +126,8 @@ fn carded(study: &Study<'_>, glares: &[Glare]) -> Option<Try> {
         let seen = glares.iter().flat_map(Glare::points);
         seen.map(|p| (p - under).dot(out)).fold(0.0, f64::max)
     };
-    let frame = &study.scene().frame;
+    // Beyond the whole picture, of which a crop in view is only a part.
+    let frame = Region::from_polygon(&frame_outline(&layout.frame)).ok()?;
     let card = (1..=(FARTHEST / APART) as i32).find_map(|n| {
         let plane = beyond + APART * f64::from(n);
         let card = stopping(glares, under, out, plane)?;

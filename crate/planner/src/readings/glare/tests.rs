@@ -3,7 +3,7 @@ use crate::layout::{
     Card, CardKind, Extra, Finish, Id, Item, Layout, LightShape, MAX_CARDS, Point, Role, Turn,
 };
 use crate::readings::samples::{after, laid, read, said};
-use crate::readings::{Finding, State, Study, live};
+use crate::readings::{Finding, State, Study, live, report};
 
 /// Soup in the middle of the picture, right under the lens, so wide.
 fn soup(diameter: i32) -> Layout {
@@ -223,4 +223,44 @@ fn a_drag_reads_the_same_figures_as_rest() {
     let rest = said(&layout, "glare:camera").expect("mirrored");
     let found = moving.findings.iter().find(|f| f.key == rest.key);
     assert_eq!(found.map(|f| f.figure), Some(rest.figure));
+}
+
+#[test]
+fn with_a_crop_in_view_it_is_of_what_the_crop_keeps() {
+    // The camera is mirrored in 70 mm of a disc of 200: 12.25% of it, and of
+    // the half that a crop keeps, whose edge runs through its middle, as much.
+    let mut layout = laid(
+        r##""items":[{"id":1,"number":1,"name":"soup","prop":"soup","height":0,"at":[600,450],
+        "finish":"liquid","size":{"shape":"disc","diameter":200},"role":"support"}],
+        "crops":[{"id":9,"name":"left","ratio":[1,1],"at":[350,450],"width":500},
+        {"id":10,"name":"off","ratio":[1,1],"at":[315,450],"width":500},
+        {"id":11,"name":"away","ratio":[1,1],"at":[250,450],"width":300}]"##,
+    );
+    let figure = |layout: &Layout, crop: u16| {
+        let study = Study::new(layout).viewing(Id(crop));
+        let found = report(&study, true).findings;
+        found.into_iter().find(|f| f.key == "glare:camera")
+    };
+    let whole = said(&layout, "glare:camera").expect("an eighth");
+    assert!((whole.figure - 12.25).abs() < 0.1, "{}", whole.figure);
+    let half = figure(&layout, 9).expect("an eighth of the half");
+    assert!((half.figure - 12.25).abs() < 0.1, "{}", half.figure);
+    let first = half.working.first().expect("lines");
+    assert!(first.contains("“left”"), "{first}");
+    // Cut 35 mm left of its middle, nothing of the mirrored camera is kept.
+    assert!(figure(&layout, 10).is_none(), "beside the mirrored camera");
+    assert!(figure(&layout, 11).is_none(), "beside the soup");
+    // A remedy is of the crop too, and keeps its word there.
+    let remedy = half.remedy.clone().expect("it can be moved");
+    let then = after(&layout, &half);
+    let left = figure(&then, 9).map_or(0.0, |f| f.figure);
+    assert!(
+        (left - remedy.after).abs() < 1e-9 || left == 0.0,
+        "{left}: {remedy:?}"
+    );
+    layout.crops.clear();
+    assert!(
+        figure(&layout, 9).is_some(),
+        "no such crop: the whole frame"
+    );
 }

@@ -7,37 +7,41 @@
 use super::super::finding::{Finding, Mark, Remedy, State};
 use super::super::rules::{LEAN_AIRY, LEAN_FOCUS};
 use super::super::study::Study;
+use super::deeper;
 use crate::edit::Edit;
 use crate::layout::{Format, Id, Layout, Role};
 use crate::optics::{Lens, STOPS, View, airy, depth_of_field, focus_for, magnification};
 use crate::scene::{rise, tallest};
-use crate::words::{Arg, fixed, length, rounded, say};
+use crate::words::{Arg, fixed, length, rounded, say, whole};
 
 /// What most lenses for table pictures close to, tenths of an f-number (from
 /// memory).
 const CLOSED: i32 = 220;
+/// No more exposures than this are counted: a lens wide open close up would
+/// take any number.
+const MOST_EXPOSURES: f64 = 99.0;
 
 /// What is to be sharp, and what is; mm from the lens.
-struct Depth {
+pub(super) struct Depth {
     lens: Lens,
     /// Lens above the table.
     height: f64,
     /// The tallest thing, and how high it reaches.
-    tallest: (Id, f64),
+    pub(super) tallest: (Id, f64),
     /// The f-number that is set.
-    stop: f64,
+    pub(super) stop: f64,
     /// Where it focuses above the table.
     focus: f64,
     /// The f-number that holds everything, focused where that is least.
-    needed: f64,
+    pub(super) needed: f64,
     /// Where that is above the table.
     best: f64,
     /// What is sharp; none where it cannot focus so high.
     sharp: Option<[f64; 2]>,
 }
 
-fn depth(layout: &Layout, view: View) -> Option<Depth> {
-    let View::Lens { height, .. } = view else {
+pub(super) fn depth(layout: &Layout) -> Option<Depth> {
+    let View::Lens { height, .. } = View::of(layout) else {
         return None;
     };
     let lens = Lens::of(&layout.camera);
@@ -67,7 +71,8 @@ impl Depth {
         [top, self.height - far].map(|mm| mm.max(0.0))
     }
 
-    fn short(&self) -> f64 {
+    /// How much is not sharp, at the worse end, mm.
+    pub(super) fn short(&self) -> f64 {
         let [top, foot] = self.missing();
         top.max(foot)
     }
@@ -78,10 +83,20 @@ impl Depth {
         let within = STOPS.iter().filter(|tenths| **tenths <= CLOSED);
         within.copied().find(|tenths| holds(&tenths))
     }
+
+    /// Whether there is an aperture that holds everything: any it closes to,
+    /// and of a phone the one it has.
+    pub(super) fn can_be_held(&self, layout: &Layout) -> bool {
+        if layout.camera.format == Format::Phone {
+            self.needed <= self.stop
+        } else {
+            self.held_by().is_some()
+        }
+    }
 }
 
 pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
-    let Some(depth) = depth(study.layout(), study.scene().view) else {
+    let Some(depth) = depth(study.layout()) else {
         return Vec::new();
     };
     let mut out = vec![held(study, &depth, settled)];
@@ -113,7 +128,11 @@ fn held(study: &Study<'_>, depth: &Depth, settled: bool) -> Finding {
     f.sentence = study.sentence(|| sentence(study, depth, state.0));
     f.working = study.tell(|| working(layout, depth));
     if settled && state.0 == State::LookAgain {
-        f.remedy = remedy(study, depth, short);
+        f.remedy = if depth.can_be_held(layout) {
+            remedy(study, depth, short)
+        } else {
+            deeper::found(study, depth).or_else(|| remedy(study, depth, short))
+        };
     }
     f
 }
@@ -172,6 +191,16 @@ fn working(layout: &Layout, depth: &Depth) -> Vec<String> {
         ("top", text(depth.tallest.1)),
     ];
     lines.push(say("working-focus-needed", &args));
+    if !depth.can_be_held(layout) {
+        // Each exposure is sharp over as much of what is asked for, told in one
+        // over the distance, as its f-number is of the one needed.
+        let count = (depth.needed / depth.stop).ceil().min(MOST_EXPOSURES);
+        let args = [
+            ("count", Arg::Text(whole(count))),
+            ("stop", Arg::Text(rounded(depth.stop))),
+        ];
+        lines.push(say("working-focus-several", &args));
+    }
     lines.extend(airy_line(depth));
     lines
 }
@@ -189,7 +218,7 @@ fn remedy(study: &Study<'_>, depth: &Depth, short: f64) -> Option<Remedy> {
     if let Some(tenths) = stop {
         after.camera.aperture = tenths;
     }
-    let then = self::depth(&after, study.scene().view)?;
+    let then = self::depth(&after)?;
     if after == *layout || then.short() >= short {
         return None;
     }
@@ -253,18 +282,18 @@ fn diffraction(study: &Study<'_>, depth: &Depth, settled: bool) -> Option<Findin
             .collect()
     });
     if settled {
-        f.remedy = opened(study, depth, layout);
+        f.remedy = opened(depth, layout);
     }
     Some(f)
 }
 
 /// The widest common f-number that holds everything and blurs less.
-fn opened(study: &Study<'_>, depth: &Depth, layout: &Layout) -> Option<Remedy> {
+fn opened(depth: &Depth, layout: &Layout) -> Option<Remedy> {
     let tenths = depth.held_by()?;
     let mut after = layout.clone();
     after.camera.aperture = tenths;
     after.camera.focus_height = None;
-    let then = self::depth(&after, study.scene().view)?;
+    let then = self::depth(&after)?;
     let (_, share) = disc(&then)?;
     if tenths >= layout.camera.aperture || share >= LEAN_AIRY.edges[0] {
         return None;

@@ -5,6 +5,7 @@
 //! table (Mahun, *Photogrammetry*, ch. C). What a lean hides is the area of
 //! the dish's outline under the other's as the lens sees both, less what lies
 //! over it from above already. Focus: see `focus`.
+mod deeper;
 mod focus;
 mod remedy;
 #[cfg(test)]

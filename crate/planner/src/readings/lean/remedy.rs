@@ -153,7 +153,7 @@ pub(super) fn moved(study: &Study<'_>, id: Id, by: DVec2) -> Option<Try> {
 }
 
 /// Longer lenses at hand, which stand higher, as far as the ceiling lets them.
-fn longer(study: &Study<'_>) -> Vec<Try> {
+pub(super) fn longer(study: &Study<'_>) -> Vec<Try> {
     let layout = study.layout();
     let all = at_hand(&layout.camera).into_iter();
     all.filter(|focal| *focal > layout.camera.focal)

@@ -66,8 +66,8 @@ pub(in super::super) fn tops(
         say(id, &args)
     });
     f.working = study.tell(|| vec![say("working-lean-crop", &[])]);
-    if let (true, [one]) = (settled, past.as_slice()) {
-        f.remedy = inside(study, crop, kept, one, &f);
+    if settled {
+        f.remedy = inside(study, crop, kept, &past, &f);
     }
     Some(f)
 }
@@ -103,21 +103,47 @@ fn past(study: &Study<'_>, crop: &Crop, leaning: Leaning) -> Option<Past> {
     (over >= side * LEAN_CROP.edges[0]).then_some(Past { leaning, over, out })
 }
 
-/// The thing moved in from the line, or something lower in its place.
+/// A stack moved in from the line. What stands nearer to the middle also leans
+/// less, so as far as its top is past it is enough.
+fn moved(study: &Study<'_>, crop: &Crop, past: &Past) -> Option<remedy::Try> {
+    let picture = study.picture_of(Some(crop));
+    let inwards = -past.out * (past.over + CLEAR);
+    let by = picture.on_table(inwards) - picture.on_table(DVec2::ZERO);
+    remedy::moved(study, past.leaning.id, by)
+}
+
+/// All of several moved in, one after the other.
+fn all_moved(study: &Study<'_>, crop: &Crop, past: &[Past]) -> Option<remedy::Try> {
+    let mut after = study.layout().clone();
+    for one in past {
+        let next = moved(&study.changed(&after), crop, one)?.1;
+        after = next;
+    }
+    let mut names: Vec<String> = past.iter().map(|p| study.name(p.leaning.id)).collect();
+    names.dedup();
+    let things = Arg::Text(listed(&names));
+    let crop = Arg::Name(crop.name.clone());
+    let act = say("act-in-from-edge", &[("things", things), ("crop", crop)]);
+    Some((act, after))
+}
+
+/// The things moved in from the line, something lower in the place of one, or a
+/// longer lens, from which all lean less.
 fn inside(
     study: &Study<'_>,
     crop: &Crop,
     kept: &[Id],
-    past: &Past,
+    past: &[Past],
     finding: &Finding,
 ) -> Option<Remedy> {
-    let picture = study.picture_of(Some(crop));
-    let id = past.leaning.id;
-    // What stands nearer to the middle also leans less, so this is enough.
-    let inwards = -past.out * (past.over + CLEAR);
-    let by = picture.on_table(inwards) - picture.on_table(DVec2::ZERO);
-    let mut tries: Vec<remedy::Try> = remedy::moved(study, id, by).into_iter().collect();
-    tries.extend(remedy::lower(study, id));
+    let mut tries: Vec<remedy::Try> = Vec::new();
+    if let [one] = past {
+        tries.extend(moved(study, crop, one));
+        tries.extend(remedy::lower(study, one.leaning.id));
+    } else {
+        tries.extend(all_moved(study, crop, past));
+    }
+    tries.extend(remedy::longer(study));
     tries.into_iter().find_map(|(act, after)| {
         let changed = study.changed(&after);
         changed.say_only(Words::None);
@@ -136,9 +162,53 @@ fn inside(
 /// Whether a change spoils a crop or leans over a dish that was free.
 fn spoils(study: &Study<'_>, after: &crate::layout::Layout, finding: &Finding) -> bool {
     let changed = study.changed(after);
-    let over = |study: &Study<'_>| {
-        let id = finding.about[0];
-        super::hidden(study, id).first().map_or(0.0, |o| o.1)
+    let over = |study: &Study<'_>, id: Id| {
+        let hidden = super::hidden(study, id);
+        hidden.first().map_or(0.0, |o| o.1.max(0.0))
     };
-    super::super::crops::spoils(study, after) || over(&changed) > over(study).max(0.0)
+    let leans = |id: &Id| over(&changed, *id) > over(study, *id);
+    super::super::crops::spoils(study, after) || finding.about.iter().any(leans)
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::layout::Layout;
+    use crate::readings::samples::{after, laid, said};
+
+    /// Two posts 400 mm high whose tops are seen from 880 to 1035.5, and a crop
+    /// that ends at 1012.
+    fn two() -> Layout {
+        let post = |id: u16, y: i32| {
+            format!(
+                r#"{{"id":{id},"number":{id},"name":"post {id}","prop":"nothing-known","height":400,
+                "at":[900,{y}],"size":{{"shape":"rect","width":40,"depth":40}}}}"#
+            )
+        };
+        laid(&format!(
+            r#""items":[{},{}],"rig":{{"ceiling":6000}},
+            "crops":[{{"id":9,"name":"page","ratio":[1,1],"at":[712,450],"width":600}}]"#,
+            post(1, 380),
+            post(2, 520)
+        ))
+    }
+
+    #[test]
+    fn several_tops_past_a_line_are_moved_in_or_take_a_longer_lens() {
+        let mut layout = two();
+        let f = said(&layout, "lean:crop:9").expect("two tops");
+        assert!(f.sentence.contains('2'), "{}", f.sentence);
+        let moved = after(&layout, &f);
+        for (then, now) in moved.items.iter().zip(&layout.items) {
+            assert!(then.at.x < now.at.x, "{:?}", f.remedy);
+        }
+        assert!(said(&moved, "lean:crop:9").is_none(), "cured");
+        layout.items[1].locked = true;
+        let f = said(&layout, "lean:crop:9").expect("two tops");
+        let longer = after(&layout, &f);
+        assert!(longer.camera.focal > 50, "{:?}", f.remedy);
+        assert!(said(&longer, "lean:crop:9").is_none(), "cured");
+        layout.rig.ceiling = 2_600;
+        let f = said(&layout, "lean:crop:9").expect("two tops");
+        assert!(f.remedy.is_none(), "{:?}", f.remedy);
+    }
 }

@@ -92,8 +92,9 @@ fn figure_of(study: &Study<'_>) -> Option<f64> {
 
 /// Formula, window and each dish in stops over the hero.
 fn working(study: &Study<'_>, found: &[Dish]) -> Vec<String> {
-    let reference = super::reference(found);
-    let mut lines = vec![say("working-light", &[])];
+    let reference = super::reference(study, found);
+    let mut lines: Vec<String> = study.of_crop().into_iter().collect();
+    lines.push(say("working-light", &[]));
     lines.extend(sill(study));
     lines.extend(found.iter().filter_map(|dish| {
         let over = crate::light::stops(dish.light, reference)?;

@@ -21,6 +21,7 @@ use super::finding::Finding;
 use super::study::Study;
 use crate::layout::{Id, Item, Role};
 use crate::scene::{Lit, effective_role, rise, root, vessel_of};
+use crate::shape::{Region, frame_outline};
 use crate::words;
 
 pub(super) use lines::stop_lines;
@@ -62,15 +63,19 @@ struct Dish {
 
 /// Main dishes in the picture, the lowest of each stack, in id order.
 fn dishes(study: &Study<'_>) -> Vec<Dish> {
-    let (layout, scene, lit) = (study.layout(), study.scene(), study.lit());
+    within(study, &study.scene().frame)
+}
+
+/// Likewise in a part of the table.
+fn within(study: &Study<'_>, shown: &Region) -> Vec<Dish> {
+    let (layout, lit) = (study.layout(), study.lit());
     let chief = |role: Role| matches!(role, Role::Hero | Role::Support);
     let borne_by_one = |item: &Item| {
         let below = layout.items.iter().find(|i| Some(i.id) == item.on);
         below.is_some_and(|below| chief(effective_role(layout, below)))
     };
-    let main = |item: &&Item| {
-        chief(item.role) && !borne_by_one(item) && scene.frame.contains(item.at.vec())
-    };
+    let main =
+        |item: &&Item| chief(item.role) && !borne_by_one(item) && shown.contains(item.at.vec());
     let mut found: Vec<Dish> = layout
         .items
         .iter()
@@ -131,7 +136,17 @@ fn spots(study: &Study<'_>, item: &Item) -> impl Iterator<Item = DVec3> {
 }
 
 /// What is exposed right: the hero, or the mean of the main dishes without one.
-fn reference(dishes: &[Dish]) -> f64 {
+/// A crop is cut from the whole picture, and exposed as that is.
+fn reference(study: &Study<'_>, found: &[Dish]) -> f64 {
+    if study.crop().is_none() || found.iter().any(|d| d.hero) {
+        return right(found);
+    }
+    let frame = Region::from_polygon(&frame_outline(&study.layout().frame));
+    let whole = within(study, &frame.unwrap_or_default());
+    right(if whole.is_empty() { found } else { &whole })
+}
+
+fn right(dishes: &[Dish]) -> f64 {
     let hero = dishes.iter().find(|d| d.hero).map(|d| d.light);
     hero.unwrap_or_else(|| {
         let sum: f64 = dishes.iter().map(|d| d.light).sum();
@@ -151,7 +166,7 @@ fn counted_from(study: &Study<'_>, dishes: &[Dish]) -> (f64, Option<Id>) {
 /// The light that is exposed for; none when the main dishes are dark.
 pub(super) fn exposed_for(study: &Study<'_>) -> Option<f64> {
     let found = dishes(study);
-    let light = reference(&found);
+    let light = reference(study, &found);
     (light > DARK).then_some(light)
 }
 

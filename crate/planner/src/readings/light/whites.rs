@@ -25,7 +25,7 @@ const HEADROOM: f64 = 0.5;
 /// Stops left before each pale thing clips, the least first.
 fn left(study: &Study<'_>, found: &[Dish]) -> Vec<(Id, f64)> {
     let (layout, lit) = (study.layout(), study.lit());
-    let reference = reference(found);
+    let reference = reference(study, found);
     let mut out: Vec<(Id, f64)> = Vec::new();
     let mut add = |id: Id, tone: f64, light: f64| {
         if let Some(over) = crate::light::stops(tone * light, reference) {

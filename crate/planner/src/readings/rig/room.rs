@@ -123,8 +123,9 @@ pub(super) fn mast(study: &Study<'_>, stand: &Stand) -> Option<Finding> {
     })
 }
 
-/// Where a mast or a leg would go through the table: how far in, and where.
-fn worst_through(l: &Layout, stand: &Stand) -> Option<(f64, DVec2)> {
+/// Where a mast or a leg would go through the table, or a leg under it: how far
+/// in from its edge, and where.
+fn worst(l: &Layout, stand: &Stand, through: bool) -> Option<(f64, DVec2)> {
     let table = table_outline(&l.table, CHORD_ERROR);
     let top = f64::from(l.table.height);
     let radius = f64::from(l.rig.foot_radius);
@@ -140,7 +141,7 @@ fn worst_through(l: &Layout, stand: &Stand) -> Option<(f64, DVec2)> {
                 } else {
                     leg_height(radius * f64::from(n) / 20.0, radius)
                 };
-                if high > top && contains(&table, at) {
+                if (high > top) == through && contains(&table, at) {
                     let deep = to_edge(&table, at);
                     if worst.is_none_or(|w| deep > w.0) {
                         worst = Some((deep, at));
@@ -154,12 +155,14 @@ fn worst_through(l: &Layout, stand: &Stand) -> Option<(f64, DVec2)> {
 
 /// Whether a mast or a leg would go through the table.
 pub(super) fn through(l: &Layout, stand: &Stand) -> bool {
-    worst_through(l, stand).is_some()
+    worst(l, stand, true).is_some()
 }
 
 /// A stand that goes through the table.
 pub(super) fn table(study: &Study<'_>, stand: &Stand) -> Option<Finding> {
-    let (deep, at) = worst_through(study.layout(), stand)?;
+    let Some((deep, at)) = worst(study.layout(), stand, true) else {
+        return under(study, stand);
+    };
     let on_mast = stand.masts.iter().any(|m| m.distance(at) < 1.0);
     let id = if on_mast {
         "rig-through"
@@ -169,6 +172,17 @@ pub(super) fn table(study: &Study<'_>, stand: &Stand) -> Option<Finding> {
     let state = (State::WontWork, 1);
     let figures = [("deep", deep)];
     let mut f = finding(study, &RIG_TABLE, "rig:table", state, deep, (id, &figures));
+    f.marks = vec![Mark::Ring { at, radius: 60.0 }];
+    Some(f)
+}
+
+/// A leg that merely stands under the table, as a note.
+fn under(study: &Study<'_>, stand: &Stand) -> Option<Finding> {
+    let told = study.tells_all().then_some(study.layout())?;
+    let (deep, at) = worst(told, stand, false)?;
+    let state = (State::Holds, 3);
+    let tell = ("rig-leg-under", &[("deep", deep)][..]);
+    let mut f = finding(study, &RIG_TABLE, "rig:under", state, deep, tell);
     f.marks = vec![Mark::Ring { at, radius: 60.0 }];
     Some(f)
 }

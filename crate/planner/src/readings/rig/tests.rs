@@ -162,6 +162,11 @@ fn a_mast_through_the_table_wont_work_and_one_beside_it_does() {
     assert!(f.sentence.contains("leg"), "{}", f.sentence);
     low.table.height = 300;
     assert!(said(&low, "rig:table").is_none(), "under it");
+    let f = said(&low, "rig:under").expect("a note");
+    assert_eq!(f.state, State::Holds, "{}", f.sentence);
+    // The lead leg's end, 480 mm from a mast 150 mm off the edge.
+    assert!((f.figure - 330.0).abs() < 1.0, "{}", f.figure);
+    assert!(said(&standing(1_000), "rig:under").is_none(), "beside it");
 }
 
 #[test]
