@@ -101,7 +101,7 @@ fn a_lens_longer_than_the_room() {
 #[test]
 fn a_thing_taller_than_the_camera() {
     // The lens stands 50·(1 + 1050 ÷ 36) = 1508.3 mm above the table.
-    for height in [1_500, 1_508, 1_509, 2_000, 3_000] {
+    for height in [1_500, 1_508, 1_509, 2_000] {
         let layout = table(|file| file["items"][2]["height"] = height.into());
         let found = finite(&layout, "a tall post");
         if height > 1_508 {

@@ -8,7 +8,7 @@ use crate::words::{Arg, length, rounded, say};
 /// The camera is raised and lowered by this much, mm.
 const HEIGHT_STEP: i32 = 50;
 /// Narrowest frame, mm.
-const NARROWEST: i32 = 50;
+pub const NARROWEST: i32 = 50;
 /// A height within this of a step counts as on it, mm: the frame's width is
 /// in whole millimetres.
 const ON_STEP: f64 = 4.0;

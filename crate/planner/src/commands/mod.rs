@@ -40,7 +40,7 @@ pub use again::{repeat, repeat_along, repeat_round};
 pub use arrange::{InLine, align, equal_gaps, swap, swaps};
 pub use away::remove;
 pub use board::set_surface;
-pub use camera::{Dial, focus_evenly, keep_lens, set_format, set_pixels, step_camera};
+pub use camera::{Dial, NARROWEST, focus_evenly, keep_lens, set_format, set_pixels, step_camera};
 pub use cards::add_card;
 pub(crate) use cards::stand_card;
 pub use crops::{Page, add_crop, add_page, add_print, keep_copy_space, must_show};

@@ -4,6 +4,7 @@ use super::super::finding::{Finding, Remedy};
 use super::super::study::{Study, Words};
 use super::super::{fit, lean};
 use super::{Placed, cured, laid_down, moved, spoils};
+use crate::commands::NARROWEST;
 use crate::edit::Edit;
 use crate::layout::{Crop, Layout, Point};
 use crate::optics::at_hand;
@@ -72,6 +73,9 @@ fn bleed(crop: &Crop) -> f64 {
 fn closer(study: &Study<'_>, placed: &Placed<'_>, needed: f64) -> Option<(Remedy, f64)> {
     let layout = placed.layout;
     let width = (f64::from(layout.frame.width) / needed).floor();
+    if width < f64::from(NARROWEST) {
+        return None;
+    }
     let mut after = layout.clone();
     after.frame.width = width as i32;
     let size = DVec2::new(width, after.frame.height());
