@@ -6,6 +6,8 @@
 //! things (`light::seen_share`), and a first bounce off white cards. What lies
 //! in a vessel is lit through its mouth. Stops are base-2 logarithms of ratios. More than a stop between main dishes, and the
 //! shares in shadow, are our choice.
+#[cfg(test)]
+mod cropped_tests;
 mod falls;
 mod lines;
 mod remedy;

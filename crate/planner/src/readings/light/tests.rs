@@ -5,7 +5,7 @@ use crate::readings::{Mark, State, Study, live};
 
 /// A dark hero on the left and a dish on the right, 600 mm apart, under a
 /// window at 9 o'clock.
-fn two() -> Layout {
+pub(super) fn two() -> Layout {
     let dishes = [
         disc(1, 300, 450, 200, "hero"),
         disc(2, 900, 450, 200, "support"),
@@ -388,40 +388,4 @@ fn under_two_main_dishes_the_lines_count_from_the_hero_or_the_middle_and_say_so(
     layout.light.height_above_table = 50;
     layout.light.height = 10;
     assert!(said(&layout, "light:dark").is_none(), "no dish to be dark");
-}
-
-#[test]
-fn with_a_crop_in_view_its_dishes_alone_are_compared_and_exposed_as_the_picture_is() {
-    use crate::layout::Id;
-    use crate::readings::report;
-    let mut layout = two();
-    layout.light.distance = 1_000;
-    let more = crate::layout::Item {
-        id: Id(3),
-        at: crate::layout::Point::new(700, 450),
-        ..layout.items[1].clone()
-    };
-    layout.items.push(more);
-    let file = layout.to_json().replace(
-        "\"crops\": []",
-        "\"crops\": [{\"id\":9,\"name\":\"right\",\"ratio\":[1,1],\"at\":[850,450],\"width\":500}]",
-    );
-    let layout = crate::layout::open(&file).expect("sound");
-    assert_eq!(layout.crops.len(), 1, "a crop without the hero");
-    let whole = said(&layout, "light").expect("three dishes");
-    let found = report(&Study::new(&layout).viewing(Id(9)), true).findings;
-    let right = found.iter().find(|f| f.key == "light").expect("two dishes");
-    assert!(
-        right.figure < whole.figure,
-        "{} and {}",
-        right.figure,
-        whole.figure
-    );
-    assert_eq!(right.about.len(), 2, "{}", right.sentence);
-    assert!(!right.about.contains(&Id(1)), "the hero is not in it");
-    // Each of them is as many stops under the hero as in the whole picture.
-    for line in right.working.iter().filter(|l| l.contains("dish")) {
-        assert!(whole.working.contains(line), "{line}: {:?}", whole.working);
-    }
-    assert!(right.working[0].contains("“right”"), "{:?}", right.working);
 }
