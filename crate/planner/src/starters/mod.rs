@@ -25,6 +25,8 @@ pub fn harbour_supper() -> Layout {
 }
 
 #[cfg(test)]
+mod breakfast;
+#[cfg(test)]
 mod mirrors;
 #[cfg(test)]
 mod story;

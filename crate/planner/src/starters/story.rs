@@ -5,17 +5,17 @@ use crate::layout::{Crop, Id, Layout, Point, Turn};
 use crate::readings::{Finding, State, Study, report, scores};
 
 /// Everything there is to say, with remedies.
-fn read(layout: &Layout) -> Vec<Finding> {
+pub(super) fn read(layout: &Layout) -> Vec<Finding> {
     report(&Study::new(layout), true).findings
 }
 
 /// The finding of this key.
-fn said(layout: &Layout, key: &str) -> Option<Finding> {
+pub(super) fn said(layout: &Layout, key: &str) -> Option<Finding> {
     read(layout).into_iter().find(|f| f.key == key)
 }
 
 /// The layout after a finding's remedy.
-fn cured(layout: &Layout, finding: &Finding) -> Layout {
+pub(super) fn cured(layout: &Layout, finding: &Finding) -> Layout {
     let remedy = finding.remedy.as_ref().expect("a cure");
     let mut after = layout.clone();
     remedy.edit.apply_checked(&mut after).expect("it fits");
