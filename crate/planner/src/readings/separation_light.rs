@@ -279,14 +279,10 @@ fn given_back(study: &Study<'_>, parts: &[(Id, PartKind)], before: f64) -> Optio
     let far = study.item(parts[0].0).map(|i| i.at.vec())?;
     light::changes(study, far).into_iter().find_map(|attempt| {
         let then = study.changed(&attempt.after);
-        let exposed = exposed_for(&then)?;
-        let own = then.walks_by_number().iter().filter(|walk| {
-            let piece = &then.scene().pieces[walk.piece];
-            parts.contains(&(piece.owner, piece.part))
-        });
-        let each = own.map(|walk| after(&then, walk, exposed).taken);
-        let left = each.fold(0.0, f64::max);
-        (left < TAKEN_FROM[1]).then(|| {
+        let still = taken(&then, false);
+        // What is given back here may be taken there.
+        let left = still.as_ref().map_or(0.0, |f| f.figure / 100.0);
+        still.is_none_or(|f| !f.is_pressing()).then(|| {
             let args = [
                 ("before", Arg::Text(percent(before))),
                 ("after", Arg::Text(percent(left))),
