@@ -1,5 +1,5 @@
-// Measures what the worker does while the table of sixty dishes is dragged and
-// after each edit, and how long the page takes to show it, from outside both.
+// Measures what the worker does while the table of sixty dishes, or the
+// demonstration table with its four crops, is dragged and after each edit, and how long the page takes to show it, from outside both.
 
 import { calibrate, handle, share, toucher } from "./measure.mjs";
 import { renderers, slow } from "./slow.mjs";
@@ -97,8 +97,23 @@ export async function openFile(page, file, things) {
   await page.waitForTimeout(1000);
 }
 
+/** The demonstration table, at work. */
+async function openSupper(page) {
+  await page.locator(".first .solid").tap();
+  await page.getByRole("button", { name: "Table", exact: true }).tap();
+  await page.locator(".late").waitFor({ state: "detached" });
+  await page.waitForTimeout(1000);
+}
+
 /** Live and settled steps, every thread of the page slowed down. */
-export async function readings(chromium, url, slowed) {
+export const readings = (chromium, url, slowed) =>
+  read({ chromium, url, slowed }, "60", (page) => openFile(page, process.env.OVERSPREAD_TABLE, 60));
+
+/** The same of the demonstration table. */
+export const supper = (chromium, url, slowed) =>
+  read({ chromium, url, slowed }, "supper", openSupper);
+
+async function read({ chromium, url, slowed }, name, open) {
   const context = await chromium.newContext({ ...phone, serviceWorkers: "block" });
   await context.addInitScript(watchPage);
   await context.route(/worker-[0-9a-f]+\.js$/, async (route) => {
@@ -109,7 +124,7 @@ export async function readings(chromium, url, slowed) {
   const page = await context.newPage();
   await page.goto(url);
   await page.waitForSelector("html[data-core=ready]");
-  await openFile(page, process.env.OVERSPREAD_TABLE, 60);
+  await open(page);
   const [worker] = page.workers();
   const touch = toucher(await context.newCDPSession(page));
   const { x, y } = await handle(page, touch);
@@ -144,14 +159,15 @@ export async function readings(chromium, url, slowed) {
     // Other programs come and go while it is measured.
     const unit = (unitBefore + (await measure())) / 2;
     const row = (what, figure) => rows.push({ what, figure, unit: "ms", calibration: unit });
-    row("readings, fixed sum", unit);
-    row("live step/60 in the worker, median", share(live, 0.5));
-    row("live step/60 in the worker, p95", share(live, 0.95));
-    row("finger moved to marks shown/60, median", share(shown, 0.5));
-    row("finger moved to marks shown/60, p95", share(shown, 0.95));
-    row("settled/60 in the worker, median", share(settled, 0.5));
-    row("settled/60 in the worker, p95", share(settled, 0.95));
-    row("settled/60, longest slice", Math.max(...slices));
+    row(`readings/${name}, fixed sum`, unit);
+    row(`live step/${name} in the worker, median`, share(live, 0.5));
+    row(`live step/${name} in the worker, p95`, share(live, 0.95));
+    row(`finger moved to marks shown/${name}, median`, share(shown, 0.5));
+    row(`finger moved to marks shown/${name}, p95`, share(shown, 0.95));
+    row(`settled/${name} in the worker, median`, share(settled, 0.5));
+    row(`settled/${name} in the worker, p95`, share(settled, 0.95));
+    row(`settled/${name}, slice, p95`, share(slices, 0.95));
+    row(`settled/${name}, longest slice`, Math.max(...slices));
   } finally {
     await goOn();
     await context.close();

@@ -1,7 +1,7 @@
 // Measures the built page in Chromium, at full speed and with its processor
 // slowed down, and prints rows of `{ what, slowed, figure, unit, calibration? }` as JSON.
 
-import { openFile, readings } from "./bench-readings.mjs";
+import { openFile, readings, supper } from "./bench-readings.mjs";
 import { calibrate, handle, share, toucher } from "./measure.mjs";
 import { browser, phone, serve } from "./support.mjs";
 
@@ -110,7 +110,7 @@ const chromium = await browser();
 try {
   const rows = [];
   for (const slowed of [1, SLOWED]) {
-    for (const measure of [starts, drag, largeDrag, readings]) {
+    for (const measure of [starts, drag, largeDrag, readings, supper]) {
       const found = await measure(chromium, site.url, slowed);
       rows.push(...found.map((row) => ({ ...row, slowed })));
     }

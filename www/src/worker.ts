@@ -10,6 +10,10 @@ let planner: Planner;
 let revision = 0;
 let shown: View = { noHands: false, crop: 0, key: "", crops: -1, lens: false };
 let due = false;
+/** Whether the newest layout is being read. */
+let begun = false;
+/** How long it is read at a time before anything else is heard, ms. */
+const SLICE = 20;
 
 const tell = (answer: Answer): void => postMessage(answer);
 
@@ -17,16 +21,25 @@ function marks(): Marks {
   return { numbers: planner.marks_numbers(), words: planner.marks_words() };
 }
 
-/** Reads once all that was asked up to now is taken in. */
+/** Reads from the beginning once all that was asked up to now is taken in. */
 function soon(): void {
+  begun = false;
   if (due) return;
   due = true;
   setTimeout(read);
 }
 
+/** Reads a little, and the rest later: what is asked meanwhile goes first. */
 function read(): void {
+  if (!begun) {
+    planner.begin_reading(shown.noHands, shown.crop);
+    begun = true;
+    return void setTimeout(read);
+  }
+  const until = performance.now() + SLICE;
+  const report = planner.read_on(() => performance.now() < until) as Report | undefined;
+  if (report === undefined) return void setTimeout(read);
   due = false;
-  const report = planner.read(shown.noHands, shown.crop) as Report;
   for (const finding of report.findings) {
     if (finding.remedy) finding.remedy.record = planner.remedy_record(finding.key);
   }

@@ -5,6 +5,7 @@
 //! To add one: write a function like those below and name it in the group.
 
 mod full_table;
+mod shadows;
 
 use std::hint::black_box;
 
@@ -13,8 +14,11 @@ use full_table::{AREA_EACH, laid};
 use glam::DVec2;
 use planner::colour::{Lab, ciede2000};
 use planner::commands::{SettingsWish, lay_places};
+use planner::layout::Role;
 use planner::readings::{Study, live, report};
 use planner::shape::{CHORD_ERROR, Region, disc, rect, visible};
+use planner::starters::harbour_supper;
+use shadows::Shadows;
 
 /// Things laid at the density of a full table.
 const COUNTS: [u32; 3] = [60, 200, 800];
@@ -106,12 +110,65 @@ fn live_step(criterion: &mut Criterion) {
     group.finish();
 }
 
+/// The same, shadows and all, of the demonstration table.
+fn live_step_of_supper(criterion: &mut Criterion) {
+    let layout = harbour_supper();
+    let study = Study::new(&layout);
+    black_box(report(&study, false));
+    let kept = study.keep();
+    let mut moved = layout.clone();
+    let hero = moved.items.iter_mut().find(|i| i.role == Role::Hero);
+    hero.expect("the supper has one").at.x += 10;
+    criterion.bench_function("live step of Harbour supper", |bencher| {
+        bencher.iter(|| live(&Study::after(black_box(&moved), &kept)));
+    });
+}
+
+/// All there is to say of the demonstration table and its four crops, remedies
+/// included: shadows, stops and glare among it.
+fn settled_supper(criterion: &mut Criterion) {
+    let layout = harbour_supper();
+    assert_eq!(layout.crops.len(), 4, "four crops are measured");
+    let mut group = criterion.benchmark_group("settled Harbour supper");
+    group.sample_size(10);
+    group.bench_function("four crops", |bencher| {
+        bencher.iter(|| report(&Study::new(black_box(&layout)), true));
+    });
+    group.finish();
+}
+
+/// The shadows of cans on places in their penumbras, by strips and by as many
+/// plain rays as it takes for the same error.
+fn shadow_costs(criterion: &mut Criterion) {
+    let mut group = criterion.benchmark_group("shadows by strips");
+    group.sample_size(20);
+    for count in COUNTS {
+        let shadows = Shadows::of(count);
+        group.bench_function(BenchmarkId::from_parameter(count), |bencher| {
+            bencher.iter(|| black_box(&shadows).strips());
+        });
+    }
+    group.finish();
+    let shadows = Shadows::of(COUNTS[0]);
+    let (to_a_side, rays, strips) = shadows.equal_error();
+    println!(
+        "{} rays: RMS {rays:.4}; strips: RMS {strips:.4}",
+        to_a_side * to_a_side
+    );
+    let mut group = criterion.benchmark_group("shadows by rays");
+    group.sample_size(10);
+    group.bench_function(BenchmarkId::from_parameter(COUNTS[0]), |bencher| {
+        bencher.iter(|| black_box(&shadows).rays(to_a_side));
+    });
+    group.finish();
+}
+
 /// All readings with their remedies, from nothing, as after a drag has ended.
 fn settled(criterion: &mut Criterion) {
     let mut group = criterion.benchmark_group("settled");
     group.sample_size(10);
-    // A full table and half of one: more are not laid for one picture.
-    for count in [COUNTS[0] / 2, COUNTS[0]] {
+    // Half a full table, a full one, and more than is laid for one picture.
+    for count in [COUNTS[0] / 2, COUNTS[0], COUNTS[1]] {
         let layout = laid(count as u16);
         group.bench_function(BenchmarkId::from_parameter(count), |bencher| {
             bencher.iter(|| report(&Study::new(black_box(&layout)), true));
@@ -140,7 +197,10 @@ criterion_group!(
     visible_areas,
     colour_differences,
     live_step,
+    live_step_of_supper,
     settled,
+    settled_supper,
+    shadow_costs,
     place_settings
 );
 criterion_main!(benches);

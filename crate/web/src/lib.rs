@@ -21,7 +21,7 @@ use planner::commands::{Carry, Drag, taken_by};
 use planner::drawing::View;
 use planner::edit::History;
 use planner::layout::{Id, Layout};
-use planner::readings::{Kept, Report};
+use planner::readings::{Kept, Report, Settling};
 use planner::scene::Scene;
 use planner::starters;
 use wasm_bindgen::prelude::*;
@@ -37,6 +37,8 @@ pub struct Planner {
     report: Option<Report>,
     /// What was made for it, to go on from after the next edit.
     kept: Option<Kept>,
+    /// What is being read.
+    settling: Option<Settling>,
     drag: Option<Drag>,
     /// Light, stand or photographer in hand.
     carry: Option<Carry>,
@@ -56,6 +58,7 @@ impl Planner {
             scene,
             report: None,
             kept: None,
+            settling: None,
             drag: None,
             carry: None,
             sheet: None,
@@ -73,6 +76,7 @@ impl Planner {
     pub(crate) fn changed(&mut self) {
         self.scene = Scene::of(self.history.layout(), None);
         self.report = None;
+        self.settling = None;
         self.drag = None;
         self.carry = None;
     }

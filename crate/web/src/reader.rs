@@ -4,7 +4,7 @@ use planner::commands::{move_by, move_picked, turn_by, turn_picked};
 use planner::drawing::Trims;
 use planner::layout::{Id, Layout};
 use planner::readings::{
-    Finding, Kept, Live as Figures, Mark, Report, Scores, Study, flat_marks, live, report, shifts,
+    Finding, Kept, Live as Figures, Mark, Report, Scores, Settling, Study, flat_marks, live, shifts,
 };
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
@@ -88,18 +88,31 @@ fn beside(key: &str, crops: Trims) -> bool {
 
 #[wasm_bindgen]
 impl Planner {
-    /// Reads the layout; `no_hands` reads the table before anyone reaches in.
-    /// Scores are of the crop in view, of the whole frame for 0.
+    /// Begins to read the layout, in slices; `no_hands` reads the table before
+    /// anyone reaches in. Scores are of the crop in view, of the whole frame for
+    /// 0. What was begun before is dropped.
+    pub fn begin_reading(&mut self, no_hands: bool, crop: u16) {
+        let table = no_hands.then(|| bare(self.now()));
+        let layout = table.as_ref().unwrap_or_else(|| self.now());
+        let begun = Settling::begin(layout, self.kept.as_ref(), Id(crop));
+        self.settling = Some(begun);
+    }
+
+    /// Reads on for as long as `go_on` says yes, one small piece at least; what
+    /// there is to say once all is read, nothing before.
     ///
     /// # Errors
     /// When the browser refuses to make the object.
-    pub fn read(&mut self, no_hands: bool, crop: u16) -> Result<JsValue, JsError> {
-        let table = no_hands.then(|| bare(self.now()));
-        let layout = table.as_ref().unwrap_or_else(|| self.now());
-        let study = studied(layout, self.kept.as_ref(), crop);
-        let read = report(&study, true);
-        self.kept = Some(study.keep());
-        object(self.report.insert(read))
+    pub fn read_on(&mut self, go_on: &js_sys::Function) -> Result<JsValue, JsError> {
+        let says = || {
+            let said = go_on.call0(&JsValue::NULL);
+            said.is_ok_and(|yes| yes.is_truthy())
+        };
+        let Some(report) = self.settling.as_mut().and_then(|s| s.step(&says)) else {
+            return Ok(JsValue::UNDEFINED);
+        };
+        self.kept = self.settling.take().map(Settling::keep);
+        object(self.report.insert(report))
     }
 
     /// The edit the remedy of a finding makes, as [`Planner::make_record`]

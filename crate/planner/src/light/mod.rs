@@ -14,5 +14,5 @@ pub use mirror::{Mirror, WATER, fresnel};
 pub use mirrored::{ARM, CAMERA, MIRRORED, Mirrored, PERSON};
 pub use occluder::Occluder;
 pub use rim::catches;
-pub use shade::{SCANS, seen_share, seen_share_within};
+pub use shade::{SCANS, may_shade, seen_share, seen_share_within};
 pub use source::Source;

@@ -11,7 +11,7 @@ const THINNED: [f64; 2] = [0.008, 2.0];
 const FEW: usize = 8;
 
 /// A solid between level sections, each one outline scaled about one axis.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Occluder {
     /// Whose it is.
     pub owner: Id,

@@ -55,7 +55,7 @@ pub fn seen_share_within(
     let reach = Reach::of(source, place);
     let mut scans: Option<Scans> = None;
     for occluder in occluders {
-        if !reach.meets(occluder) || skip(occluder) {
+        if skip(occluder) || !reach.meets(occluder) {
             continue;
         }
         if occluder.holds(place) {
@@ -89,6 +89,14 @@ fn opening(source: &Source, place: DVec3, away: f64, ring: &[DVec3]) -> Vec<DVec
         DVec2::new(on.dot(source.across) / across, on.dot(source.up) / up)
     };
     seen.iter().map(flat).collect()
+}
+
+/// Whether any of these may come between a place and the light: what may not
+/// changes nothing about its share.
+#[must_use]
+pub fn may_shade(source: &Source, place: DVec3, occluders: &[Occluder]) -> bool {
+    let reach = Reach::of(source, place);
+    occluders.iter().any(|occluder| reach.meets(occluder))
 }
 
 /// A first, generous answer on what can stand between a place and the light.

@@ -16,7 +16,7 @@ use super::study::Study;
 use crate::colour::{Family, Lab, STRONG_FROM, Shade, Swatch, chroma, family, hyab, palette, srgb};
 use crate::edit::Edit;
 use crate::layout::Id;
-use crate::scene::{PartKind, root};
+use crate::scene::PartKind;
 use crate::shape::Bounds;
 use crate::words::{Arg, listed, percent, say, whole};
 
@@ -189,7 +189,7 @@ fn hot(study: &Study<'_>, settled: bool) -> Option<Finding> {
     });
     f.working = study.tell(|| vec![say("working-colour-edge", &[])]);
     if settled {
-        f.remedy = moved_in(study, &things);
+        f.remedy = study.remedy(&f.key, &|| moved_in(study, &things));
     }
     Some(f)
 }
@@ -210,7 +210,7 @@ fn shining(study: &Study<'_>) -> Vec<(Id, Bounds)> {
             continue;
         }
         let seen = scene.seen(walk.piece).carried(|p| picture.of_table(p));
-        let owner = root(study.layout(), piece.owner);
+        let owner = study.root(piece.owner);
         let Some(b) = seen.bounds() else { continue };
         let reaches = b.min.cmplt(inner.min).any() || b.max.cmpgt(inner.max).any();
         if reaches && out.iter().all(|t| t.0 != owner) {

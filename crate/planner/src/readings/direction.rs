@@ -12,10 +12,11 @@ use glam::DVec2;
 
 use super::crops;
 use super::finding::{Finding, Mark, Remedy, State};
+use super::picture::Picture;
 use super::remedies::stands_clear_by;
 use super::rules::{DIRECTION_COPY, DIRECTION_OUT};
 use super::space::{copy_area, takes_copy};
-use super::study::{Picture, Study};
+use super::study::Study;
 use crate::commands::turn_by;
 use crate::edit::Edit;
 use crate::figure::{Pointer, pointing};
@@ -130,14 +131,15 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
         let mut f = finding(study, key, (State::LookAgain, 3), &own);
         f.sentence = study.sentence(|| sentence(study, &own, words));
         if settled {
-            f.remedy = turned(study, &own, |layout| {
-                let then = self::all(&Study::new(layout));
+            let left = |layout: &Layout| {
+                let then = self::all(&study.changed(layout));
                 let turned = then.iter().filter(|p| own.iter().any(|o| o.id == p.id));
                 let mut sides = turned.filter_map(|p| out_at(&picture, p));
                 let stay = sides.clone().filter(|s| *s == side).count();
                 // Out at another side is no better.
                 sides.all(|s| s == side).then_some(stay)
-            });
+            };
+            f.remedy = study.remedy(&f.key, &|| turned(study, &own, &left));
         }
         out.push(f);
     }
@@ -203,11 +205,12 @@ pub(super) fn into_copy(study: &Study<'_>, settled: bool) -> Vec<Finding> {
             say("direction-copy", &args)
         });
         if settled {
-            f.remedy = turned(study, &own, |layout| {
-                let then = Study::new(layout);
+            let left = |layout: &Layout| {
+                let then = study.changed(layout);
                 let crop = layout.crops.iter().find(|c| c.id == crop.id)?;
                 Some(at_copy(&then, crop).len())
-            });
+            };
+            f.remedy = study.remedy(&f.key, &|| turned(study, &own, &left));
         }
         Some(f)
     };
@@ -260,7 +263,7 @@ fn enters(b: Bounds, from: DVec2, along: DVec2) -> Option<f64> {
 fn turned(
     study: &Study<'_>,
     own: &[&Points],
-    left: impl Fn(&Layout) -> Option<usize>,
+    left: &dyn Fn(&Layout) -> Option<usize>,
 ) -> Option<Remedy> {
     let before = own.len();
     let mut after = study.layout().clone();

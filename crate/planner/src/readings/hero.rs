@@ -13,7 +13,7 @@ use super::study::Study;
 use super::triangle::ranked;
 use crate::layout::{Id, Item, Role};
 use crate::order;
-use crate::scene::{PartKind, root};
+use crate::scene::PartKind;
 use crate::shape::{Region, difference};
 use crate::words::{Arg, length, listed, percent, say};
 
@@ -41,7 +41,7 @@ fn rank(study: &Study<'_>, hero: &Item) -> Option<Finding> {
     }
     let ranked = ranked(study);
     // Food that is the hero weighs with the dish it lies on.
-    let stack = root(study.layout(), hero.id);
+    let stack = study.root(hero.id);
     let place = ranked.iter().position(|r| r.0 == stack)?;
     let (id, _, at) = ranked[place];
     let [w, d] = study.item(id)?.size.extent();
@@ -96,7 +96,7 @@ fn rank(study: &Study<'_>, hero: &Item) -> Option<Finding> {
 /// How much of the hero lies under hands, or under other things.
 fn hidden(study: &Study<'_>, hero: &Item, by_hands: bool) -> Option<Finding> {
     let scene = study.scene();
-    let stack = root(study.layout(), hero.id);
+    let stack = study.root(hero.id);
     let n = scene.pieces.iter().position(|p| p.owner == stack)?;
     let whole = &scene.pieces[n].region;
     // One cause is one sentence: what leans over it is said there.
@@ -107,11 +107,11 @@ fn hidden(study: &Study<'_>, hero: &Item, by_hands: bool) -> Option<Finding> {
     };
     let over = scene.near(n).iter().copied().filter(|m| {
         let piece = &scene.pieces[*m];
-        if leaning.contains(&root(study.layout(), piece.owner)) {
+        if leaning.contains(&study.root(piece.owner)) {
             return false;
         }
         let limb = matches!(piece.part, PartKind::Hand | PartKind::Sleeve);
-        *m > n && limb == by_hands && root(study.layout(), piece.owner) != stack
+        *m > n && limb == by_hands && study.root(piece.owner) != stack
     });
     let over: Vec<usize> = over.collect();
     let regions: Vec<&Region> = over.iter().map(|m| &scene.pieces[*m].region).collect();

@@ -9,7 +9,7 @@ use crate::colour::{STRONG_FROM, mixed_separation};
 use crate::layout::Id;
 use crate::measures::{PointMass, Weighed, centroid};
 use crate::order;
-use crate::scene::{PartKind, root};
+use crate::scene::PartKind;
 
 /// One dish and what it weighs, in picture coordinates.
 pub(super) struct Dish {
@@ -41,7 +41,7 @@ pub(super) fn dishes(study: &Study<'_>) -> Vec<Dish> {
     for walk in study.walks_by_number() {
         let piece = &scene.pieces[walk.piece];
         let id = match piece.part {
-            PartKind::Rim | PartKind::Well | PartKind::Food => root(study.layout(), piece.owner),
+            PartKind::Rim | PartKind::Well | PartKind::Food => study.root(piece.owner),
             PartKind::Linen if weighs(study, walk.piece) => piece.owner,
             _ => continue,
         };

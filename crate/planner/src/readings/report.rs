@@ -61,12 +61,56 @@ impl Report {
     }
 }
 
+/// Every reading, as a function of the study and whether remedies are wanted.
+pub(super) const READINGS: [fn(&Study<'_>, bool) -> Vec<Finding>; 18] = [
+    separation_findings::read,
+    fit::read,
+    crops::read,
+    rig::read,
+    lean::read,
+    spacing::read,
+    |study, _| balance::read(study.viewed()).into_iter().collect(),
+    |study, _| triangle::read(study.viewed()).into_iter().collect(),
+    |study, _| hero::read(study),
+    |study, settled| light::read(study.viewed(), settled),
+    |study, _| settings::read(study),
+    |study, settled| glare::read(study.viewed(), settled),
+    space::read,
+    direction::into_copy,
+    // What is silent until asked is left out of a drag.
+    |study, _| {
+        let free = || space::free(study.viewed()).into_iter().collect();
+        when_all(study, free)
+    },
+    |study, settled| when_all(study, || direction::read(study, settled)),
+    |study, settled| when_all(study, || colour::read(study, settled)),
+    |study, _| {
+        let of = [Corners::Fingertips, Corners::Accents];
+        let asked = || of.into_iter().filter_map(|of| asked_triangle(study, of));
+        when_all(study, || asked().collect())
+    },
+];
+
+fn when_all(study: &Study<'_>, read: impl FnOnce() -> Vec<Finding>) -> Vec<Finding> {
+    if study.tells_all() {
+        read()
+    } else {
+        Vec::new()
+    }
+}
+
 /// Reads a layout. `settled` adds remedies with the figures they lead to;
 /// without it only states, figures and marks are worked out.
 #[must_use]
 pub fn report(study: &Study<'_>, settled: bool) -> Report {
+    let findings = READINGS.iter().flat_map(|read| read(study, settled));
+    whole(study, findings.collect(), settled)
+}
+
+/// The report of these findings.
+pub(super) fn whole(study: &Study<'_>, findings: Vec<Finding>, settled: bool) -> Report {
     Report {
-        findings: findings(study, settled),
+        findings: ranked(study, findings),
         scores: scores(study),
         crop: study.view(),
         waiting: waiting(study),
@@ -92,28 +136,12 @@ pub fn scores(study: &Study<'_>) -> Option<Scores> {
 
 /// All findings in their order.
 pub(super) fn findings(study: &Study<'_>, settled: bool) -> Vec<Finding> {
-    let mut findings = separation_findings::read(study, settled);
-    findings.extend(fit::read(study, settled));
-    findings.extend(crops::read(study, settled));
-    findings.extend(rig::read(study, settled));
-    findings.extend(lean::read(study, settled));
-    findings.extend(spacing::read(study, settled));
-    findings.extend(balance::read(study.viewed()));
-    findings.extend(triangle::read(study.viewed()));
-    findings.extend(hero::read(study));
-    findings.extend(light::read(study.viewed(), settled));
-    findings.extend(settings::read(study));
-    findings.extend(glare::read(study.viewed(), settled));
-    findings.extend(space::read(study, settled));
-    findings.extend(direction::into_copy(study, settled));
-    if study.tells_all() {
-        findings.extend(space::free(study.viewed()));
-        findings.extend(direction::read(study, settled));
-        findings.extend(colour::read(study, settled));
-        for of in [Corners::Fingertips, Corners::Accents] {
-            findings.extend(asked_triangle(study, of));
-        }
-    }
+    let findings = READINGS.iter().flat_map(|read| read(study, settled));
+    ranked(study, findings.collect())
+}
+
+/// Findings in their order, those that are meant so among them.
+fn ranked(study: &Study<'_>, mut findings: Vec<Finding>) -> Vec<Finding> {
     for finding in &mut findings {
         let key = &finding.key;
         let accepted = study.layout().intended.iter().any(|a| {

@@ -239,7 +239,8 @@ fn single(study: &Study<'_>, loss: &Loss<'_>, settled: bool) -> Finding {
         say(id, &args)
     });
     if settled {
-        f.remedy = remedies::outline(study, &f.key, &[(loss.owner, loss.part)]);
+        let own = [(loss.owner, loss.part)];
+        f.remedy = study.remedy(&f.key, &|| remedies::outline(study, &f.key, &own));
     }
     f
 }
@@ -282,7 +283,7 @@ fn many(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
         say(id, &args)
     });
     if settled {
-        f.remedy = remedies::outline(study, &f.key, &parts);
+        f.remedy = study.remedy(&f.key, &|| remedies::outline(study, &f.key, &parts));
     }
     f
 }
@@ -333,7 +334,7 @@ fn cuffs(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
         say(id, &args)
     });
     if settled {
-        f.remedy = remedies::sleeve(study, &f.key, &owners);
+        f.remedy = study.remedy(&f.key, &|| remedies::sleeve(study, &f.key, &owners));
     }
     f
 }

@@ -54,7 +54,9 @@ fn one(study: &Study<'_>, losses: &[&Loss<'_>], settled: bool) -> Finding {
         say(id, &args)
     });
     if settled {
-        f.remedy = remedies::inside(study, &f.key, &parts, &vessels);
+        f.remedy = study.remedy(&f.key, &|| {
+            remedies::inside(study, &f.key, &parts, &vessels)
+        });
     }
     f
 }

@@ -18,7 +18,7 @@ use crate::layout::{Id, Role};
 use crate::measures::{overall_separation, separation_score};
 use crate::optics::View;
 use crate::order;
-use crate::scene::{Ground, PartKind, Piece, REACH, effective_role, rise, root};
+use crate::scene::{Ground, PartKind, Piece, REACH, effective_role, rise};
 use crate::words::{Arg, listed, percent, say, whole};
 
 /// Drawn along this share of its outline, a form is read. Our choice: a light
@@ -116,7 +116,7 @@ fn lit(
     let other = &scene.pieces[n];
     let place = |p: DVec2, z: f64| under(scene.view, p, z).extend(z);
     let on = place(spot.at - spot.outward * REACH, height(study, own));
-    let stack = |piece: &Piece| study.item(piece.owner).map(|i| root(layout, i.id));
+    let stack = |piece: &Piece| study.item(piece.owner).map(|i| study.root(i.id));
     let inner = lit.on(on, stack(own).unwrap_or(Id(0)));
     let mut level = height(study, other);
     let mut through = Vec::new();

@@ -28,26 +28,26 @@ pub(super) fn first_worth(
 ) -> Option<Remedy> {
     let before = lost_share(study, parts);
     let around = all_lost(study);
-    tries
-        .iter()
-        .filter_map(|attempt| attempt())
-        .find_map(|attempt| {
-            let then = study.changed(&attempt.after);
+    tries.iter().enumerate().find_map(|(n, attempt)| {
+        let after = study.figure(key, n, &|| {
+            let made = attempt()?;
+            let then = study.changed(&made.after);
             let after = figure(&then, key, parts);
             let worth = after <= before * (1.0 - WORTH) && all_lost(&then) <= around + ELSEWHERE;
-            worth.then(|| {
-                let args = [
-                    ("before", Arg::Text(percent(before))),
-                    ("after", Arg::Text(percent(after))),
-                ];
-                Remedy {
-                    act: attempt.act,
-                    predicted: say("predicted", &args),
-                    after: after * 100.0,
-                    edit: Edit::between(study.layout(), &attempt.after),
-                }
-            })
+            worth.then_some(after)
+        })?;
+        let made = attempt()?;
+        let args = [
+            ("before", Arg::Text(percent(before))),
+            ("after", Arg::Text(percent(after))),
+        ];
+        Some(Remedy {
+            act: made.act,
+            predicted: say("predicted", &args),
+            after: after * 100.0,
+            edit: Edit::between(study.layout(), &made.after),
         })
+    })
 }
 
 /// Lost share a finding tells of: of these parts when it has nothing to say.

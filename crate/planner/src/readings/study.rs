@@ -2,15 +2,17 @@
 use std::cell::{Cell, OnceCell};
 use std::rc::Rc;
 
-use glam::DVec2;
-
+use super::finding::Remedy;
+use super::made::{Kept, Made, Parts, Unfinished};
 use super::mass::{Dish, dishes};
+use super::pace::Pace;
+use super::picture::Picture;
 use super::separation_light::{self, AfterLight};
 use super::walked::{PartWalk, walk_all};
 use crate::layout::{Crop, Id, Item, Layout};
 use crate::optics::View;
 use crate::order;
-use crate::scene::{Lit, Scene, crop_outline, flag};
+use crate::scene::{Lit, Scene, Stacks, crop_outline, flag};
 use crate::shape::frame_outline;
 use crate::words::{Arg, clock, say};
 
@@ -23,12 +25,8 @@ pub struct Study<'a> {
     before: Option<Made<'a>>,
     before_viewed: Option<Made<'a>>,
     words: Cell<Words>,
-    scene: OnceCell<Scene>,
-    walks: OnceCell<Vec<Rc<PartWalk>>>,
-    by_number: OnceCell<Vec<Rc<PartWalk>>>,
-    dishes: OnceCell<Vec<Dish>>,
-    lit: OnceCell<Lit>,
-    after_light: OnceCell<Option<Vec<AfterLight>>>,
+    parts: Parts,
+    pace: Option<&'a Pace<'a>>,
 }
 
 /// How much of a finding is put into words.
@@ -42,68 +40,10 @@ pub(super) enum Words {
     None,
 }
 
-/// What was made of a layout, to be taken over where it still holds.
-#[derive(Clone, Copy)]
-struct Made<'a> {
-    layout: &'a Layout,
-    scene: &'a Scene,
-    walks: &'a [Rc<PartWalk>],
-}
-
-/// What a study leaves behind for the study of the layout after an edit.
-pub struct Kept {
-    layout: Layout,
-    scene: Scene,
-    walks: Vec<Rc<PartWalk>>,
-    /// The same of the crop in view.
-    viewed: Option<Box<Self>>,
-}
-
-impl Kept {
-    fn made(&self) -> Made<'_> {
-        Made {
-            layout: &self.layout,
-            scene: &self.scene,
-            walks: &self.walks,
-        }
-    }
-}
-
-/// The picture under study on the table plane: the frame, or a crop of it.
-#[derive(Clone, Copy)]
-pub(super) struct Picture {
-    /// Its centre.
-    pub(super) at: DVec2,
-    /// Width and height, mm.
-    pub(super) size: DVec2,
-    /// Sine and cosine of its turn.
-    turn: DVec2,
-}
-
-impl Picture {
-    /// A place on the table in picture coordinates: mm right and down from
-    /// the picture's top-left corner.
-    pub(super) fn of_table(&self, p: DVec2) -> DVec2 {
-        let back = DVec2::new(self.turn.y, -self.turn.x);
-        back.rotate(p - self.at) + self.size * 0.5
-    }
-
-    /// A place in the picture on the table.
-    pub(super) fn on_table(&self, p: DVec2) -> DVec2 {
-        let turn = DVec2::new(self.turn.y, self.turn.x);
-        turn.rotate(p - self.size * 0.5) + self.at
-    }
-
-    /// Its diagonal, mm.
-    pub(super) fn diagonal(&self) -> f64 {
-        self.size.length()
-    }
-}
-
 impl<'a> Study<'a> {
     /// Studies a layout.
     #[must_use]
-    pub const fn new(layout: &'a Layout) -> Self {
+    pub fn new(layout: &'a Layout) -> Self {
         Self {
             layout,
             crop: None,
@@ -112,13 +52,53 @@ impl<'a> Study<'a> {
             before: None,
             before_viewed: None,
             words: Cell::new(Words::All),
-            scene: OnceCell::new(),
-            walks: OnceCell::new(),
-            by_number: OnceCell::new(),
-            dishes: OnceCell::new(),
-            lit: OnceCell::new(),
-            after_light: OnceCell::new(),
+            parts: Parts::default(),
+            pace: None,
         }
+    }
+
+    /// Goes on with a study of this layout, with this crop in view, where
+    /// another left off.
+    pub(super) fn again(
+        layout: &'a Layout,
+        view: Option<Id>,
+        made: Unfinished,
+        pace: &'a Pace<'a>,
+    ) -> Self {
+        let study = Self {
+            view,
+            parts: made.parts,
+            pace: Some(pace),
+            ..Self::new(layout)
+        };
+        if let Some(parts) = made.viewed {
+            let viewed = Self {
+                crop: study.crop_in_view(),
+                parts: *parts,
+                pace: Some(pace),
+                ..Self::new(layout)
+            };
+            // Nothing has been viewed in it yet.
+            let _ = study.viewed.set(Box::new(viewed));
+        }
+        study
+    }
+
+    /// Leaves off for now, with what further studies take over made.
+    pub(super) fn leave_off(self) -> Unfinished {
+        self.walks();
+        Unfinished {
+            parts: self.parts,
+            viewed: self.viewed.into_inner().map(|viewed| {
+                viewed.walks();
+                Box::new(viewed.parts)
+            }),
+        }
+    }
+
+    fn crop_in_view(&self) -> Option<&'a Crop> {
+        let view = self.view?;
+        self.layout.crops.iter().find(|c| c.id == view)
     }
 
     /// With a crop in view: scores and what stands behind them are of what it
@@ -142,11 +122,18 @@ impl<'a> Study<'a> {
         if self.view.is_none() {
             return self;
         }
-        let crop = || self.layout.crops.iter().find(|c| Some(c.id) == self.view);
         let viewed = self.viewed.get_or_init(|| {
+            // A crop lies in the same light as the whole.
+            self.lit();
+            let parts = Parts {
+                lit: self.parts.lit.clone(),
+                ..Parts::default()
+            };
             Box::new(Self {
-                crop: crop(),
+                crop: self.crop_in_view(),
                 before: self.before_viewed.or(self.before),
+                parts,
+                pace: self.pace,
                 ..Self::new(self.layout)
             })
         });
@@ -159,8 +146,14 @@ impl<'a> Study<'a> {
     #[must_use]
     pub fn after(layout: &'a Layout, kept: &'a Kept) -> Self {
         Self {
-            before: Some(kept.made()),
-            before_viewed: kept.viewed.as_ref().map(|viewed| viewed.made()),
+            before: Some(Made {
+                layout: &kept.layout,
+                parts: &kept.made.parts,
+            }),
+            before_viewed: kept.made.viewed.as_ref().map(|parts| Made {
+                layout: &kept.layout,
+                parts,
+            }),
             ..Self::new(layout)
         }
     }
@@ -169,12 +162,12 @@ impl<'a> Study<'a> {
     /// when it is one that is studied.
     pub(super) fn changed<'b>(&'b self, layout: &'b Layout) -> Study<'b> {
         let same = |own: &Crop| layout.crops.iter().find(|c| c.id == own.id);
+        self.walks();
         Study {
             crop: self.crop.and_then(same),
             before: Some(Made {
                 layout: self.layout,
-                scene: self.scene(),
-                walks: self.walks(),
+                parts: &self.parts,
             }),
             ..Study::new(layout)
         }
@@ -189,17 +182,9 @@ impl<'a> Study<'a> {
     /// Ends the study and keeps what was made for the next one.
     #[must_use]
     pub fn keep(self) -> Kept {
-        self.walks();
         let layout = self.layout.clone();
-        Kept {
-            layout,
-            scene: self
-                .scene
-                .into_inner()
-                .unwrap_or_else(|| unreachable!("walked just now")),
-            walks: self.walks.into_inner().unwrap_or_default(),
-            viewed: self.viewed.into_inner().map(|v| Box::new(v.keep())),
-        }
+        let made = self.leave_off();
+        Kept { layout, made }
     }
 
     /// The layout.
@@ -215,25 +200,33 @@ impl<'a> Study<'a> {
 
     /// The scene of all exposures together, through the lens.
     pub fn scene(&self) -> &Scene {
-        self.scene.get_or_init(|| {
+        self.parts.scene.get_or_init(|| {
             let shown = match self.crop {
                 Some(crop) => crop_outline(self.layout, crop),
                 None => frame_outline(&self.layout.frame),
             };
-            let before = self.before.map(|b| (b.layout, b.scene));
+            let before = self.before.and_then(|b| b.scene());
             Scene::within(self.layout, None, View::of(self.layout), &shown, before)
         })
     }
 
     /// The light and what stands in its way.
     pub(super) fn lit(&self) -> &Lit {
-        self.lit.get_or_init(|| Lit::of(self.layout))
+        self.parts.lit.get_or_init(|| {
+            let before = self.before.and_then(|b| b.lit());
+            let lit = before.map_or_else(
+                || Lit::of(self.layout),
+                |before| Lit::after(self.layout, before),
+            );
+            Rc::new(lit)
+        })
     }
 
     /// What light makes of each outline, in the order of the walks by number;
     /// none where nothing is exposed for.
     pub(super) fn after_light(&self) -> Option<&[AfterLight]> {
         let all = self
+            .parts
             .after_light
             .get_or_init(|| separation_light::after_light(self));
         all.as_deref()
@@ -241,14 +234,16 @@ impl<'a> Study<'a> {
 
     /// Every part's outline, walked.
     pub fn walks(&self) -> &[Rc<PartWalk>] {
-        self.walks
-            .get_or_init(|| walk_all(self.scene(), self.before.map(|b| (b.scene, b.walks))))
+        let before = || self.before.and_then(|b| b.walks());
+        self.parts
+            .walks
+            .get_or_init(|| walk_all(self.scene(), before()))
     }
 
     /// The walks by number and part instead of as they lie: sums and lists run
     /// in this order, so that the order of the file does not show.
     pub(super) fn walks_by_number(&self) -> &[Rc<PartWalk>] {
-        self.by_number.get_or_init(|| {
+        self.parts.by_number.get_or_init(|| {
             let pieces = &self.scene().pieces;
             let mut out = self.walks().to_vec();
             let number = |w: &PartWalk| (pieces[w.piece].owner, pieces[w.piece].part);
@@ -259,7 +254,7 @@ impl<'a> Study<'a> {
 
     /// Every dish that weighs something, in id order.
     pub(super) fn dishes(&self) -> &[Dish] {
-        self.dishes.get_or_init(|| dishes(self))
+        self.parts.dishes.get_or_init(|| dishes(self))
     }
 
     /// The frame or crop under study.
@@ -269,16 +264,29 @@ impl<'a> Study<'a> {
 
     /// This crop, or the frame.
     pub(super) fn picture_of(&self, crop: Option<&Crop>) -> Picture {
-        let frame = &self.layout.frame;
-        let (sin, cos) = libm::sincos(frame.turn.radians());
-        let (at, size) = match crop {
-            Some(crop) => (crop.at, DVec2::from_array(crop.extent())),
-            None => (frame.at, DVec2::new(f64::from(frame.width), frame.height())),
-        };
-        Picture {
-            at: at.vec(),
-            size,
-            turn: DVec2::new(sin, cos),
+        Picture::of(&self.layout.frame, crop)
+    }
+
+    /// What helps against the finding of this key: all at once, or as far as the
+    /// study's pace lets it.
+    pub(super) fn remedy(&self, key: &str, find: &dyn Fn() -> Option<Remedy>) -> Option<Remedy> {
+        match self.pace {
+            Some(pace) => pace.remedy(key, find),
+            None => find(),
+        }
+    }
+
+    /// The figure the `n`th change tried for the finding of this key leads to;
+    /// `None` too while there is no time to find out.
+    pub(super) fn figure(
+        &self,
+        key: &str,
+        n: usize,
+        find: &dyn Fn() -> Option<f64>,
+    ) -> Option<f64> {
+        match self.pace {
+            Some(pace) => pace.figure(key, n, find),
+            None => find(),
         }
     }
 
@@ -318,7 +326,18 @@ impl<'a> Study<'a> {
     /// The item with this id.
     #[must_use]
     pub fn item(&self, id: Id) -> Option<&'a Item> {
-        self.layout.items.iter().find(|i| i.id == id)
+        let place = self.stacks().place(id)?;
+        self.layout.items.get(place)
+    }
+
+    /// Who lies on whom.
+    pub(super) fn stacks(&self) -> &Stacks {
+        self.parts.stacks.get_or_init(|| Stacks::of(self.layout))
+    }
+
+    /// The bottom of the stack an item stands in.
+    pub(super) fn root(&self, id: Id) -> Id {
+        self.stacks().root(id)
     }
 
     /// The name an object goes by.

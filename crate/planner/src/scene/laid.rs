@@ -4,7 +4,8 @@ use std::rc::Rc;
 
 use glam::DVec2;
 
-use super::nearer::in_view_order;
+use super::alike::Alike;
+use super::nearer::{Met, in_view_order_after};
 use super::seen_as::{lifted, seen_mouth, seen_outline, through};
 use super::{Layer, PartKind, Piece, Scene, arm, linen_seen, rise, vessel_of};
 use crate::catalogue;
@@ -18,6 +19,7 @@ pub(super) struct Laid<'a> {
     pub(super) pieces: Vec<Rc<Piece>>,
     pub(super) touchable: Vec<(Id, Vec<DVec2>)>,
     pub(super) kept: Vec<Option<usize>>,
+    pub(super) met: Met,
     view: View,
     before: Option<Before<'a>>,
 }
@@ -25,23 +27,29 @@ pub(super) struct Laid<'a> {
 /// The layout before and what was made of each of its things.
 struct Before<'a> {
     layout: &'a Layout,
+    alike: Alike<'a>,
     scene: &'a Scene,
     pieces: BTreeMap<Id, Vec<usize>>,
 }
 
 impl<'a> Laid<'a> {
     pub(super) fn of(
-        layout: &Layout,
+        layout: &'a Layout,
         exposure: Option<Id>,
         view: View,
         before: Option<(&'a Layout, &'a Scene)>,
     ) -> Self {
+        let before = before.map(|(old, scene)| Before::of(old, layout, scene));
+        let same_view = before.as_ref().filter(|b| b.scene.view == view);
+        let known = same_view.map(|b| (&b.alike, b.scene.met()));
+        let (order, met) = in_view_order_after(layout, view, known);
         let mut laid = Self {
             pieces: Vec::new(),
             touchable: Vec::new(),
             kept: Vec::new(),
+            met,
             view,
-            before: before.map(|(layout, scene)| Before::of(layout, scene)),
+            before,
         };
         let table = &layout.table;
         if !laid.keep(Id(0), |b| b.layout.table == *table) {
@@ -53,7 +61,7 @@ impl<'a> Laid<'a> {
                 &plain(table.surface.colour, table.surface.origin),
             );
         }
-        for layer in in_view_order(layout, view) {
+        for layer in order {
             match layer {
                 Layer::Linen(linen) => laid.linen(table, linen),
                 Layer::Item(item) => laid.item(layout, item),
@@ -119,9 +127,7 @@ impl<'a> Laid<'a> {
 
     fn item(&mut self, layout: &Layout, item: &Item) {
         let view = self.view;
-        let kept = self.keep(item.id, |b| {
-            b.scene.view == view && stands_alike(b.layout, layout, item)
-        });
+        let kept = self.keep(item.id, |b| b.scene.view == view && b.alike.stands(item.id));
         if kept {
             return;
         }
@@ -194,45 +200,18 @@ impl<'a> Laid<'a> {
 }
 
 impl<'a> Before<'a> {
-    fn of(layout: &'a Layout, scene: &'a Scene) -> Self {
+    fn of(layout: &'a Layout, after: &'a Layout, scene: &'a Scene) -> Self {
         let mut pieces: BTreeMap<Id, Vec<usize>> = BTreeMap::new();
         for (n, piece) in scene.pieces.iter().enumerate() {
             pieces.entry(piece.owner).or_default().push(n);
         }
         Self {
             layout,
+            alike: Alike::of(layout, after),
             scene,
             pieces,
         }
     }
-}
-
-/// Whether an item and everything it lies on make the same pieces as before.
-fn stands_alike(before: &Layout, after: &Layout, item: &Item) -> bool {
-    let mut at = Some(item.id);
-    // A layout's `on` is acyclic; the counter ends it all the same.
-    for _ in 0..=after.items.len() {
-        let Some(id) = at else {
-            return true;
-        };
-        let find = |l: &Layout| l.items.iter().find(|i| i.id == id).cloned();
-        let (Some(old), Some(new)) = (find(before), find(after)) else {
-            return false;
-        };
-        if !looks_alike(&old, &new) {
-            return false;
-        }
-        at = new.on;
-    }
-    true
-}
-
-/// Whether two states of an item make the same pieces.
-fn looks_alike(a: &Item, b: &Item) -> bool {
-    (a.at, a.turn, a.height, a.on) == (b.at, b.turn, b.height, b.on)
-        && a.size == b.size
-        && a.parts == b.parts
-        && a.prop == b.prop
 }
 
 /// A part of one colour.

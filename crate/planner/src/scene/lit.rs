@@ -4,12 +4,14 @@ use core::f64::consts::PI;
 
 use glam::{DVec2, DVec3, dvec3};
 
+use super::alike::Alike;
 use super::card::{CARD, card_foot};
+use super::known::{Asked, Known};
 use super::rise::sections;
 use super::{arm, inner, rise, root, silhouette, vessel_of};
 use crate::catalogue::{self, Kind};
 use crate::layout::{Card, CardKind, Finish, Id, Item, Layout, LightShape};
-use crate::light::{Occluder, Source, illuminance, seen_share, seen_share_within};
+use crate::light::{Occluder, Source, illuminance, may_shade, seen_share, seen_share_within};
 use crate::shape::hull;
 
 /// What a white card gives back of the light that meets it. Our estimate.
@@ -32,16 +34,32 @@ pub struct Lit {
     hollows: Vec<Occluder>,
     /// Arms, each with its exposure.
     arms: Vec<(Id, Occluder)>,
+    known: Known,
+    before: Option<Before>,
+}
+
+/// What the same light did before an edit: it still holds wherever none of what
+/// then stood or now stands otherwise may come in between.
+#[derive(Clone, Debug)]
+struct Before {
+    known: Known,
+    /// Solids, then hollows.
+    changed: [Vec<Occluder>; 2],
+    same_arms: bool,
 }
 
 impl Lit {
     /// The light of a layout.
     #[must_use]
     pub fn of(layout: &Layout) -> Self {
+        Self::made(layout, &|item| solid(layout, item))
+    }
+
+    fn made(layout: &Layout, solid: &dyn Fn(&Item) -> Option<Occluder>) -> Self {
         let source = Source::of(layout);
         let mut solids: Vec<Occluder> = layout.cards.iter().filter_map(standing).collect();
         let cards = solids.len();
-        solids.extend(layout.items.iter().filter_map(|item| solid(layout, item)));
+        solids.extend(layout.items.iter().filter_map(solid));
         let white = layout.cards.iter().filter(|c| c.kind == CardKind::White);
         let arms = layout.hands.iter().flat_map(|hand| {
             let (arm, height) = (arm(layout, hand), f64::from(hand.height));
@@ -64,7 +82,64 @@ impl Lit {
                 .iter()
                 .filter_map(|i| hollow(layout, i))
                 .collect(),
+            known: Known::default(),
+            before: None,
         }
+    }
+
+    /// The light of a layout after an edit: as [`Lit::of`], to the last bit, but
+    /// what the edit did not reach is taken over.
+    #[must_use]
+    pub fn after(layout: &Layout, (was, before): (&Layout, &Self)) -> Self {
+        let alike = Alike::of(was, layout);
+        let known = |id: Id| {
+            let mut things = before.solids[before.cards..].iter();
+            things.find(|solid| solid.owner == id).cloned()
+        };
+        let lit = Self::made(layout, &|item| {
+            let stands = alike.stands(item.id);
+            let same = |[old, new]: [&Item; 2]| stands && old.finish == new.finish;
+            if alike.both(item.id).is_some_and(same) {
+                known(item.id)
+            } else {
+                solid(layout, item)
+            }
+        });
+        let same = lit.source == before.source && lit.bounces == before.bounces;
+        let taken = same.then(|| Before {
+            known: before.known.clone(),
+            changed: [
+                changed(&before.solids, &lit.solids),
+                changed(&before.hollows, &lit.hollows),
+            ],
+            same_arms: before.arms == lit.arms,
+        });
+        Self {
+            before: taken,
+            ..lit
+        }
+    }
+
+    /// A figure of a place, worked out once.
+    fn once(&self, place: DVec3, asked: Asked, figure: &dyn Fn() -> f64) -> f64 {
+        if let Some(known) = self.known.get(place, &asked) {
+            return known;
+        }
+        let before = self.before.as_ref().and_then(|before| {
+            let was = before.known.get(place, &asked)?;
+            let [solids, hollows] = &before.changed;
+            let holds = match &asked {
+                Asked::Light(stack) | Asked::Share(stack) | Asked::Upon(stack, _) => {
+                    let within = hollows.iter().any(|h| h.stack == *stack);
+                    !within && !may_shade(&self.source, place, solids)
+                }
+                Asked::PastArms(_) => before.same_arms,
+            };
+            holds.then_some(was)
+        });
+        let figure = before.unwrap_or_else(figure);
+        self.known.put(place, asked, figure);
+        figure
     }
 
     /// Light on a level surface with nothing but cards about, the source's
@@ -80,8 +155,10 @@ impl Lit {
     /// white card gives is not shaded.
     #[must_use]
     pub fn on(&self, place: DVec3, stack: Id) -> f64 {
-        let own = illuminance(&self.source, place, DVec3::Z);
-        own * self.share(place, stack) + self.bounced(place)
+        self.once(place, Asked::Light(stack), &|| {
+            let own = illuminance(&self.source, place, DVec3::Z);
+            own * self.share(place, stack) + self.bounced(place)
+        })
     }
 
     /// Light on a level surface past all things.
@@ -94,17 +171,21 @@ impl Lit {
     /// `through`, which it lies on.
     #[must_use]
     pub fn upon(&self, place: DVec3, stack: Id, through: &[Id]) -> f64 {
-        let own = illuminance(&self.source, place, DVec3::Z);
-        let skip = |o: &Occluder| through.contains(&o.owner);
-        own * self.seen(place, stack, &skip) + self.bounced(place)
+        self.once(place, Asked::Upon(stack, through.to_vec()), &|| {
+            let own = illuminance(&self.source, place, DVec3::Z);
+            let skip = |o: &Occluder| through.contains(&o.owner);
+            own * self.seen(place, stack, &skip) + self.bounced(place)
+        })
     }
 
     /// Share of the light that reaches a surface of a stack past all others,
     /// and out of the vessels of its own.
     #[must_use]
     pub fn share(&self, place: DVec3, stack: Id) -> f64 {
-        let own = |o: &Occluder| stack != Id(0) && o.stack == stack;
-        self.seen(place, stack, &own)
+        self.once(place, Asked::Share(stack), &|| {
+            let own = |o: &Occluder| stack != Id(0) && o.stack == stack;
+            self.seen(place, stack, &own)
+        })
     }
 
     /// The same out of its own vessels, with nothing else about.
@@ -130,12 +211,14 @@ impl Lit {
     /// The same past the arms of one exposure alone.
     #[must_use]
     pub fn share_past_arms(&self, place: DVec3, exposure: Id) -> f64 {
-        let own = self.arms.iter().filter(|arm| arm.0 == exposure);
-        own.map(|(_, arm)| {
-            let arm = core::slice::from_ref(arm);
-            seen_share(&self.source, place, arm, &|_| false)
+        self.once(place, Asked::PastArms(exposure), &|| {
+            let own = self.arms.iter().filter(|arm| arm.0 == exposure);
+            own.map(|(_, arm)| {
+                let arm = core::slice::from_ref(arm);
+                seen_share(&self.source, place, arm, &|_| false)
+            })
+            .fold(1.0, f64::min)
         })
-        .fold(1.0, f64::min)
     }
 
     /// The things that throw shadows, but for one stack.
@@ -159,6 +242,22 @@ impl Lit {
         each.map(|(card, luminance)| luminance * illuminance(card, place, DVec3::Z))
             .sum()
     }
+}
+
+/// Solids that stand in one of two sets and not in the other.
+fn changed(before: &[Occluder], after: &[Occluder]) -> Vec<Occluder> {
+    // An edit leaves most as they are, in their order.
+    let same = |pair: &(&Occluder, &Occluder)| pair.0 == pair.1;
+    let head = before.iter().zip(after).take_while(same).count();
+    let (before, after) = (&before[head..], &after[head..]);
+    let back = before.iter().rev().zip(after.iter().rev());
+    let tail = back.take_while(same).count();
+    let middle = |all: &[Occluder]| all[..all.len() - tail].to_vec();
+    let (before, after) = (middle(before), middle(after));
+    let alone = |own: &Occluder, other: &[Occluder]| !other.contains(own);
+    let gone = before.iter().filter(|o| alone(o, &after));
+    let new = after.iter().filter(|o| alone(o, &before));
+    gone.chain(new).cloned().collect()
 }
 
 /// A thing as the light meets it.
@@ -222,96 +321,4 @@ fn bounce(source: &Source, card: &Card) -> (Source, f64) {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::layout::{LayoutId, open};
-
-    /// The empty board, its window at 9 o'clock, with what `more` adds.
-    fn lit(more: &str) -> Lit {
-        let text = Layout::empty(LayoutId(1)).to_json();
-        let mut file: serde_json::Value = serde_json::from_str(&text).expect("JSON");
-        file["light"]["clock"] = 270.into();
-        file["next_id"] = 9.into();
-        let more: serde_json::Value = serde_json::from_str(more).expect("JSON");
-        for (key, value) in more.as_object().expect("an object") {
-            file[key] = value.clone();
-        }
-        Lit::of(&open(&file.to_string()).unwrap_or_else(|p| panic!("{p:?}")))
-    }
-
-    fn card(kind: &str, x: i32) -> Lit {
-        lit(&format!(
-            r#"{{"cards":[{{"id":1,"kind":"{kind}","at":[{x},450],"turn":270,"width":700,"height":500}}]}}"#
-        ))
-    }
-
-    const FAR: DVec3 = dvec3(1000.0, 450.0, 0.0);
-
-    #[test]
-    fn a_white_card_on_the_far_side_lifts_it_and_a_black_one_does_not() {
-        let bare = lit("{}").open(FAR);
-        assert!(card("white", 1250).open(FAR) > bare * 1.05);
-        assert_eq!(card("black", 1250).open(FAR), bare);
-    }
-
-    #[test]
-    fn a_card_towards_the_window_shades_whichever_it_is() {
-        let bare = lit("{}").open(FAR);
-        assert!(card("black", 700).open(FAR) < bare * 0.5);
-    }
-
-    #[test]
-    fn a_pot_shades_what_lies_behind_it_but_not_its_own_lid() {
-        let pot = r#"{"items":[{"id":1,"prop":"enamel-pot","at":[700,450],"height":200,
-            "size":{"shape":"disc","diameter":300}}]}"#;
-        let lit = lit(pot);
-        assert!(lit.share(dvec3(860.0, 450.0, 0.0), Id(0)) < 0.3);
-        assert_eq!(lit.share(dvec3(700.0, 450.0, 200.0), Id(1)), 1.0);
-        assert_eq!(lit.share(dvec3(460.0, 450.0, 0.0), Id(0)), 1.0);
-    }
-
-    #[test]
-    fn the_walls_of_a_pot_shade_what_lies_in_it_and_a_lower_sill_more() {
-        let pot = r#""items":[{"id":1,"prop":"enamel-pot","at":[700,450],"height":130,
-            "size":{"shape":"disc","diameter":300,"rim":14}}]"#;
-        let at = |x: f64, z: f64, more: &str| {
-            let lit = lit(&format!("{{{pot}{more}}}"));
-            let place = dvec3(x, 450.0, z);
-            let share = lit.share(place, Id(1));
-            assert_eq!(share, lit.share_of_mouth(place, Id(1)), "nothing else");
-            assert_eq!(lit.upon(place, Id(1), &[Id(1)]), lit.on(place, Id(1)));
-            share
-        };
-        // The window is at the left: the left wall shades what lies under it.
-        assert!(at(580.0, 20.0, "") < 0.05, "under the near wall");
-        assert!(
-            at(820.0, 20.0, "") > at(700.0, 20.0, ""),
-            "less farther off"
-        );
-        assert_eq!(at(700.0, 130.0, ""), 1.0, "level with the rim");
-        let low = r#","light":{"clock":270,"height_above_table":600}"#;
-        assert!(at(700.0, 60.0, low) < at(700.0, 60.0, ""), "a lower light");
-    }
-
-    #[test]
-    fn clear_glass_lets_the_light_through() {
-        let glass = r#"{"items":[{"id":1,"prop":"tumbler","at":[700,450],"height":90,"finish":"clear",
-            "size":{"shape":"disc","diameter":80}}]}"#;
-        assert_eq!(lit(glass).share(dvec3(760.0, 450.0, 0.0), Id(0)), 1.0);
-    }
-
-    #[test]
-    fn an_arm_shades_in_its_own_exposure_only() {
-        let arm = r#"{"people":[{"id":1}],"exposures":[{"id":2},{"id":3}],"hands":[
-            {"id":4,"person":1,"exposure":2,"entry":[600,800],"target":[600,400],"height":150}]}"#;
-        let lit = lit(arm);
-        // 1.8 m from the window, an arm 15 cm up throws its shadow 26 cm.
-        let past = |exposure| {
-            let along = (750..1000).step_by(10).map(f64::from);
-            let shares = along.map(|x| lit.share_past_arms(dvec3(x, 600.0, 0.0), Id(exposure)));
-            shares.fold(1.0, f64::min)
-        };
-        assert!(past(2) < 0.9, "{}", past(2));
-        assert_eq!(past(3), 1.0);
-    }
-}
+mod tests;

@@ -1,9 +1,11 @@
 //! What a layout means in space: outlines in paint order, colours, what is
 //! seen of each from above or through the lens, and what lies where.
+mod alike;
 mod card;
 mod frame;
 mod hands;
 mod in_way;
+mod known;
 mod laid;
 mod lit;
 mod nearer;
@@ -31,6 +33,6 @@ pub use seen_as::{lifted, seen_outline};
 pub use silhouette::{inner, silhouette};
 pub use tallest::{even_focus, tallest};
 pub use things::{
-    Layer, effective_role, exposure_number, exposure_numbered, flag, in_paint_order, root,
+    Layer, Stacks, effective_role, exposure_number, exposure_numbered, flag, in_paint_order, root,
 };
 pub use way::{Goal, HALF_WAY, Way, ways};

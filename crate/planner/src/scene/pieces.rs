@@ -5,10 +5,11 @@ use std::rc::Rc;
 use glam::DVec2;
 
 use super::laid::Laid;
+use super::nearer::Met;
 use crate::colour::{Shade, shades};
 use crate::layout::{Id, Layout, Origin};
 use crate::optics::View;
-use crate::shape::{Region, frame_outline, seen_under};
+use crate::shape::{Bounds, Region, frame_outline, seen_under};
 
 /// Which part of a thing a piece is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -73,10 +74,14 @@ pub struct Scene {
     near: OnceCell<Vec<Vec<usize>>>,
     /// For each piece, the piece of the scene before it that is the very same.
     kept: Vec<Option<usize>>,
+    /// Which of things that meet is nearer.
+    met: Met,
 }
 
 /// How far outside its outline a piece may ask what lies there, mm.
 pub const REACH: f64 = 1.0;
+/// Pieces at least this wide are few, mm. Our choice.
+const WIDE: f64 = 400.0;
 
 impl Scene {
     /// The scene of a layout from straight above. `exposure` picks the hands of
@@ -114,7 +119,12 @@ impl Scene {
             seen: vec![OnceCell::new(); count],
             near: OnceCell::new(),
             kept: laid.kept,
+            met: laid.met,
         }
+    }
+
+    pub(super) const fn met(&self) -> &Met {
+        &self.met
     }
 
     /// What is seen of a piece within the frame.
@@ -133,14 +143,7 @@ impl Scene {
     pub fn near(&self, n: usize) -> &[usize] {
         let all = self.near.get_or_init(|| {
             let boxes: Vec<_> = self.pieces.iter().map(|p| p.region.bounds()).collect();
-            let meets = |own: usize, other: usize| {
-                let grown = boxes[own].map(|b| b.grown(REACH));
-                own != other && grown.zip(boxes[other]).is_some_and(|(a, b)| a.meets(b))
-            };
-            let count = self.pieces.len();
-            (0..count)
-                .map(|own| (0..count).filter(|other| meets(own, *other)).collect())
-                .collect()
+            all_near(&boxes)
         });
         &all[n]
     }
@@ -188,5 +191,64 @@ impl Scene {
             }
         }
         under
+    }
+}
+
+/// For each box those that come within [`REACH`] of it, in their order.
+fn all_near(boxes: &[Option<Bounds>]) -> Vec<Vec<usize>> {
+    // Along the table from left to right; what is wide is looked at always.
+    let (mut wide, mut narrow): (Vec<usize>, Vec<(f64, usize)>) = (Vec::new(), Vec::new());
+    for (n, own) in boxes.iter().enumerate() {
+        match own {
+            Some(b) if b.size().x < WIDE => narrow.push((b.min.x, n)),
+            Some(_) => wide.push(n),
+            None => {}
+        }
+    }
+    crate::order::sort(&mut narrow, |a, b| a.0.total_cmp(&b.0));
+    let mut near = vec![Vec::new(); boxes.len()];
+    for (other, b) in boxes.iter().enumerate() {
+        let Some(b) = b else { continue };
+        let (from, to) = (b.min.x - WIDE - 2.0 * REACH, b.max.x + 2.0 * REACH);
+        let first = narrow.partition_point(|own| own.0 < from);
+        let beside = narrow[first..].iter().take_while(|own| own.0 <= to);
+        for own in beside.map(|own| own.1).chain(wide.iter().copied()) {
+            let reached = boxes[own].is_some_and(|own| own.grown(REACH).meets(*b));
+            if reached && own != other {
+                near[own].push(other);
+            }
+        }
+    }
+    near
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+
+    use super::*;
+
+    proptest! {
+        #[test]
+        fn what_is_near_is_found_however_it_is_looked_for(
+            boxes in prop::collection::vec((-900..900_i32, -900..900_i32, 0..700_i32, 0..300_i32), 0..40)
+        ) {
+            let bounds = |(x, y, w, d): (i32, i32, i32, i32)| {
+                let [x, y, w, d] = [x, y, w, d].map(f64::from);
+                let min = DVec2::new(x, y);
+                (w > 20.0).then_some(Bounds { min, max: min + DVec2::new(w, d) })
+            };
+            let boxes: Vec<_> = boxes.into_iter().map(bounds).collect();
+            let meets = |a: usize, b: usize| {
+                let grown = boxes[a].map(|b| b.grown(REACH));
+                a != b && grown.zip(boxes[b]).is_some_and(|(a, b)| a.meets(b))
+            };
+            let all = 0..boxes.len();
+            let slowly: Vec<Vec<usize>> = all
+                .clone()
+                .map(|a| all.clone().filter(|b| meets(a, *b)).collect())
+                .collect();
+            prop_assert_eq!(all_near(&boxes), slowly);
+        }
     }
 }

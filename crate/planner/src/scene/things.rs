@@ -1,6 +1,53 @@
 //! Who lies on whom, whose hand is whose.
 use crate::layout::{Exposure, ExposureKind, Hand, Id, Item, Layout, Linen, Role};
 
+/// Every item's place in the list and the bottom of its stack, by id.
+#[derive(Clone, Debug, Default)]
+pub struct Stacks(Vec<Option<(usize, Id)>>);
+
+impl Stacks {
+    /// Of a layout.
+    #[must_use]
+    pub fn of(layout: &Layout) -> Self {
+        let items = &layout.items;
+        let most = items.iter().map(|i| usize::from(i.id.0)).max();
+        let mut all = vec![None; most.map_or(0, |most| most + 1)];
+        for (n, item) in items.iter().enumerate() {
+            all[usize::from(item.id.0)].get_or_insert((n, item.id));
+        }
+        let mut stacks = Self(all);
+        for item in items {
+            let mut at = item.id;
+            for _ in 0..items.len() {
+                match stacks.place(at).and_then(|n| items[n].on) {
+                    Some(below) => at = below,
+                    None => break,
+                }
+            }
+            if let Some(known) = &mut stacks.0[usize::from(item.id.0)] {
+                known.1 = at;
+            }
+        }
+        stacks
+    }
+
+    fn known(&self, id: Id) -> Option<(usize, Id)> {
+        self.0.get(usize::from(id.0)).copied().flatten()
+    }
+
+    /// The place of an item in the list.
+    #[must_use]
+    pub fn place(&self, id: Id) -> Option<usize> {
+        self.known(id).map(|known| known.0)
+    }
+
+    /// As [`root`].
+    #[must_use]
+    pub fn root(&self, id: Id) -> Id {
+        self.known(id).map_or(id, |known| known.1)
+    }
+}
+
 /// The bottom of the stack an item stands in: itself when it is on the table.
 #[must_use]
 pub fn root(layout: &Layout, id: Id) -> Id {

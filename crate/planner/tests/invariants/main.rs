@@ -1,13 +1,15 @@
 //! What holds of every table and every act on it.
 mod random;
 
+use std::cell::Cell;
+
 use planner::commands::{move_by, moving};
 use planner::drawing::{Shown, sheet};
 use planner::edit::{Edit, History};
-use planner::layout::{Item, Layout, open};
+use planner::layout::{Id, Item, Layout, open};
 use planner::link::{link, unlink};
 use planner::optics::View;
-use planner::readings::{Finding, Mark, Report, Study, live, report};
+use planner::readings::{Finding, Kept, Mark, Report, Settling, Study, live, report};
 use proptest::prelude::*;
 use proptest::test_runner::Config;
 
@@ -39,6 +41,19 @@ fn apart(one: &Report, other: &Report) -> Option<(Option<String>, Option<String>
     let longest = one.len().max(other.len());
     let pairs = (0..longest).map(|n| (one.get(n).cloned(), other.get(n).cloned()));
     pairs.into_iter().find(|(one, other)| one != other)
+}
+
+/// The report made in slices that end when the hand of `deal` that is next says,
+/// and what it leaves behind.
+fn in_slices(layout: &Layout, before: Option<&Kept>, deal: &[bool]) -> (Report, Kept) {
+    let mut settling = Settling::begin(layout, before, Id(0));
+    let next = Cell::new(0);
+    let go_on = || deal[next.replace(next.get() + 1) % deal.len()];
+    loop {
+        if let Some(report) = settling.step(&go_on) {
+            return (report, settling.keep());
+        }
+    }
 }
 
 /// How far a thing reaches from its middle at most, mm.
@@ -113,6 +128,24 @@ proptest! {
         let over = Study::after(history.layout(), &kept);
         prop_assert_eq!(live(&over), live(&Study::new(&fresh)), "in a drag");
         prop_assert_eq!(apart(&one, &report(&over, true)), None, "after the last act");
+    }
+
+    #[test]
+    fn a_report_in_slices_is_the_one_made_in_one_go(
+        start in tables(),
+        steps in steps(3),
+        deal in prop::collection::vec(any::<bool>(), 1..9),
+    ) {
+        let mut history = History::new(start);
+        let mut kept: Option<Kept> = None;
+        for step in steps {
+            let (report, left) = in_slices(history.layout(), kept.as_ref(), &deal);
+            let whole = read(history.layout());
+            prop_assert_eq!(apart(&report, &whole), None, "the findings");
+            prop_assert!(report == whole, "and all else");
+            kept = Some(left);
+            act(&mut history, step);
+        }
     }
 
     #[test]
@@ -279,4 +312,11 @@ proptest! {
             prop_assert!(!same_group || along.contains(&was.id), "its whole group");
         }
     }
+}
+
+#[test]
+fn the_demonstration_read_in_slices_is_the_same() {
+    let layout = planner::starters::harbour_supper();
+    let (report, _) = in_slices(&layout, None, &[false]);
+    assert!(report == read(&layout), "as little at a time as can be");
 }

@@ -114,7 +114,7 @@ fn spoiled(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Option<Find
             .collect()
     });
     if settled {
-        f.remedy = slid(study, placed, &f);
+        f.remedy = study.remedy(&f.key, &|| slid(study, placed, &f));
     }
     Some(f)
 }

@@ -77,9 +77,11 @@ pub(super) fn read(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Vec
             .collect()
     });
     if settled {
-        f.remedy = slid(study, placed, &f).or_else(|| match caught.as_slice() {
-            [one] => aside(study, placed, one.id, (strip, &f.key)),
-            _ => None,
+        f.remedy = study.remedy(&f.key, &|| {
+            slid(study, placed, &f).or_else(|| match caught.as_slice() {
+                [one] => aside(study, placed, one.id, (strip, &f.key)),
+                _ => None,
+            })
         });
     }
     out.push(f);

@@ -54,7 +54,9 @@ fn outside(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Option<Find
     });
     f.working = study.tell(|| vec![say("working-crop-outside", &[])]);
     if settled {
-        f.remedy = into_frame(study, placed, &f).or_else(|| tightened(study, placed, &f, 0.0));
+        f.remedy = study.remedy(&f.key, &|| {
+            into_frame(study, placed, &f).or_else(|| tightened(study, placed, &f, 0.0))
+        });
     }
     Some(f)
 }
@@ -111,7 +113,8 @@ fn bleed(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Option<Findin
     });
     f.working = study.tell(|| vec![say("working-crop-bleed", &[])]);
     if settled {
-        f.remedy = tightened(study, placed, &f, f64::from(placed.crop.bleed));
+        let bleed = f64::from(placed.crop.bleed);
+        f.remedy = study.remedy(&f.key, &|| tightened(study, placed, &f, bleed));
     }
     Some(f)
 }
@@ -183,7 +186,7 @@ fn copy(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Option<Finding
     });
     f.working = study.tell(|| vec![say("working-crop-safe", &[])]);
     if settled {
-        f.remedy = copy_moved(study, placed, &f);
+        f.remedy = study.remedy(&f.key, &|| copy_moved(study, placed, &f));
     }
     Some(f)
 }
@@ -249,7 +252,7 @@ fn things(study: &Study<'_>, placed: &Placed<'_>, settled: bool) -> Vec<Finding>
         });
         f.working = study.tell(|| vec![say("working-crop-safe", &[])]);
         if settled {
-            f.remedy = slid(study, placed, &f);
+            f.remedy = study.remedy(&f.key, &|| slid(study, placed, &f));
         }
         out.push(f);
     }

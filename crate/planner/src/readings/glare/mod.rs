@@ -104,7 +104,7 @@ fn things(study: &Study<'_>, same: &[Glare], settled: bool) -> Finding {
         lines
     });
     if settled && pressing {
-        f.remedy = remedy::found(study, same);
+        f.remedy = study.remedy(&f.key, &|| remedy::found(study, &f.key, same));
     }
     f
 }
@@ -153,7 +153,8 @@ fn table(study: &Study<'_>, of: &[Mirrored], settled: bool) -> Option<Finding> {
         lines
     });
     if settled && pressing {
-        f.remedy = remedy::found(study, core::slice::from_ref(&glare));
+        let own = core::slice::from_ref(&glare);
+        f.remedy = study.remedy(&f.key, &|| remedy::found(study, &f.key, own));
     }
     Some(f)
 }

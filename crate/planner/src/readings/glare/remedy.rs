@@ -1,6 +1,8 @@
 //! What takes a mirrored spot away, in a stylist's order: a black card where it
 //! stands in the mirror, the thing moved a little, the light turned, something
 //! matt instead.
+use std::cell::Cell;
+
 use glam::DVec2;
 
 use super::super::finding::Remedy;
@@ -15,7 +17,6 @@ use crate::layout::{
 };
 use crate::light::{MIRRORED, Mirrored, Source};
 use crate::order::sort;
-use crate::scene::root;
 use crate::shape::{CHORD_ERROR, Region, contains, frame_outline, intersection, table_outline};
 use crate::words::{Arg, clock, length, percent, say};
 
@@ -37,7 +38,7 @@ const HALF_HOUR: i32 = 30;
 
 /// The first change after which nothing is worth another look here, and nothing
 /// else begins to be.
-pub(super) fn found(study: &Study<'_>, glares: &[Glare]) -> Option<Remedy> {
+pub(super) fn found(study: &Study<'_>, key: &str, glares: &[Glare]) -> Option<Remedy> {
     let ids: Vec<Id> = glares.iter().map(|g| g.id).collect();
     let before = pooled(glares);
     let pressing = |study: &Study<'_>| -> (bool, usize) {
@@ -58,21 +59,24 @@ pub(super) fn found(study: &Study<'_>, glares: &[Glare]) -> Option<Remedy> {
         cut.then(|| pressing(&Study::new(layout)).1)
     };
     let before_whole = whole(study.layout());
+    let tried = Cell::new(0);
     let good = |made: Try| {
-        let then = study.changed(&made.after);
-        let (still, count) = pressing(&then);
-        (!still && count < now && whole(&made.after) <= before_whole).then(|| {
-            let after = left(&then, &ids, glares);
-            let args = [
-                ("before", Arg::Text(percent(before))),
-                ("after", Arg::Text(percent(after))),
-            ];
-            Remedy {
-                act: made.act,
-                predicted: say("predicted", &args),
-                after: after * 100.0,
-                edit: Edit::between(study.layout(), &made.after),
-            }
+        let n = tried.replace(tried.get() + 1);
+        let after = study.figure(key, n, &|| {
+            let then = study.changed(&made.after);
+            let (still, count) = pressing(&then);
+            (!still && count < now && whole(&made.after) <= before_whole)
+                .then(|| left(&then, &ids, glares))
+        })?;
+        let args = [
+            ("before", Arg::Text(percent(before))),
+            ("after", Arg::Text(percent(after))),
+        ];
+        Some(Remedy {
+            act: made.act,
+            predicted: say("predicted", &args),
+            after: after * 100.0,
+            edit: Edit::between(study.layout(), &made.after),
         })
     };
     let light = glares.iter().any(|g| g.causes().contains(&Mirrored::Light));
@@ -206,7 +210,7 @@ fn moved(study: &Study<'_>, glares: &[Glare]) -> Option<Try> {
         return None;
     };
     let layout = study.layout();
-    let stack = root(layout, glare.id);
+    let stack = study.root(glare.id);
     let item = study.item(stack).filter(|i| !i.locked)?;
     let scene = study.scene();
     let own = scene.touchable.iter().rev().find(|t| t.0 == glare.id)?;
@@ -258,7 +262,7 @@ fn moved(study: &Study<'_>, glares: &[Glare]) -> Option<Try> {
 fn exchanged<'a>(study: &'a Study<'_>, glares: &[Glare]) -> impl Iterator<Item = Try> + 'a {
     let layout = study.layout();
     let one = match glares {
-        [glare] => study.item(root(layout, glare.id)).filter(|i| !i.locked),
+        [glare] => study.item(study.root(glare.id)).filter(|i| !i.locked),
         _ => None,
     };
     let mut others: Vec<&Item> = Vec::new();

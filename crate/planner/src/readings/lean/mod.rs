@@ -21,7 +21,7 @@ use crate::catalogue::{self, Kind};
 use crate::layout::{Id, Item, Role};
 use crate::optics::View;
 use crate::order;
-use crate::scene::{rise, root, silhouette};
+use crate::scene::{rise, silhouette};
 use crate::shape::{Region, intersection, union};
 use crate::words::{Arg, length, listed, percent, say};
 
@@ -82,7 +82,7 @@ fn leaning(study: &Study<'_>) -> Vec<Leaning> {
     for item in layout.items.iter().filter(|i| !strewn(i)) {
         let at = item.at.vec();
         let leans = Leaning {
-            id: root(layout, item.id),
+            id: study.root(item.id),
             from: at,
             to: view.project(at, rise(layout, item).top),
         };
@@ -102,19 +102,30 @@ fn leaning(study: &Study<'_>) -> Vec<Leaning> {
 /// How much of each main dish a stack hides by leaning, shares of the dish,
 /// the most first.
 fn hidden(study: &Study<'_>, id: Id) -> Vec<(Id, f64)> {
-    let layout = study.layout();
-    let pieces = &study.scene().pieces;
+    let scene = study.scene();
+    let pieces = &scene.pieces;
     let first = |id: Id| pieces.iter().position(|p| p.owner == id);
     let Some(own) = first(id) else {
         return Vec::new();
     };
-    let parts = pieces.iter().filter(|p| root(layout, p.owner) == id);
-    let parts: Vec<&Region> = parts.map(|p| &p.region).collect();
+    let parts: Vec<usize> = (own..pieces.len())
+        .filter(|n| study.root(pieces[*n].owner) == id)
+        .collect();
+    // Most stacks come near no dish that lies under them.
+    let near = parts.iter().flat_map(|n| scene.near(*n));
+    let near = near.filter(|n| **n < own);
+    let under: Vec<Id> = near.map(|n| pieces[*n].owner).collect();
+    let mut chiefs = main_dishes(study);
+    chiefs.retain(|chief| under.contains(chief));
+    if chiefs.is_empty() {
+        return Vec::new();
+    }
+    let parts: Vec<&Region> = parts.iter().map(|n| &pieces[*n].region).collect();
     let Ok(shown) = union(&parts) else {
         return Vec::new();
     };
     let mut out: Vec<(Id, f64)> = Vec::new();
-    for chief in main_dishes(study) {
+    for chief in chiefs {
         let Some(n) = first(chief).filter(|n| chief != id && *n < own) else {
             continue;
         };
@@ -146,7 +157,7 @@ fn main_dishes(study: &Study<'_>) -> Vec<Id> {
     let layout = study.layout();
     let main = |i: &&Item| matches!(i.role, Role::Hero | Role::Support);
     let dishes = layout.items.iter().filter(main);
-    let mut out: Vec<Id> = dishes.map(|i| root(layout, i.id)).collect();
+    let mut out: Vec<Id> = dishes.map(|i| study.root(i.id)).collect();
     order::sort(&mut out, Id::cmp);
     out.dedup();
     out
@@ -175,7 +186,7 @@ fn hides(study: &Study<'_>, leaning: &Leaning, settled: bool) -> Option<Finding>
         let items = &study.layout().items;
         items
             .iter()
-            .any(|i| i.role == Role::Hero && root(study.layout(), i.id) == *id)
+            .any(|i| i.role == Role::Hero && study.root(i.id) == *id)
     };
     let rank = if over.iter().any(|o| hero(&o.0)) {
         2
@@ -205,7 +216,7 @@ fn hides(study: &Study<'_>, leaning: &Leaning, settled: bool) -> Option<Finding>
     });
     f.working = study.tell(|| vec![say("working-lean", &[]), lens_line(study)]);
     if settled {
-        f.remedy = remedy::uncovered(study, &f);
+        f.remedy = study.remedy(&f.key, &|| remedy::uncovered(study, &f));
     }
     Some(f)
 }

@@ -67,7 +67,7 @@ pub(in super::super) fn tops(
     });
     f.working = study.tell(|| vec![say("working-lean-crop", &[])]);
     if settled {
-        f.remedy = inside(study, crop, kept, &past, &f);
+        f.remedy = study.remedy(&f.key, &|| inside(study, crop, kept, &past, &f));
     }
     Some(f)
 }
@@ -84,9 +84,8 @@ fn past(study: &Study<'_>, crop: &Crop, leaning: Leaning) -> Option<Past> {
     if !inside {
         return None;
     }
-    let layout = study.layout();
     let outlines = study.scene().touchable.iter();
-    let own = outlines.filter(|(id, _)| crate::scene::root(layout, *id) == leaning.id);
+    let own = outlines.filter(|(id, _)| study.root(*id) == leaning.id);
     let own: Vec<DVec2> = own.flat_map(|(_, outline)| outline.clone()).collect();
     let seen = boxed(&own)?;
     // Left, up, right, down.

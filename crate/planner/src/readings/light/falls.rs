@@ -45,7 +45,9 @@ pub(super) fn read(study: &Study<'_>, found: &[Dish], settled: bool) -> Option<F
     if settled && apart {
         let after = |then: &Study<'_>| figure_of(then);
         let most = LIGHT_FALLS.edges[0];
-        f.remedy = remedy::first_worth(study, Some(dark.at), figure, most, &after);
+        f.remedy = study.remedy(&f.key, &|| {
+            remedy::first_worth(study, &f.key, Some(dark.at), figure, most, &after)
+        });
     }
     Some(f)
 }

@@ -22,7 +22,7 @@ use glam::{DVec2, DVec3};
 use super::finding::Finding;
 use super::study::Study;
 use crate::layout::{Id, Item, Role};
-use crate::scene::{Lit, effective_role, rise, root, vessel_of};
+use crate::scene::{Lit, effective_role, rise, vessel_of};
 use crate::shape::{Region, frame_outline};
 use crate::words;
 
@@ -85,7 +85,7 @@ fn within(study: &Study<'_>, shown: &Region) -> Vec<Dish> {
         .map(|item| Dish {
             id: item.id,
             at: item.at.vec(),
-            hero: bears_hero(study, root(layout, item.id)),
+            hero: bears_hero(study, study.root(item.id)),
             light: on_top(study, lit, served(study, item)),
         })
         .collect();
@@ -98,7 +98,7 @@ fn bears_hero(study: &Study<'_>, stack: Id) -> bool {
     let layout = study.layout();
     let heroes = layout.items.iter().filter(|i| i.role == Role::Hero);
     let hero = heroes.min_by_key(|i| i.id);
-    hero.is_some_and(|hero| root(layout, hero.id) == stack)
+    hero.is_some_and(|hero| study.root(hero.id) == stack)
 }
 
 /// What a dish shows the lens: the widest thing that lies in it, and in that;
@@ -121,7 +121,7 @@ fn served<'a>(study: &Study<'a>, dish: &'a Item) -> &'a Item {
 
 /// Mean light on the top of a thing, past all that does not stand with it.
 fn on_top(study: &Study<'_>, lit: &Lit, item: &Item) -> f64 {
-    let stack = root(study.layout(), item.id);
+    let stack = study.root(item.id);
     let sum: f64 = spots(study, item).map(|at| lit.on(at, stack)).sum();
     sum / SPOTS.len() as f64
 }

@@ -22,6 +22,7 @@ const UP: [i32; 3] = [300, 600, 900];
 /// that of the layout after; `far` where a card would help.
 pub(super) fn first_worth(
     study: &Study<'_>,
+    key: &str,
     far: Option<DVec2>,
     before: f64,
     most: f64,
@@ -30,9 +31,9 @@ pub(super) fn first_worth(
     let card = far.and_then(|far| white_card(study, far));
     let tries: Vec<Try> = card.into_iter().chain(moved(study)).collect();
     let mut worth = None;
-    for attempt in tries {
-        let then = study.changed(&attempt.after);
-        let Some(after) = figure(&then) else {
+    for (n, attempt) in tries.into_iter().enumerate() {
+        let led_to = study.figure(key, n, &|| figure(&study.changed(&attempt.after)));
+        let Some(after) = led_to else {
             continue;
         };
         let cures = after <= most;

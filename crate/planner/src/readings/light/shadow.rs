@@ -8,7 +8,7 @@ use super::{remedy, served};
 use crate::edit::Edit;
 use crate::layout::{Id, Item, Role};
 use crate::order;
-use crate::scene::{exposure_number, rise, root, silhouette};
+use crate::scene::{exposure_number, rise, silhouette};
 use crate::shape::{Bounds, contains};
 use crate::words::{Arg, listed, percent, say};
 
@@ -26,7 +26,7 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     let Some(hero) = heroes.min_by_key(|i| i.id) else {
         return Vec::new();
     };
-    let Some(stack) = study.item(root(layout, hero.id)) else {
+    let Some(stack) = study.item(study.root(hero.id)) else {
         return Vec::new();
     };
     let face = face(study, served(study, stack));
@@ -124,7 +124,7 @@ fn things(
     });
     f.working = study.tell(|| vec![say("working-light-shadow", &[])]);
     if settled && f.state == State::LookAgain {
-        f.remedy = out_of_shadow(study, stack, face, share);
+        f.remedy = study.remedy(&f.key, &|| out_of_shadow(study, stack, face, share));
     }
     Some(f)
 }

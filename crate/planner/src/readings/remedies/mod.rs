@@ -6,7 +6,8 @@ use glam::DVec2;
 
 use super::study::Study;
 use crate::layout::{Id, Layout, LinenKind, LinenState, Point, SleeveLength, TableShape, Turn};
-use crate::shape::{Region, gap_within};
+use crate::scene::Stacks;
+use crate::shape::{Bounds, Region, gap_within};
 use crate::words::{Arg, say};
 
 /// A moved dish keeps at least this clear of others, mm: gaps under 1 cm read
@@ -75,13 +76,8 @@ pub(super) fn onto_linen(study: &Study<'_>, id: Id) -> Option<Try> {
 /// A layout with one stack moved.
 pub(super) fn stack_moved(layout: &Layout, id: Id, shift: DVec2) -> Layout {
     let mut after = layout.clone();
-    let stack: Vec<Id> = layout
-        .items
-        .iter()
-        .filter(|i| crate::scene::root(layout, i.id) == id)
-        .map(|i| i.id)
-        .collect();
-    for item in after.items.iter_mut().filter(|i| stack.contains(&i.id)) {
+    let stacks = Stacks::of(layout);
+    for item in after.items.iter_mut().filter(|i| stacks.root(i.id) == id) {
         item.at = Point::nearest(item.at.vec() + shift);
     }
     after
@@ -95,11 +91,9 @@ pub(super) fn stands_clear(study: &Study<'_>, id: Id, shift: DVec2) -> bool {
 /// Likewise by this much, mm.
 pub(super) fn stands_clear_by(study: &Study<'_>, id: Id, shift: DVec2, room: f64) -> bool {
     let scene = study.scene();
-    let layout = study.layout();
     let outline = |want: bool| {
         scene.touchable.iter().filter(move |(owner, _)| {
-            let is_item = layout.items.iter().any(|i| i.id == *owner);
-            is_item && (crate::scene::root(layout, *owner) == id) == want
+            study.item(*owner).is_some() && (study.root(*owner) == id) == want
         })
     };
     outline(true).all(|(_, own)| {
@@ -107,8 +101,13 @@ pub(super) fn stands_clear_by(study: &Study<'_>, id: Id, shift: DVec2, room: f64
             return false;
         };
         let own = own.moved(shift);
+        let far = |other: &[DVec2]| {
+            let boxes = own.bounds().zip(Bounds::around(other));
+            boxes.is_some_and(|(a, b)| a.gap(b) > room)
+        };
         outline(false).all(|(_, other)| {
-            Region::from_polygon(other).is_ok_and(|r| gap_within(&own, &r, room).is_none())
+            let clear = |r: Region| gap_within(&own, &r, room).is_none();
+            far(other) || Region::from_polygon(other).is_ok_and(clear)
         })
     })
 }

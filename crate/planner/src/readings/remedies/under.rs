@@ -14,7 +14,7 @@ const PAPER: Srgb = Srgb::hex(0x00e9_e3d6);
 
 /// A dish that can have something slipped under it: on the table and loose.
 fn loose<'a>(study: &Study<'a>, id: Id) -> Option<&'a Item> {
-    let stack = crate::scene::root(study.layout(), id);
+    let stack = study.root(id);
     study.item(stack).filter(|i| !i.locked)
 }
 

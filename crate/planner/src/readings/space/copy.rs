@@ -8,7 +8,7 @@ use super::remedy;
 use crate::colour::{CONTRAST_LARGE, CONTRAST_TEXT, Shade, contrast_of, luminance_of};
 use crate::layout::{Crop, Id, Point};
 use crate::order;
-use crate::scene::{PartKind, root};
+use crate::scene::PartKind;
 use crate::shape::{Bounds, Region, difference, intersection};
 use crate::words::{Arg, fixed, listed, percent, say, whole};
 
@@ -78,7 +78,7 @@ pub(super) fn under(study: &Study<'_>, outline: &[DVec2]) -> Under {
         if matches!(piece.part, PartKind::Table | PartKind::Linen) {
             out.ground.extend(&seen);
         } else if share > 0.0 {
-            let owner = root(study.layout(), piece.owner);
+            let owner = study.root(piece.owner);
             match out.things.iter_mut().find(|t| t.0 == owner) {
                 Some(thing) => {
                     thing.1 += share;
@@ -101,7 +101,7 @@ pub(super) fn under(study: &Study<'_>, outline: &[DVec2]) -> Under {
 /// Whether this thing is said to take some of a copy space.
 pub(in super::super) fn takes(study: &Study<'_>, outline: &[DVec2], id: Id) -> bool {
     let under = under(study, outline);
-    let id = root(study.layout(), id);
+    let id = study.root(id);
     under.taken() >= SPACE_COPY.edges[0] && under.things.iter().any(|t| t.0 == id)
 }
 
@@ -134,7 +134,7 @@ pub(in super::super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
         let under = under(study, &outline);
         let mut taken = taken(study, crop, &outline, &under);
         if let Some(f) = taken.as_mut().filter(|_| settled) {
-            f.remedy = remedy::found(study, crop, &under);
+            f.remedy = study.remedy(&f.key, &|| remedy::found(study, crop, &under));
         }
         out.extend(taken);
         out.extend(type_in(study, crop, outline, &under));

@@ -15,10 +15,11 @@ mod tests;
 use glam::DVec2;
 
 use super::finding::{Finding, Mark, State};
+use super::picture::Picture;
 use super::rules::SPACE_FREE;
-use super::study::{Picture, Study};
+use super::study::Study;
 use crate::layout::Id;
-use crate::scene::{PartKind, root};
+use crate::scene::PartKind;
 use crate::shape::{Bounds, Region, largest_circle, largest_rectangle};
 use crate::words::{Arg, length, percent, say};
 
@@ -39,7 +40,7 @@ fn things(study: &Study<'_>, picture: &Picture) -> Vec<(Id, Region)> {
         }
         let own = piece.region.carried(|p| picture.of_table(p));
         if own.bounds().is_some_and(|b| b.meets(whole)) {
-            out.push((root(study.layout(), piece.owner), own));
+            out.push((study.root(piece.owner), own));
         }
     }
     out

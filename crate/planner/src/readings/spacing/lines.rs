@@ -61,7 +61,7 @@ pub(super) fn read(study: &Study<'_>, things: &[Thing], settled: bool) -> Vec<Fi
         if !brushes.is_empty() {
             let mut f = brushed(study, crop, &brushes);
             if settled {
-                f.remedy = slid(study, crop, &boxes);
+                f.remedy = study.remedy(&f.key, &|| slid(study, crop, &boxes));
             }
             out.push(f);
         }

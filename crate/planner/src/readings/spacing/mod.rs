@@ -36,7 +36,7 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
         let own: Vec<&Flag> = flags.iter().filter(|f| f.chief == chief).collect();
         let mut f = about(study, chief, &own);
         if settled {
-            f.remedy = remedy::found(study, &things, &flags, &own);
+            f.remedy = study.remedy(&f.key, &|| remedy::found(study, &things, &flags, &own));
         }
         out.push(f);
     }

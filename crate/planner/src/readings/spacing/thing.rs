@@ -5,9 +5,9 @@ use glam::DVec2;
 
 use super::super::study::Study;
 use crate::catalogue::{self, Kind};
-use crate::layout::{Id, Layout, Role};
+use crate::layout::{Id, Role};
 use crate::order;
-use crate::scene::{PartKind, Piece, root, silhouette};
+use crate::scene::{PartKind, Piece, silhouette};
 use crate::shape::{Region, hull};
 
 /// A dish with what lies on it, or an arm.
@@ -69,6 +69,7 @@ pub(super) fn things(study: &Study<'_>) -> Vec<Thing> {
             outer.entry(p.owner).or_insert(n);
         }
     }
+    let roles = stack_roles(study);
     let mut out: Vec<Thing> = dishes
         .filter_map(|item| {
             let [w, d] = item.size.extent();
@@ -85,7 +86,10 @@ pub(super) fn things(study: &Study<'_>) -> Vec<Thing> {
             Some(Thing {
                 id: item.id,
                 group: item.group,
-                role: stack_role(layout, item.id),
+                role: study
+                    .stacks()
+                    .place(item.id)
+                    .map_or_else(Role::default, |n| roles[n]),
                 arm: false,
                 areas: vec![area],
                 height: item.height,
@@ -116,17 +120,23 @@ pub(super) fn things(study: &Study<'_>) -> Vec<Thing> {
     out
 }
 
-/// The most any item of a stack counts for.
-fn stack_role(layout: &Layout, id: Id) -> Role {
-    let roles = layout
-        .items
-        .iter()
-        .filter(|i| i.role != Role::Filler && root(layout, i.id) == id);
-    let weight = |role: &Role| match role {
+/// The most any item of each stack counts for, by the place of its bottom.
+fn stack_roles(study: &Study<'_>) -> Vec<Role> {
+    let weight = |role: Role| match role {
         Role::Hero => 0,
         Role::Support => 1,
         Role::Accent => 2,
         Role::Filler => 3,
     };
-    roles.map(|i| i.role).min_by_key(weight).unwrap_or_default()
+    let items = &study.layout().items;
+    let mut out = vec![Role::default(); items.len()];
+    for item in items {
+        let bottom = study.stacks().place(study.root(item.id));
+        if let Some(most) = bottom.and_then(|n| out.get_mut(n))
+            && weight(item.role) < weight(*most)
+        {
+            *most = item.role;
+        }
+    }
+    out
 }

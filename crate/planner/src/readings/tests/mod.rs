@@ -1,5 +1,6 @@
 mod causes;
 mod points;
+mod slices;
 mod steps;
 mod tones;
 

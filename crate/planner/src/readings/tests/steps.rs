@@ -1,5 +1,5 @@
 use super::four;
-use crate::layout::{Id, Point, Role, Srgb};
+use crate::layout::{Face, Id, Point, Role, Srgb};
 use crate::readings::samples::{after, laid, read, said};
 use crate::readings::{Study, live, report, scores, shifts};
 
@@ -103,6 +103,11 @@ fn what_is_taken_over_equals_what_is_made_anew() {
         laid(r#""linens":[{"id":60,"name":"runner","at":[600,450],"size":[900,300]}]"#).linens;
     layout.crops =
         laid(r#""crops":[{"id":9,"name":"post","ratio":[4,5],"at":[600,450],"width":500}]"#).crops;
+    // Pale on pale, so that the light beside every edge is asked for.
+    layout.table.surface.colour = Srgb::hex(0xe9_e7e2);
+    for item in &mut layout.items {
+        item.parts.rim = Some(crate::layout::Part::plain(Srgb::hex(0xe4_e2dc)));
+    }
     let mut kept = Study::new(&layout).keep();
     let mut state = 7_u32;
     let mut roll = |sides: u32| {
@@ -111,7 +116,7 @@ fn what_is_taken_over_equals_what_is_made_anew() {
     };
     for step in 0..120 {
         let n = roll(layout.items.len() as u32) as usize;
-        match roll(9) {
+        match roll(12) {
             0 => layout.items.swap(n, 0),
             1 if layout.items.len() < 12 => {
                 let mut more = layout.items[n].clone();
@@ -124,6 +129,9 @@ fn what_is_taken_over_equals_what_is_made_anew() {
             4 => layout.floor.colour = Srgb::hex(roll(0xff_ffff)),
             5 => layout.crops[0].at.x += roll(9) as i32 - 4,
             6 => layout.linens[0].at.y = 300 + roll(300) as i32,
+            7 => layout.items[n].height = roll(220) as i32,
+            8 => layout.light.distance = 900 + roll(1500) as i32,
+            9 => layout.items[n].face = [Face::Crust, Face::Cut][roll(2) as usize],
             _ => {
                 layout.items[n].at = Point::new(200 + roll(800) as i32, 200 + roll(500) as i32);
             }
