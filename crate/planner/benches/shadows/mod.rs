@@ -94,7 +94,8 @@ impl Shadows {
     pub(crate) fn equal_error(&self) -> (u32, f64, f64) {
         let error = |of: &mut dyn FnMut(DVec3) -> f64| {
             let all = self.places.iter().zip(&self.truth);
-            let squares: f64 = all.map(|(place, truth)| (of(*place) - truth).powi(2)).sum();
+            let off = |(place, truth): (&_, &f64)| of(*place) - truth;
+            let squares: f64 = all.map(off).map(|off: f64| off * off).sum();
             (squares / self.places.len() as f64).sqrt()
         };
         let strips = error(&mut |place| self.by_strips(place));
