@@ -18,6 +18,7 @@ mod light;
 mod live;
 mod made;
 mod mass;
+mod names;
 mod pace;
 mod picture;
 mod remedies;
