@@ -111,9 +111,10 @@ export const readings = (chromium, url, slowed) =>
 
 /** The same of the demonstration table. */
 export const supper = (chromium, url, slowed) =>
-  read({ chromium, url, slowed }, "supper", openSupper);
+  // A main dish, so that the drag has something to say.
+  read({ chromium, url, slowed }, "supper", openSupper, ".picture [data-key=item-2]");
 
-async function read({ chromium, url, slowed }, name, open) {
+async function read({ chromium, url, slowed }, name, open, first) {
   const context = await chromium.newContext({ ...phone, serviceWorkers: "block" });
   await context.addInitScript(watchPage);
   await context.route(/worker-[0-9a-f]+\.js$/, async (route) => {
@@ -127,7 +128,7 @@ async function read({ chromium, url, slowed }, name, open) {
   await open(page);
   const [worker] = page.workers();
   const touch = toucher(await context.newCDPSession(page));
-  const { x, y } = await handle(page, touch);
+  const { x, y } = await handle(page, touch, first);
   const measure = () => worker.evaluate(calibrate);
   const { unit: unitBefore, goOn } = await slow(await renderers(chromium), slowed, measure);
   const rows = [];

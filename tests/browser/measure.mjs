@@ -28,7 +28,7 @@ export const toucher = (session) => (type, x, y) =>
   });
 
 /** A place in the picture where something follows the finger, found by trying. */
-export async function handle(page, touch) {
+export async function handle(page, touch, first) {
   const box = await page.locator(".picture > svg").first().boundingBox();
   if (box === null) throw new Error("the page shows no picture");
   await page.evaluate(() => {
@@ -40,9 +40,11 @@ export async function handle(page, touch) {
       subtree: true, attributes: true, attributeFilter: ["transform"],
     });
   });
+  const wanted = first && (await page.locator(first).boundingBox());
   for (const down of [0.5, 0.35, 0.65, 0.25, 0.75]) {
     for (const across of [0.5, 0.35, 0.65, 0.2, 0.8]) {
-      const [x, y] = [box.x + box.width * across, box.y + box.height * down];
+      const from = wanted ?? box;
+      const [x, y] = [from.x + from.width * across, from.y + from.height * down];
       await page.evaluate(() => (globalThis.moves = 0));
       await touch("touchStart", x, y);
       for (let step = 1; step <= 8; step += 1) await touch("touchMove", x + 3 * step, y);

@@ -9,7 +9,7 @@ use crate::{place, site};
 
 /// kB are 1,000 bytes, after `gzip -9` where a server would compress.
 const KILO: usize = 1000;
-/// The core's module, compressed. Measured 624 kB: 101 of them
+/// The core's module, compressed. Measured 633 kB: 101 of them
 /// are what the lens, the light, mirrors and the rig do (11 of these the light
 /// within vessels, edges after it, what spares whites and what hides in
 /// mirrors), 30 the outlines
@@ -19,15 +19,16 @@ const KILO: usize = 1000;
 /// traced over a photo, 5 the plan to lay over a tethered view and what cures
 /// too few pixels, 20 light, cards, stand and photographer set in the picture,
 /// the ways beside the table and stop lines under two main dishes, 4 what cures
-/// a scene too deep, and light and glare of a crop. The goal is 220, and until
+/// a scene too deep, and light and glare of a crop, 10 taking over what an edit
+/// did not reach and reading in slices. The goal is 220, and until
 /// it is met this holds what there is from growing. The same for the two below.
-const WASM: usize = 626 * KILO;
+const WASM: usize = 637 * KILO;
 /// All a first visit fetches, compressed: the page and what the service worker
 /// keeps, so that the second visit needs no network. Icons for a home screen
 /// are fetched only when the page is put there.
-const FIRST_VISIT: usize = 710 * KILO; // goal: 300
+const FIRST_VISIT: usize = 721 * KILO; // goal: 300
 /// The page in one file, as it lies on a disk.
-const SINGLE_FILE: usize = 1_037 * KILO; // goal: 600
+const SINGLE_FILE: usize = 1_053 * KILO; // goal: 600
 
 /// Holds what was built last to the budgets.
 ///
