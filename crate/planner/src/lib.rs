@@ -6,6 +6,7 @@
 //! no randomness of its own, and gives the same bits natively and in wasm.
 #![forbid(unsafe_code)]
 
+pub mod arms;
 pub mod catalogue;
 pub mod colour;
 pub mod commands;
