@@ -147,6 +147,31 @@ def part(b, parts):
     return parts[-1]
 
 
+def states(b, section):
+    out, before = [], 0
+    count = b.varint()
+    if count > 800:
+        raise Refused("too many states")
+    for _ in range(count):
+        before += b.signed() + 1
+        head = b.take(1)[0]
+        if head & 128 and head & 112:
+            raise Refused("an unknown state")
+        word = ["as-set", "absent", "moved", "changed"][head & 3]
+        state = {"item": before, "state": word}
+        if head & 4:
+            state["at"] = read_field("place", "at", b, section, {})
+        if head & 8:
+            state["turn"] = read_field("turn", "turn", b, section, {})
+        if head & 240:
+            state["parts"] = {}
+        for bit, name in [(16, "rim"), (32, "well"), (64, "food")]:
+            if head & bit:
+                put(state["parts"], name, part(b, section["parts"]))
+        out.append(state)
+    return out
+
+
 def find(obj, key):
     for step in key.split("."):
         if not isinstance(obj, dict) or step not in obj:
@@ -190,6 +215,8 @@ def read_field(kind, key, b, section, before):
         return [b.varint() for _ in range(n)]
     if kind == "part":
         return part(b, section["parts"])
+    if kind == "states":
+        return states(b, section)
     simple = {
         "whole": b.varint,
         "signed": b.signed,
@@ -302,7 +329,7 @@ def layout_of(link):
             if len(done) == int(most.group(1)):
                 raise Refused("too many objects")
             done.append(read_object(rows, b, section, done))
-        optional = name in ("groups", "people", "hands", "exposures", "intended", "cards")
+        optional = name in ("groups", "people", "hands", "exposures", "intended", "cards", "seats")
         if done or not optional:
             layout[name] = done
     return layout

@@ -6,6 +6,8 @@
 //! along a straight line; parts at one percentile are seldom those of one
 //! person, so each is an estimate.
 
+use crate::layout::{MAX_STATURE, MIN_STATURE};
+
 /// Statures the parts are told at: women's fifth and fiftieth percentile,
 /// men's fiftieth and ninety-fifth, mm.
 const STATURES: [f64; 4] = [1525.0, 1626.0, 1755.0, 1870.0];
@@ -59,15 +61,11 @@ pub struct Body {
 }
 
 impl Body {
-    /// The least and greatest stature there is a body for, mm: the first
-    /// percentile of women to the ninety-ninth of men, and some.
-    pub const STATURES: [i32; 2] = [1400, 2100];
-
-    /// The body of someone so tall, mm; outside [`Self::STATURES`] the nearest.
+    /// The body of someone so tall, mm; beyond what a layout may say the
+    /// nearest.
     #[must_use]
     pub fn of(stature: f64) -> Self {
-        let [least, most] = Self::STATURES.map(f64::from);
-        let stature = stature.clamp(least, most);
+        let stature = stature.clamp(f64::from(MIN_STATURE), f64::from(MAX_STATURE));
         let at = |part: &[f64; 4]| along(part, stature);
         let hand = at(&HAND);
         let (upper, fore) = (at(&UPPER), at(&FORE_AND_HAND) - hand);

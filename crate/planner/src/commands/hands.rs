@@ -98,14 +98,16 @@ fn set(layout: &Layout, wish: &Wish, next: u16) -> Option<Set> {
         id: id(),
         skin: Srgb::hex(0x00c0_8f6f),
         sleeve: Sleeve::default(),
+        seat: None,
+        stature: None,
+        handed: Side::default(),
+        ring: None,
+        nails: None,
+        released: false,
         extra: Extra::new(),
     });
     let whose = person.as_ref().or(layout.people.first())?.id;
-    let exposure = Exposure {
-        id: id(),
-        kind: ExposureKind::Hands,
-        extra: Extra::new(),
-    };
+    let exposure = Exposure::new(id(), ExposureKind::Hands);
     let centre = item.at.vec();
     let (edge, inward) = nearest_edge(layout, centre);
     // The person's right as they look inward; y runs down.
@@ -115,6 +117,7 @@ fn set(layout: &Layout, wish: &Wish, next: u16) -> Option<Set> {
     let hand = |side: Side, out: f64, id: Id| Hand {
         id,
         person: whose,
+        seat: None,
         side,
         pair: None,
         action: wish.action,

@@ -88,6 +88,7 @@ impl Edit {
         list(&mut out, &before.groups, &after.groups, Object::Group);
         list(&mut out, &before.linens, &after.linens, Object::Linen);
         list(&mut out, &before.items, &after.items, Object::Item);
+        list(&mut out, &before.seats, &after.seats, Object::Seat);
         list(&mut out, &before.people, &after.people, Object::Person);
         list(&mut out, &before.hands, &after.hands, Object::Hand);
         list(
@@ -256,6 +257,7 @@ fn take(layout: &mut Layout, key: Key) {
         Key::Group(id) => layout.groups.retain(|o| o.id != id),
         Key::Linen(id) => layout.linens.retain(|o| o.id != id),
         Key::Item(id) => layout.items.retain(|o| o.id != id),
+        Key::Seat(id) => layout.seats.retain(|o| o.id != id),
         Key::Person(id) => layout.people.retain(|o| o.id != id),
         Key::Hand(id) => layout.hands.retain(|o| o.id != id),
         Key::Exposure(id) => layout.exposures.retain(|o| o.id != id),
@@ -287,6 +289,7 @@ fn put(layout: &mut Layout, placed: &Placed) -> bool {
         Object::Group(o) => return insert(&mut layout.groups, place, o),
         Object::Linen(o) => return insert(&mut layout.linens, place, o),
         Object::Item(o) => return insert(&mut layout.items, place, o),
+        Object::Seat(o) => return insert(&mut layout.seats, place, o),
         Object::Person(o) => return insert(&mut layout.people, place, o),
         Object::Hand(o) => return insert(&mut layout.hands, place, o),
         Object::Exposure(o) => return insert(&mut layout.exposures, place, o),

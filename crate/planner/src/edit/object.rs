@@ -4,9 +4,9 @@ use serde_json::Value;
 
 use crate::layout::{
     Accepted, Camera, Card, Crop, Exposure, Floor, Frame, Group, Hand, Head, Id, Item, Layout,
-    Light, Linen, Person, Problem, ProblemKind, Read, Rig, Table, read_camera, read_card,
+    Light, Linen, Person, Problem, ProblemKind, Read, Rig, Seat, Table, read_camera, read_card,
     read_crop, read_exposure, read_floor, read_frame, read_group, read_hand, read_head,
-    read_intended, read_item, read_light, read_linen, read_person, read_rig, read_table,
+    read_intended, read_item, read_light, read_linen, read_person, read_rig, read_seat, read_table,
 };
 
 /// Which object of a layout is meant.
@@ -34,6 +34,8 @@ pub enum Key {
     Linen(Id),
     /// An item.
     Item(Id),
+    /// A place at the table.
+    Seat(Id),
     /// A person.
     Person(Id),
     /// A hand.
@@ -62,6 +64,7 @@ impl Key {
             Self::Group(_) => "group",
             Self::Linen(_) => "linen",
             Self::Item(_) => "item",
+            Self::Seat(_) => "seat",
             Self::Person(_) => "person",
             Self::Hand(_) => "hand",
             Self::Exposure(_) => "exposure",
@@ -77,6 +80,7 @@ impl Key {
             Self::Group(id)
             | Self::Linen(id)
             | Self::Item(id)
+            | Self::Seat(id)
             | Self::Person(id)
             | Self::Hand(id)
             | Self::Exposure(id)
@@ -113,6 +117,8 @@ pub enum Object {
     Linen(Linen),
     /// An item.
     Item(Item),
+    /// A place at the table.
+    Seat(Seat),
     /// A person.
     Person(Person),
     /// A hand.
@@ -141,6 +147,7 @@ impl Object {
             Self::Group(o) => Key::Group(o.id),
             Self::Linen(o) => Key::Linen(o.id),
             Self::Item(o) => Key::Item(o.id),
+            Self::Seat(o) => Key::Seat(o.id),
             Self::Person(o) => Key::Person(o.id),
             Self::Hand(o) => Key::Hand(o.id),
             Self::Exposure(o) => Key::Exposure(o.id),
@@ -163,6 +170,7 @@ impl Object {
             "group" => read_group(value).map(Self::Group),
             "linen" => read_linen(value).map(Self::Linen),
             "item" => read_item(value).map(Self::Item),
+            "seat" => read_seat(value).map(Self::Seat),
             "person" => read_person(value).map(Self::Person),
             "hand" => read_hand(value).map(Self::Hand),
             "exposure" => read_exposure(value).map(Self::Exposure),
@@ -205,6 +213,7 @@ impl Placed {
             Key::Group(id) => among(&layout.groups, |o| o.id == id, Object::Group),
             Key::Linen(id) => among(&layout.linens, |o| o.id == id, Object::Linen),
             Key::Item(id) => among(&layout.items, |o| o.id == id, Object::Item),
+            Key::Seat(id) => among(&layout.seats, |o| o.id == id, Object::Seat),
             Key::Person(id) => among(&layout.people, |o| o.id == id, Object::Person),
             Key::Hand(id) => among(&layout.hands, |o| o.id == id, Object::Hand),
             Key::Exposure(id) => among(&layout.exposures, |o| o.id == id, Object::Exposure),

@@ -3,7 +3,7 @@ use super::change::{Edit, EditError};
 use super::object::{Key, Object, Placed};
 use crate::layout::{
     Layout, MAX_CARDS, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_ITEMS, MAX_LINENS,
-    MAX_PEOPLE, references,
+    MAX_PEOPLE, MAX_SEATS, references,
 };
 
 impl Edit {
@@ -46,6 +46,7 @@ fn crowded(layout: &Layout, key: Key) -> bool {
         Key::Group(_) => layout.groups.len() > MAX_GROUPS,
         Key::Linen(_) => layout.linens.len() > MAX_LINENS,
         Key::Item(_) => layout.items.len() > MAX_ITEMS,
+        Key::Seat(_) => layout.seats.len() > MAX_SEATS,
         Key::Person(_) => layout.people.len() > MAX_PEOPLE,
         Key::Hand(_) => layout.hands.len() > MAX_HANDS,
         Key::Exposure(_) => layout.exposures.len() > MAX_EXPOSURES,

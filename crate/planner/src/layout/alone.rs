@@ -4,15 +4,17 @@ use serde_json::{Map, Value};
 
 use super::camera::Camera;
 use super::crop::Crop;
+use super::exposure::Exposure;
 use super::head::{Accepted, Group, Head};
 use super::item::Item;
 use super::light::{Card, Light};
 use super::limits::MAX_ACCEPTED;
 use super::linen::Linen;
-use super::people::{Exposure, Hand, Person};
+use super::people::{Hand, Person};
 use super::problem::Problem;
 use super::read::{Fields, Log, told};
 use super::rig::Rig;
+use super::seat::Seat;
 use super::strict;
 use super::table::{Floor, Frame, Table};
 
@@ -90,6 +92,10 @@ pub(crate) fn read_linen(value: Value) -> Read<Linen> {
 /// An item.
 pub(crate) fn read_item(value: Value) -> Read<Item> {
     alone(value, Item::read)
+}
+/// A place at the table.
+pub(crate) fn read_seat(value: Value) -> Read<Seat> {
+    alone(value, Seat::read)
 }
 /// A person.
 pub(crate) fn read_person(value: Value) -> Read<Person> {

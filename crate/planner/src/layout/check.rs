@@ -43,6 +43,21 @@ pub fn references(layout: &Layout) -> Vec<Problem> {
             bad(format!("items[{n}].group"), group, "a group of this layout");
         }
     }
+    for (n, seat) in layout.seats.iter().enumerate() {
+        if let Some(group) = seat.setting.filter(|g| !groups.contains(g)) {
+            bad(
+                format!("seats[{n}].setting"),
+                group,
+                "a group of this layout",
+            );
+        }
+    }
+    let unknown = |seat: Option<Id>| seat.filter(|s| !layout.seats.iter().any(|o| o.id == *s));
+    for (n, person) in layout.people.iter().enumerate() {
+        if let Some(seat) = unknown(person.seat) {
+            bad(format!("people[{n}].seat"), seat, "a seat of this layout");
+        }
+    }
     for (n, hand) in layout.hands.iter().enumerate() {
         if !people.contains(&hand.person) {
             bad(
@@ -64,6 +79,9 @@ pub fn references(layout: &Layout) -> Vec<Problem> {
                 pair,
                 "another hand of this layout",
             );
+        }
+        if let Some(seat) = unknown(hand.seat) {
+            bad(format!("hands[{n}].seat"), seat, "a seat of this layout");
         }
         if let Some(holds) = hand.holds.filter(|h| !items.contains_key(h)) {
             bad(format!("hands[{n}].holds"), holds, "an item of this layout");
@@ -106,6 +124,7 @@ fn all_ids(layout: &Layout) -> Vec<(String, Id)> {
     list("groups", layout.groups.iter().map(|o| o.id).collect());
     list("linens", layout.linens.iter().map(|o| o.id).collect());
     list("items", layout.items.iter().map(|o| o.id).collect());
+    list("seats", layout.seats.iter().map(|o| o.id).collect());
     list("people", layout.people.iter().map(|o| o.id).collect());
     list("hands", layout.hands.iter().map(|o| o.id).collect());
     list("exposures", layout.exposures.iter().map(|o| o.id).collect());

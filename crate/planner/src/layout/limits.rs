@@ -10,6 +10,14 @@ pub const MAX_LINENS: usize = 60;
 pub const MAX_PEOPLE: usize = 26;
 /// Most hands in one layout.
 pub const MAX_HANDS: usize = 64;
+/// Shortest and tallest person, mm.
+pub const MIN_STATURE: i32 = 1_400;
+/// The tallest.
+pub const MAX_STATURE: i32 = 2_100;
+/// Longest an exposure may take, minutes: a day.
+pub const MAX_MINUTES: i32 = 1_440;
+/// Most places at one table.
+pub const MAX_SEATS: usize = 60;
 /// Most exposures in one layout.
 pub const MAX_EXPOSURES: usize = 60;
 /// Most crops in one layout.

@@ -9,6 +9,7 @@ mod camera;
 mod check;
 mod clean;
 mod crop;
+mod exposure;
 mod head;
 mod item;
 mod light;
@@ -21,6 +22,9 @@ mod read;
 mod rig;
 #[cfg(feature = "schema")]
 mod schema;
+#[cfg(feature = "schema")]
+mod schema_people;
+mod seat;
 mod size;
 mod strict;
 mod table;
@@ -30,12 +34,13 @@ mod value;
 pub(crate) use alone::{
     Read, parse_json, read_camera, read_card, read_crop, read_exposure, read_floor, read_frame,
     read_group, read_hand, read_head, read_intended, read_item, read_light, read_linen,
-    read_person, read_rig, read_table,
+    read_person, read_rig, read_seat, read_table,
 };
 pub use camera::{Camera, Format};
 pub use check::references;
 pub use clean::clean_text;
 pub use crop::{CopyArea, CopySpace, Crop, CropShape};
+pub use exposure::{As, Exposure, ExposureKind, State};
 pub use head::{Accepted, Group, Head, Look, Revision, Units};
 pub use item::{Face, Finish, Item, Origin, Part, Parts, Role, Tone};
 pub use light::{Card, CardKind, Light, LightShape};
@@ -43,11 +48,12 @@ pub use limits::*;
 pub use linen::{Linen, LinenKind, LinenState};
 pub(crate) use open::read_tree;
 pub use open::{FORMAT, Layout, VERSION, open};
-pub use people::{Action, Exposure, ExposureKind, Hand, Palm, Person, Side, Sleeve, SleeveLength};
+pub use people::{Action, Hand, Palm, Person, Side, Sleeve, SleeveLength};
 pub use problem::{Problem, ProblemKind};
 pub use rig::{Bag, Counterweight, Hung, Rig, RigKind};
 #[cfg(feature = "schema")]
 pub use schema::schema;
+pub use seat::Seat;
 pub use size::Size;
 pub use table::{Floor, Frame, Surface, Table, TableShape};
 pub(crate) use text::line;

@@ -5,18 +5,20 @@ use serde_json::{Map, Value};
 use super::camera::Camera;
 use super::check::references;
 use super::crop::Crop;
+use super::exposure::Exposure;
 use super::head::{Accepted, Group, Head};
 use super::item::Item;
 use super::light::{Card, Light};
 use super::limits::{
     MAX_ACCEPTED, MAX_CARDS, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_ITEMS,
-    MAX_LINENS, MAX_PEOPLE,
+    MAX_LINENS, MAX_PEOPLE, MAX_SEATS,
 };
 use super::linen::Linen;
-use super::people::{Exposure, Hand, Person};
+use super::people::{Hand, Person};
 use super::problem::{Problem, ProblemKind};
 use super::read::{Fields, Log, told};
 use super::rig::Rig;
+use super::seat::Seat;
 use super::strict;
 use super::table::{Floor, Frame, Table};
 use super::text::to_lines;
@@ -64,6 +66,9 @@ pub struct Layout {
     pub linens: Vec<Linen>,
     /// Items; order is paint order within one support.
     pub items: Vec<Item>,
+    /// Where people sit or stand.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub seats: Vec<Seat>,
     /// People, lettered in order.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub people: Vec<Person>,
@@ -159,6 +164,7 @@ fn read_layout(f: &mut Fields<'_>) -> Layout {
         groups: f.list("groups", MAX_GROUPS, Group::read),
         linens: f.list("linens", MAX_LINENS, Linen::read),
         items: f.list("items", MAX_ITEMS, Item::read),
+        seats: f.list("seats", MAX_SEATS, Seat::read),
         people: f.list("people", MAX_PEOPLE, Person::read),
         hands: f.list("hands", MAX_HANDS, Hand::read),
         exposures: f.list("exposures", MAX_EXPOSURES, Exposure::read),

@@ -1,7 +1,7 @@
-//! People, their hands and the exposures the hands are shot in.
+//! People and their hands.
 use serde::{Deserialize, Serialize};
 
-use super::limits::MAX_HEIGHT;
+use super::limits::{MAX_HEIGHT, MAX_STATURE, MIN_STATURE};
 use super::read::Fields;
 use super::value::{Extra, Id, Point, Srgb};
 
@@ -37,6 +37,24 @@ pub struct Person {
     pub skin: Srgb,
     /// Sleeve.
     pub sleeve: Sleeve,
+    /// Where they sit or stand, unless a hand says otherwise.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub seat: Option<Id>,
+    /// How tall they are, mm.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub stature: Option<i32>,
+    /// The hand they write with.
+    #[serde(skip_serializing_if = "Side::is_right")]
+    pub handed: Side,
+    /// The hand that wears a ring.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub ring: Option<Side>,
+    /// Painted nails.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub nails: Option<Srgb>,
+    /// Whether they agreed in writing to be photographed.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    pub released: bool,
     /// Unknown fields.
     #[serde(flatten)]
     pub extra: Extra,
@@ -53,6 +71,12 @@ impl Person {
             id: f.required("id", id, Id(0)),
             skin: f.colour("skin").unwrap_or(Srgb::hex(0x00c0_8f6f)),
             sleeve: sleeve.unwrap_or_default(),
+            seat: f.id("seat"),
+            stature: f.int("stature", MIN_STATURE..=MAX_STATURE),
+            handed: f.choice("handed").unwrap_or_default(),
+            ring: f.choice("ring"),
+            nails: f.colour("nails"),
+            released: f.flag("released"),
             extra: f.extra(),
         }
     }
@@ -77,6 +101,13 @@ pub enum Side {
     /// The person's right hand.
     #[default]
     Right,
+}
+
+impl Side {
+    #[expect(clippy::trivially_copy_pass_by_ref, reason = "serde gives a reference")]
+    fn is_right(&self) -> bool {
+        *self == Self::Right
+    }
 }
 
 /// Which way the palm looks.
@@ -122,6 +153,10 @@ pub struct Hand {
     pub id: Id,
     /// Whose it is.
     pub person: Id,
+    /// The seat it comes from, when that is not the person's own: one person
+    /// may play several sitters, one exposure after another.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub seat: Option<Id>,
     /// Left or right.
     pub side: Side,
     /// The other hand of the same action, when there are two.
@@ -154,6 +189,7 @@ impl Hand {
         Self {
             id: f.required("id", id, Id(0)),
             person: f.required("person", person, Id(0)),
+            seat: f.id("seat"),
             side: f.choice("side").unwrap_or_default(),
             pair: f.id("pair"),
             action: f.choice("action").unwrap_or_default(),
@@ -163,41 +199,6 @@ impl Hand {
             palm: f.choice("palm").unwrap_or_default(),
             holds: f.id("holds"),
             exposure: f.required("exposure", exposure, Id(0)),
-            extra: f.extra(),
-        }
-    }
-}
-
-/// What an exposure is for.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(rename_all = "kebab-case")]
-pub enum ExposureKind {
-    /// The spread without hands.
-    Clean,
-    /// With hands.
-    #[default]
-    Hands,
-}
-
-/// One frame shot to be combined later.
-#[derive(Clone, Debug, PartialEq, Serialize)]
-pub struct Exposure {
-    /// Its number in the layout; hand exposures are counted in list order.
-    pub id: Id,
-    /// What it is for.
-    pub kind: ExposureKind,
-    /// Unknown fields.
-    #[serde(flatten)]
-    pub extra: Extra,
-}
-
-impl Exposure {
-    pub(super) fn read(f: &mut Fields<'_>) -> Self {
-        let id = f.id("id");
-        Self {
-            id: f.required("id", id, Id(0)),
-            kind: f.choice("kind").unwrap_or_default(),
             extra: f.extra(),
         }
     }

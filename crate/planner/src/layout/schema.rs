@@ -15,12 +15,12 @@ use super::light::{CardKind, LightShape};
 use super::limits::{
     MAX_ACCEPTED, MAX_CARDS, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_HEIGHT, MAX_ID,
     MAX_ITEMS, MAX_LENSES, MAX_LINENS, MAX_NAME, MAX_NOTE, MAX_OUTLINE, MAX_PEOPLE, MAX_PIXELS,
-    MAX_PLACE, MAX_SIZE,
+    MAX_PLACE, MAX_SEATS, MAX_SIZE,
 };
 use super::linen::{LinenKind, LinenState};
 use super::open::{FORMAT, VERSION};
-use super::people::{Action, ExposureKind, Palm, Side, SleeveLength};
 use super::rig::{Hung, RigKind};
+use super::schema_people::{exposure, hand, person, seat};
 use super::table::TableShape;
 
 /// The schema of a layout file (JSON Schema, draft 2020-12).
@@ -35,11 +35,11 @@ pub fn schema() -> Value {
     schema
 }
 
-fn whole(least: i32, most: i32) -> Value {
+pub(super) fn whole(least: i32, most: i32) -> Value {
     json!({ "type": "integer", "minimum": least, "maximum": most })
 }
 
-fn id() -> Value {
+pub(super) fn id() -> Value {
     whole(1, i32::from(MAX_ID))
 }
 
@@ -51,7 +51,7 @@ fn pattern(pattern: &str) -> Value {
     json!({ "type": "string", "pattern": pattern })
 }
 
-fn colour() -> Value {
+pub(super) fn colour() -> Value {
     pattern("^#[0-9a-fA-F]{6}$")
 }
 
@@ -59,16 +59,16 @@ fn identity() -> Value {
     pattern("^[0-9a-fA-F]{16}$")
 }
 
-fn turn() -> Value {
+pub(super) fn turn() -> Value {
     json!({ "type": "number", "multipleOf": 0.5, "minimum": -3600, "maximum": 3600 })
 }
 
-fn flag() -> Value {
+pub(super) fn flag() -> Value {
     json!({ "type": "boolean" })
 }
 
 /// The words of an enum, each with its remark.
-fn words<T: JsonSchema>() -> Value {
+pub(super) fn words<T: JsonSchema>() -> Value {
     let mut words = schema_for!(T).to_value();
     if let Some(words) = words.as_object_mut() {
         words.remove("$schema");
@@ -81,17 +81,17 @@ fn tuple(length: usize, least: i32, most: i32) -> Value {
     json!({ "type": "array", "items": whole(least, most), "minItems": length, "maxItems": length })
 }
 
-fn point() -> Value {
+pub(super) fn point() -> Value {
     tuple(2, -MAX_PLACE, MAX_PLACE)
 }
 
-fn list(most: usize, of: Value) -> Value {
+pub(super) fn list(most: usize, of: Value) -> Value {
     json!({ "type": "array", "items": of, "maxItems": most })
 }
 
 /// An object; the first `required` of its fields must be there, and any other
 /// may also be null.
-fn object<const N: usize>(required: usize, fields: [(&str, Value); N]) -> Value {
+pub(super) fn object<const N: usize>(required: usize, fields: [(&str, Value); N]) -> Value {
     let must: Vec<&str> = fields[..required].iter().map(|(key, _)| *key).collect();
     let mut properties = Map::new();
     for (n, (key, of)) in fields.into_iter().enumerate() {
@@ -135,6 +135,7 @@ fn layout() -> Value {
             ("groups", list(MAX_GROUPS, group())),
             ("linens", list(MAX_LINENS, linen())),
             ("items", list(MAX_ITEMS, item())),
+            ("seats", list(MAX_SEATS, seat())),
             ("people", list(MAX_PEOPLE, person())),
             ("hands", list(MAX_HANDS, hand())),
             ("exposures", list(MAX_EXPOSURES, exposure())),
@@ -270,7 +271,6 @@ fn linen() -> Value {
 }
 
 fn item() -> Value {
-    let parts = object(0, [("rim", part()), ("well", part()), ("food", part())]);
     object(
         3,
         [
@@ -282,7 +282,7 @@ fn item() -> Value {
             ("prop", text(MAX_NAME)),
             ("turn", turn()),
             ("height", whole(0, MAX_HEIGHT)),
-            ("parts", parts),
+            ("parts", parts()),
             ("finish", words::<Finish>()),
             ("face", words::<Face>()),
             ("role", words::<Role>()),
@@ -291,6 +291,10 @@ fn item() -> Value {
             ("locked", flag()),
         ],
     )
+}
+
+pub(super) fn parts() -> Value {
+    object(0, [("rim", part()), ("well", part()), ("food", part())])
 }
 
 fn part() -> Value {
@@ -323,37 +327,6 @@ fn size() -> Value {
     let rect = [shape("rect"), width, depth, ("corner", half), rim];
     let outline = [shape("outline"), ("points", points)];
     json!({ "oneOf": [object(2, disc), object(3, rect), object(3, oval), object(2, outline)] })
-}
-
-fn person() -> Value {
-    let sleeve = object(
-        0,
-        [("colour", colour()), ("length", words::<SleeveLength>())],
-    );
-    object(1, [("id", id()), ("skin", colour()), ("sleeve", sleeve)])
-}
-
-fn hand() -> Value {
-    object(
-        5,
-        [
-            ("id", id()),
-            ("person", id()),
-            ("exposure", id()),
-            ("entry", point()),
-            ("target", point()),
-            ("side", words::<Side>()),
-            ("pair", id()),
-            ("action", words::<Action>()),
-            ("height", whole(0, MAX_HEIGHT)),
-            ("palm", words::<Palm>()),
-            ("holds", id()),
-        ],
-    )
-}
-
-fn exposure() -> Value {
-    object(1, [("id", id()), ("kind", words::<ExposureKind>())])
 }
 
 fn crop() -> Value {

@@ -4,12 +4,12 @@
 //! new fields go into new sections.
 use super::kinds::Kind::{
     self, Area, Choice, Colour, Flag, Identity, Ids, Pair, Part, Place, Prop, Serial, Signed, Size,
-    Text, Turn, Whole,
+    States, Text, Turn, Whole,
 };
 use super::kinds::ORIGINS;
 use crate::layout::{
     MAX_ACCEPTED, MAX_CARDS, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_ITEMS,
-    MAX_LINENS, MAX_PEOPLE,
+    MAX_LINENS, MAX_PEOPLE, MAX_SEATS,
 };
 
 /// What a field holds when the link does not store it.
@@ -200,6 +200,12 @@ const PEOPLE: &[Field] = &[
     field("skin", Colour, Words("#c08f6f")),
     field("sleeve.colour", Colour, Words("#909aa0")),
     field("sleeve.length", Choice(&["bare", "rolled", "long"]), Words("long")),
+    field("seat", Whole, Absent),
+    field("stature", Whole, Absent),
+    field("handed", Choice(&["left", "right"]), Absent),
+    field("ring", Choice(&["left", "right"]), Absent),
+    field("nails", Colour, Absent),
+    field("released", Flag, Absent),
 ];
 
 #[rustfmt::skip]
@@ -214,12 +220,16 @@ const HANDS: &[Field] = &[
     field("pair", Whole, Absent),
     field("holds", Whole, Absent),
     field("palm", Choice(&["down", "up"]), Words("down")),
+    field("seat", Whole, Absent),
     field("id", Serial, Next),
 ];
 
+#[rustfmt::skip]
 const EXPOSURES: &[Field] = &[
     field("id", Serial, Next),
-    field("kind", Choice(&["clean", "hands"]), Words("hands")),
+    field("kind", Choice(&["clean", "hands", "card", "empty", "steam", "no-glare", "insurance"]), Words("hands")),
+    field("minutes", Whole, Absent),
+    field("states", States, Absent),
 ];
 
 #[rustfmt::skip]
@@ -254,6 +264,14 @@ const CARDS: &[Field] = &[
     field("id", Serial, Next),
 ];
 
+#[rustfmt::skip]
+const SEATS: &[Field] = &[
+    field("at", Place, Always),
+    field("standing", Flag, Absent),
+    field("setting", Whole, Absent),
+    field("id", Serial, Next),
+];
+
 const fn one(number: u64, key: &'static str, fields: &'static [Field]) -> Chapter {
     Chapter {
         number,
@@ -273,7 +291,7 @@ const fn list(number: u64, key: &'static str, most: usize, fields: &'static [Fie
 }
 
 /// Every section, in the order of its number.
-pub(super) static SECTIONS: [Chapter; 16] = [
+pub(super) static SECTIONS: [Chapter; 17] = [
     one(1, "", HEAD),
     one(2, "table", TABLE),
     one(3, "floor", FLOOR),
@@ -290,4 +308,5 @@ pub(super) static SECTIONS: [Chapter; 16] = [
     list(14, "crops", MAX_CROPS, CROPS),
     list(15, "intended", MAX_ACCEPTED, INTENDED),
     list(16, "cards", MAX_CARDS, CARDS),
+    list(17, "seats", MAX_SEATS, SEATS),
 ];

@@ -4,6 +4,7 @@ use serde_json::{Value, json};
 use super::bytes::{Bad, Bytes, put_signed, put_varint};
 use super::names;
 use super::phrases::{get_text, put_text};
+use super::states::{get_states, put_states};
 use crate::layout::{MAX_ITEMS, MAX_NOTE, MAX_OUTLINE, Srgb};
 
 /// Longest text, in bytes: the longest note in four-byte letters.
@@ -46,6 +47,8 @@ pub(super) enum Kind {
     Size,
     /// The colours of a part.
     Part,
+    /// How things are in an exposure.
+    States,
 }
 
 /// What earlier fields leave for later ones.
@@ -68,7 +71,7 @@ fn put_whole(out: &mut Vec<u8>, value: &Value) -> Option<()> {
     Some(())
 }
 
-fn place_of(words: &[&str], value: &Value) -> Option<usize> {
+pub(super) fn place_of(words: &[&str], value: &Value) -> Option<usize> {
     words.iter().position(|w| Some(*w) == value.as_str())
 }
 
@@ -119,6 +122,7 @@ impl Kind {
             }
             Self::Size => put_size(value, out)?,
             Self::Part => put_part(value, trail, out)?,
+            Self::States => put_states(value, trail, out)?,
         }
         Some(())
     }
@@ -160,16 +164,17 @@ impl Kind {
             }
             Self::Size => get_size(from)?,
             Self::Part => get_part(from, trail)?,
+            Self::States => get_states(from, trail)?,
         })
     }
 }
 
-fn count(from: &mut Bytes<'_>, most: usize) -> Result<usize, Bad> {
+pub(super) fn count(from: &mut Bytes<'_>, most: usize) -> Result<usize, Bad> {
     let n = usize::try_from(from.varint()?).map_err(|_| Bad::Many)?;
     if n > most { Err(Bad::Many) } else { Ok(n) }
 }
 
-fn word(words: &[&'static str], at: u64) -> Result<&'static str, Bad> {
+pub(super) fn word(words: &[&'static str], at: u64) -> Result<&'static str, Bad> {
     let at = usize::try_from(at).map_err(|_| Bad::Unknown)?;
     words.get(at).copied().ok_or(Bad::Unknown)
 }

@@ -13,6 +13,7 @@ mod phrases;
 mod public;
 mod qr;
 mod read;
+mod states;
 mod write;
 
 #[cfg(test)]

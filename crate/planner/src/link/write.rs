@@ -7,6 +7,7 @@ use super::bytes::put_varint;
 use super::envelope::wrap;
 use super::fields::{Chapter, Field, SECTIONS, Usual};
 use super::kinds::{Kind, Trail};
+use super::states::has_unknown;
 use crate::layout::Layout;
 
 /// A link and what it leaves out.
@@ -146,9 +147,14 @@ fn put_object(
             trail.before = number_in(before, field.key);
             // A part that a twin has and this object has not is stored as none.
             let stored = value.or((field.kind == Kind::Part).then_some(Value::Null));
-            let put = stored.and_then(|v| field.kind.put(&v, trail, &mut body));
+            let put = stored.as_ref();
+            let put = put.and_then(|v| field.kind.put(v, trail, &mut body));
             if !always && put.is_some() {
                 mask |= bit;
+            }
+            let unknown = stored.filter(|v| field.kind == Kind::States && has_unknown(v));
+            if let Some(left) = unknown {
+                object.insert(field.key.into(), left);
             }
         }
         if !always {
