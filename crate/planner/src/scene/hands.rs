@@ -1,10 +1,12 @@
-//! A hand and its forearm at true size, first form: from the entry on the
-//! frame's edge straight to the fingertips.
-use glam::DVec2;
+//! A hand and its arm at true size: from a shoulder by the elbow, or in their
+//! first form from the entry on the frame's edge straight to the fingertips.
+use glam::{DVec2, DVec3};
 
 use super::pose::{hand_outline, pose};
+use super::seated::{Joints, joints};
+use super::spine::Spine;
 use crate::layout::{Hand, Layout, Palm, Point, Side, SleeveLength};
-use crate::shape::{frame_outline, on_side};
+use crate::shape::{contains, frame_outline, on_side};
 
 /// Length of a hand, mm: the mean of the men's and women's medians of ANSUR II
 /// (NATICK/TR-15/007, 2014: 193 and 180).
@@ -37,6 +39,8 @@ pub struct Arm {
     pub fingers: DVec2,
     /// Unit vector across the hand, towards the thumb.
     pub thumb: DVec2,
+    /// How long the hand is, over [`HAND_LENGTH`].
+    pub scale: f64,
     /// Outline of the hand.
     pub hand: Vec<DVec2>,
     /// Outline of the bare forearm; empty under a long sleeve.
@@ -52,7 +56,7 @@ impl Arm {
     /// the fingertips and towards the thumb.
     #[must_use]
     pub fn place(&self, own: DVec2) -> DVec2 {
-        self.wrist + self.fingers * own.x + self.thumb * own.y
+        self.wrist + (self.fingers * own.x + self.thumb * own.y) * self.scale
     }
 }
 
@@ -70,8 +74,14 @@ pub fn thumb_direction(along: DVec2, side: Side, palm: Palm) -> DVec2 {
 }
 
 /// The arm of a hand.
+///
+/// That of someone at their place comes from a shoulder; without a place, from
+/// the entry on the frame's edge straight to the fingertips.
 #[must_use]
 pub fn arm(layout: &Layout, hand: &Hand) -> Arm {
+    if let Some(joints) = joints(layout, hand) {
+        return seated(layout, hand, &joints);
+    }
     let entry = on_edge(layout, hand.entry);
     let tip = hand.target.vec();
     let straight = (tip - entry).normalize_or(DVec2::Y);
@@ -91,68 +101,109 @@ pub fn arm(layout: &Layout, hand: &Hand) -> Arm {
         straight
     };
     let [narrow, wide, reach] = FOREARM;
-    let elbow = wrist - along * reach;
-    let own = hand_outline(hand.action).iter();
-    let outline: Vec<DVec2> = own.map(|p| wrist + fingers * p.x + thumb * p.y).collect();
-    let person = layout.people.iter().find(|p| p.id == hand.person);
-    let length = person.map_or(SleeveLength::Long, |p| p.sleeve.length);
-    let half = |above: f64| {
-        let grown = (above / reach).clamp(0.0, 1.0);
-        0.5 * (narrow + (wide - narrow) * grown)
-    };
-    let limb = |from: f64, to: f64, ease: [f64; 2]| {
-        let across = along.perp();
-        let steps = 5;
-        let row = |sign: f64| {
-            (0..=steps).map(move |i| {
-                let above = from + (to - from) * f64::from(i) / f64::from(steps);
-                let slack = if i == 0 { ease[0] } else { ease[1] };
-                wrist - along * above + across * (sign * (half(above) + slack))
-            })
-        };
-        let mut points: Vec<DVec2> = row(1.0).collect();
-        let mut other: Vec<DVec2> = row(-1.0).collect();
-        other.reverse();
-        points.append(&mut other);
-        // The end lies round the arm, towards the hand.
-        let end = wrist - along * (from - 0.22 * half(from));
-        points.push(end - across * (half(from) * 0.5));
-        points.push(end + across * (half(from) * 0.5));
-        points
-    };
-    let far = reach * 2.0;
-    let (forearm, sleeve, from) = match length {
-        SleeveLength::Bare => (limb(-6.0, far, [0.0; 2]), Vec::new(), 0.0),
-        SleeveLength::Long => (Vec::new(), limb(CUFF, far, EASE), CUFF),
-        SleeveLength::Rolled => {
-            let fold = reach * 0.8;
-            let bare = limb(-6.0, fold + 20.0, [0.0; 2]);
-            (bare, limb(fold, far, [EASE[0] + 4.0, EASE[1]]), fold)
-        }
-    };
-    Arm {
+    let spine = Spine::straight(wrist, along, reach * 2.0, [narrow, wide], reach);
+    let way = Way {
         entry,
         tip,
         wrist,
-        elbow,
+        elbow: wrist - along * reach,
         along,
         fingers,
         thumb,
-        hand: outline,
+        scale: 1.0,
+    };
+    clothed(layout, hand, way, &spine)
+}
+
+/// The arm of someone at their place.
+fn seated(layout: &Layout, hand: &Hand, joints: &Joints) -> Arm {
+    let body = &joints.body;
+    let [wrist, elbow, shoulder] =
+        [joints.wrist, joints.elbow, joints.shoulder].map(DVec3::truncate);
+    let spine = Spine::bent(wrist, elbow, shoulder, [body.wrist, body.widest]);
+    let scale = body.hand / HAND_LENGTH;
+    let [x, y] = pose(hand.action).tip.map(|mm| f64::from(mm) * scale);
+    let way = Way {
+        entry: into_frame(layout, &spine).unwrap_or_else(|| on_edge(layout, hand.entry)),
+        tip: wrist + joints.fingers * x + joints.thumb * y,
+        wrist,
+        elbow,
+        along: (wrist - elbow).normalize_or(joints.inward),
+        fingers: joints.fingers,
+        thumb: joints.thumb,
+        scale,
+    };
+    clothed(layout, hand, way, &spine)
+}
+
+/// How an arm lies, before it is clothed.
+struct Way {
+    entry: DVec2,
+    tip: DVec2,
+    wrist: DVec2,
+    elbow: DVec2,
+    along: DVec2,
+    fingers: DVec2,
+    thumb: DVec2,
+    scale: f64,
+}
+
+/// Hand, bare forearm and sleeve about the middle line.
+fn clothed(layout: &Layout, hand: &Hand, way: Way, spine: &Spine) -> Arm {
+    let own = hand_outline(hand.action).iter().map(|p| *p * way.scale);
+    let outline = own.map(|p| way.wrist + way.fingers * p.x + way.thumb * p.y);
+    let person = layout.people.iter().find(|p| p.id == hand.person);
+    let length = person.map_or(SleeveLength::Long, |p| p.sleeve.length);
+    let far = spine.length();
+    let (forearm, sleeve, from) = match length {
+        SleeveLength::Bare => (spine.limb(-6.0, far, [0.0; 2]), Vec::new(), 0.0),
+        SleeveLength::Long => (Vec::new(), spine.limb(CUFF, far, EASE), CUFF),
+        SleeveLength::Rolled => {
+            let fold = spine.reach * 0.8;
+            let bare = spine.limb(-6.0, fold + 20.0, [0.0; 2]);
+            (bare, spine.limb(fold, far, [EASE[0] + 4.0, EASE[1]]), fold)
+        }
+    };
+    Arm {
+        entry: way.entry,
+        tip: way.tip,
+        wrist: way.wrist,
+        elbow: way.elbow,
+        along: way.along,
+        fingers: way.fingers,
+        thumb: way.thumb,
+        scale: way.scale,
+        hand: outline.collect(),
         forearm,
         sleeve,
-        cuff: wrist - along * from,
+        cuff: spine.at(from).0,
     }
+}
+
+/// Where the middle line of an arm first leaves the frame, from the wrist on;
+/// none when the wrist is outside it or all of the arm within.
+fn into_frame(layout: &Layout, spine: &Spine) -> Option<DVec2> {
+    const STEP: f64 = 5.0;
+    let corners = frame_outline(&layout.frame);
+    let steps = (spine.length() / STEP) as i32;
+    let mut along = (0..=steps).map(|n| spine.at(f64::from(n) * STEP).0);
+    let inside = |p: &DVec2| contains(&corners, *p);
+    along.next().filter(inside)?;
+    let out = along.find(|p| !inside(p))?;
+    Some(on_frame(&corners, out))
 }
 
 /// The place on the frame's edge nearest to `p`.
 fn on_edge(layout: &Layout, p: Point) -> DVec2 {
-    let corners = frame_outline(&layout.frame);
-    let mut best = (f64::INFINITY, p.vec());
+    on_frame(&frame_outline(&layout.frame), p.vec())
+}
+
+fn on_frame(corners: &[DVec2], p: DVec2) -> DVec2 {
+    let mut best = (f64::INFINITY, p);
     for (n, a) in corners.iter().enumerate() {
         let b = corners[(n + 1) % corners.len()];
-        let at = on_side(p.vec(), *a, b);
-        let away = at.distance(p.vec());
+        let at = on_side(p, *a, b);
+        let away = at.distance(p);
         if away < best.0 {
             best = (away, at);
         }

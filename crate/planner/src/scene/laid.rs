@@ -165,7 +165,8 @@ impl<'a> Laid<'a> {
         let person = layout.people.iter().find(|p| p.id == hand.person);
         let kept = self.keep(hand.id, |b| {
             let whose = b.layout.people.iter().find(|p| p.id == hand.person);
-            let same = b.layout.frame == layout.frame && b.scene.view == view;
+            let placed = b.layout.seats == layout.seats && b.layout.table == layout.table;
+            let same = placed && b.layout.frame == layout.frame && b.scene.view == view;
             same && whose == person && b.layout.hands.contains(hand)
         });
         // A hand of another exposure was not made in the scene before.

@@ -4,4 +4,4 @@ mod setting;
 mod table;
 
 pub use setting::{Closeness, Laid, SETTINGS, Setting, setting};
-pub use table::{PITCH, Stand, TIGHT_PITCH, seats, stands};
+pub use table::{PITCH, Stand, TIGHT_PITCH, seats, stand_at, stands};

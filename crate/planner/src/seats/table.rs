@@ -57,6 +57,39 @@ pub fn stands(table: &Table, people: usize, pitch: f64) -> Vec<Stand> {
     }
 }
 
+/// The place on the table's edge nearest to `at`.
+#[must_use]
+pub fn stand_at(table: &Table, at: DVec2) -> Stand {
+    let centre = table.centre().vec();
+    if table.shape == TableShape::Round {
+        let outward = (at - centre).normalize_or(DVec2::Y);
+        return Stand {
+            at: centre + outward * (f64::from(table.width) * 0.5),
+            inward: -outward,
+            slides: false,
+        };
+    }
+    let size = dvec2(f64::from(table.width), f64::from(table.depth));
+    let along = at.clamp(DVec2::ZERO, size);
+    let sides = [
+        (dvec2(along.x, size.y), -DVec2::Y),
+        (dvec2(along.x, 0.0), DVec2::Y),
+        (dvec2(0.0, along.y), DVec2::X),
+        (dvec2(size.x, along.y), -DVec2::X),
+    ];
+    let mut best = sides[0];
+    for side in &sides[1..] {
+        if side.0.distance_squared(at) < best.0.distance_squared(at) {
+            best = *side;
+        }
+    }
+    Stand {
+        at: best.0,
+        inward: best.1,
+        slides: true,
+    }
+}
+
 fn round(table: &Table, people: usize) -> Vec<Stand> {
     let centre = table.centre().vec();
     let radius = f64::from(table.width) * 0.5;
