@@ -12,6 +12,7 @@ mod finding;
 mod fit;
 mod flat;
 mod glare;
+mod hands;
 mod hero;
 mod lean;
 mod light;

@@ -7,8 +7,8 @@ use super::separation::separation_score_of;
 use super::study::Study;
 use super::triangle_asked::{Corners, asked_triangle};
 use super::{
-    balance, colour, crops, direction, fit, glare, hero, lean, light, rig, separation_findings,
-    settings, space, spacing, triangle,
+    balance, colour, crops, direction, fit, glare, hands, hero, lean, light, rig,
+    separation_findings, settings, space, spacing, triangle,
 };
 use crate::layout::{Id, Role};
 use crate::order;
@@ -181,6 +181,9 @@ fn waiting(study: &Study<'_>) -> Vec<Waiting> {
     }
     if study.layout().crops.is_empty() {
         wait("crops", "waits-crops");
+    }
+    if let Some(reason) = hands::waits(study) {
+        wait("hands", reason);
     }
     if let Some(reason) = rig::waits(study) {
         wait("rig", reason);

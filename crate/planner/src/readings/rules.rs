@@ -180,6 +180,24 @@ rules! {
     LEAN_FOCUS: "not in focus", "lean", [0.5, NEVER], Mm, false, Physics, false, 5.0, "working-focus", "half_a_millimetre_out_of_focus_is_said";
     /// The aperture's own disc over the blur allowed.
     LEAN_AIRY: "blur of the aperture", "lean", [1.0, NEVER], Plain, false, Physics, false, 0.1, "working-focus-airy", "an_aperture_that_blurs_more_than_is_allowed_is_said";
+    /// How far fingertips stay short of their target, mm.
+    HANDS_REACH: "out of reach", "hands", [1.0, 1.0], Mm, false, Physics, false, 5.0, "working-hands", "fingertips_a_millimetre_short_wont_work";
+    /// How much nearer than an elbow bends a hand works, mm.
+    HANDS_NEAR: "too close to the body", "hands", [1.0, NEVER], Mm, false, Physics, false, 5.0, "working-hands-near", "a_wrist_nearer_than_an_elbow_bends_is_said";
+    /// Angle across the body, degrees.
+    HANDS_ACROSS: "across the body", "hands", [45.0, NEVER], Plain, false, TradePractice, false, 2.0, "working-hands-across", "an_arm_half_a_right_angle_across_is_said";
+    /// Angle to the edge of the picture, degrees.
+    HANDS_EDGE: "arm along an edge", "hands", [20.0, 0.0], Plain, true, TradePractice, false, 2.0, "working-hands-edge", "an_arm_along_the_edge_is_said_and_a_steeper_one_is_not";
+    /// Arms that cross in one exposure; the figure counts.
+    HANDS_CROSS: "arms cross", "hands", [1.0, NEVER], Plain, false, TradePractice, false, 0.5, "working-hands-cross", "arms_that_cross_are_said_and_parallel_ones_are_not";
+    /// How far a pair is from being its own mirror image, mm.
+    HANDS_MIRROR: "mirrored pair", "hands", [20.0, 0.0], Mm, true, TradePractice, true, 5.0, "working-hands-mirror", "a_pair_within_two_centimetres_of_its_mirror_image_is_said";
+    /// Gap between arms that are no pair, mm.
+    HANDS_APART: "arms apart", "hands", [40.0, 0.0], Mm, true, TradePractice, false, 5.0, "working-hands-apart", "arms_within_four_centimetres_are_said";
+    /// Hands of a person too many in an exposure; the figure counts.
+    HANDS_TWICE: "in two places", "hands", [1.0, 1.0], Plain, false, Physics, false, 0.5, "working-hands-twice", "one_person_in_two_places_wont_work";
+    /// Sitters one ring is seen on; the figure counts.
+    HANDS_RING: "ring seen", "hands", [2.0, NEVER], Plain, false, TradePractice, false, 0.5, "working-hands-ring", "a_ring_on_two_sitters_is_said_and_on_one_is_not";
     /// Share of the hero hidden by hands or things: noted, and said.
     HERO_HIDDEN: "hero hidden", "hero", [0.10, 0.25], Share, false, OurChoice, false, 2.0, "working-hero-hidden", "a_quarter_of_the_hero_hidden_is_said";
     /// Margin against tipping, in the weakest direction: people work under the

@@ -2,6 +2,7 @@
 //!
 //! The page, the drawing, the terminal and the papers all speak through
 //! [`say`]; no sentence is glued together elsewhere.
+mod handed;
 mod labels;
 mod quantity;
 mod rigged;
@@ -11,7 +12,8 @@ pub use labels::LABELS;
 pub use quantity::{clock, fixed, length, mass, percent, place, rounded, whole};
 
 /// Sentences by id, table by table. `{name}` marks a named place.
-pub const SENTENCES: [&[(&str, &str)]; 2] = [table::SENTENCES, rigged::SENTENCES];
+pub const SENTENCES: [&[(&str, &str)]; 3] =
+    [table::SENTENCES, rigged::SENTENCES, handed::SENTENCES];
 
 /// What fills one named place of a sentence.
 #[derive(Clone, Debug, PartialEq)]

@@ -36,6 +36,7 @@ fn every_rule_names_its_test_and_its_working() {
         include_str!("../settings.rs"),
         include_str!("../space/tests.rs"),
         include_str!("../glare/tests.rs"),
+        include_str!("../hands/tests.rs"),
     ];
     for rule in RULES {
         let test = format!("fn {}(", rule.test);
