@@ -12,6 +12,7 @@ pub mod colour;
 pub mod commands;
 pub mod drawing;
 pub mod edit;
+pub mod exposures;
 pub mod figure;
 pub mod layout;
 pub mod light;

@@ -8,6 +8,7 @@ mod cautions;
 mod colour;
 mod crops;
 mod direction;
+mod exposures;
 mod finding;
 mod fit;
 mod flat;

@@ -7,7 +7,7 @@ use super::separation::separation_score_of;
 use super::study::Study;
 use super::triangle_asked::{Corners, asked_triangle};
 use super::{
-    balance, colour, crops, direction, fit, glare, hands, hero, lean, light, rig,
+    balance, colour, crops, direction, exposures, fit, glare, hands, hero, lean, light, rig,
     separation_findings, settings, space, spacing, triangle,
 };
 use crate::layout::{Id, Role};

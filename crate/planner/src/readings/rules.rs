@@ -198,6 +198,16 @@ rules! {
     HANDS_TWICE: "in two places", "hands", [1.0, 1.0], Plain, false, Physics, false, 0.5, "working-hands-twice", "one_person_in_two_places_wont_work";
     /// Sitters one ring is seen on; the figure counts.
     HANDS_RING: "ring seen", "hands", [2.0, NEVER], Plain, false, TradePractice, false, 0.5, "working-hands-ring", "a_ring_on_two_sitters_is_said_and_on_one_is_not";
+    /// States of things that are gone; the figure counts.
+    EXPOSURE_GONE: "state of a gone thing", "exposures", [1.0, NEVER], Plain, false, OurChoice, false, 0.5, "working-exposure-gone", "a_state_of_a_gone_thing_is_told_and_kept";
+    /// Things held and standing at once; the figure counts.
+    EXPOSURE_TWICE: "held and standing", "exposures", [1.0, 1.0], Plain, false, Physics, false, 0.5, "working-exposure-twice", "what_is_held_cannot_stand_in_its_place";
+    /// Things held by hands that are no pair; the figure counts.
+    EXPOSURE_HELD: "held twice", "exposures", [1.0, NEVER], Plain, false, Physics, false, 0.5, "working-exposure-held", "a_thing_held_by_two_hands_that_are_no_pair_is_said";
+    /// Exposures for hands without any; the figure counts.
+    EXPOSURE_IDLE: "exposure without hands", "exposures", [1.0, NEVER], Plain, false, OurChoice, false, 0.5, "working-exposure-idle", "an_exposure_without_hands_is_said";
+    /// States of the food without a clean exposure; the figure counts.
+    EXPOSURE_CLEAN: "clean exposure", "exposures", [1.0, NEVER], Plain, false, TradePractice, false, 0.5, "working-exposure-clean", "each_state_of_the_food_wants_a_clean_exposure";
     /// Share of the hero hidden by hands or things: noted, and said.
     HERO_HIDDEN: "hero hidden", "hero", [0.10, 0.25], Share, false, OurChoice, false, 2.0, "working-hero-hidden", "a_quarter_of_the_hero_hidden_is_said";
     /// Margin against tipping, in the weakest direction: people work under the

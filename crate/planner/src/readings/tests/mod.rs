@@ -37,6 +37,7 @@ fn every_rule_names_its_test_and_its_working() {
         include_str!("../space/tests.rs"),
         include_str!("../glare/tests.rs"),
         include_str!("../hands/tests.rs"),
+        include_str!("../exposures/tests.rs"),
     ];
     for rule in RULES {
         let test = format!("fn {}(", rule.test);

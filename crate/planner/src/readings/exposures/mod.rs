@@ -1,0 +1,26 @@
+//! Exposures: can they be shot one after another and put together?
+//!
+//! Every thing has a state in every exposure. What a hand holds cannot stand
+//! in its place as well; nothing is held twice; each state of the food has an
+//! exposure without hands to fall back on.
+mod remedy;
+mod states;
+#[cfg(test)]
+mod tests;
+
+use super::finding::Finding;
+use super::study::Study;
+
+/// The findings about exposures; none before there are any.
+pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
+    let layout = study.layout();
+    let mut out = Vec::new();
+    for exposure in &layout.exposures {
+        out.extend(states::gone(study, exposure, settled));
+        out.extend(states::in_two_places(study, exposure, settled));
+        out.extend(states::held_by_two(study, exposure));
+        out.extend(states::without_hands(study, exposure, settled));
+    }
+    out.extend(states::no_clean(study, settled));
+    out
+}

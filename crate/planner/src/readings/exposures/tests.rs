@@ -1,0 +1,117 @@
+use super::super::finding::{Finding, State};
+use super::super::study::Study;
+use super::read;
+use crate::layout::{As, ExposureKind, Id, Layout, open};
+
+/// A carafe and a loaf; A pours from the carafe in exposure 1 and two hands of
+/// exposure 2 are at the loaf.
+fn laid(poured: &str, torn: &str, clean: bool) -> Layout {
+    let first = if clean {
+        r#"{"id":5,"kind":"clean"},"#
+    } else {
+        ""
+    };
+    let text = format!(
+        r##"{{"format":"overspread-layout","version":0,"id":"0000000000000001","next_id":40,
+        "table":{{"width":1600,"depth":900}},"frame":{{"at":[800,450],"width":1300}},
+        "items":[
+          {{"id":1,"name":"carafe","prop":"oil-carafe","at":[500,400],"size":{{"shape":"disc","diameter":90}}}},
+          {{"id":3,"name":"loaf","prop":"loaf","at":[900,400],"size":{{"shape":"oval","width":300,"depth":160}}}}],
+        "people":[{{"id":4}}],
+        "exposures":[{first}{{"id":6,"states":[{poured}]}},{{"id":7,"states":[{torn}]}}],
+        "hands":[{{"id":8,"person":4,"exposure":6,"entry":[0,0],"target":[700,400],"holds":1}},
+          {{"id":9,"person":4,"exposure":7,"pair":10,"entry":[0,0],"target":[900,380],"holds":3}},
+          {{"id":10,"person":4,"exposure":7,"pair":9,"side":"left","entry":[0,0],"target":[920,380],"holds":3}}]}}"##
+    );
+    open(&text).expect("a sound layout")
+}
+
+const AWAY: &str = r#"{"item":1,"state":"absent"}"#;
+const UP: &str = r#"{"item":3,"state":"absent"}"#;
+
+fn about(layout: &Layout, end: &str) -> Option<Finding> {
+    let all = read(&Study::new(layout), true);
+    all.into_iter().find(|f| f.key.ends_with(end))
+}
+
+fn cured(layout: &Layout, end: &str) -> Layout {
+    let f = about(layout, end).expect("said");
+    let remedy = f.remedy.as_ref().expect("a remedy");
+    assert_eq!(remedy.after, 0.0, "all of it");
+    let mut after = layout.clone();
+    remedy.edit.apply_checked(&mut after).expect("it fits");
+    assert!(about(&after, end).is_none(), "{}", remedy.act);
+    after
+}
+
+#[test]
+fn what_is_held_cannot_stand_in_its_place() {
+    let layout = laid("", UP, true);
+    let f = about(&layout, ":twice").expect("the carafe");
+    assert_eq!((f.state, f.rank), (State::WontWork, 1));
+    assert_eq!(f.about, [Id(1)]);
+    assert!(
+        f.sentence
+            .contains("carafe stands in its place in exposure 1"),
+        "{}",
+        f.sentence
+    );
+    let after = cured(&layout, ":twice");
+    assert_eq!(after.exposures[1].states[0].is, As::Absent);
+    assert!(
+        about(&laid(AWAY, UP, true), ":twice").is_none(),
+        "it is taken up"
+    );
+}
+
+#[test]
+fn a_thing_held_by_two_hands_that_are_no_pair_is_said() {
+    let mut layout = laid(AWAY, UP, true);
+    assert!(about(&layout, ":held").is_none(), "a pair may");
+    layout.hands[1].pair = None;
+    layout.hands[2].pair = None;
+    let f = about(&layout, ":held").expect("two hands");
+    assert!(f.sentence.contains("loaf"), "{}", f.sentence);
+}
+
+#[test]
+fn a_state_of_a_gone_thing_is_told_and_kept() {
+    let mut layout = laid(AWAY, UP, true);
+    assert!(about(&layout, ":gone").is_none(), "all are there");
+    layout.items.remove(1);
+    layout.hands.truncate(1);
+    let f = about(&layout, ":gone").expect("the loaf is gone");
+    assert_eq!(f.figure, 1.0);
+    let after = cured(&layout, ":gone");
+    assert!(after.exposures[2].states.is_empty(), "forgotten when asked");
+    assert_eq!(
+        open(&layout.to_json()).expect("opens"),
+        layout,
+        "kept till then"
+    );
+}
+
+#[test]
+fn an_exposure_without_hands_is_said() {
+    let mut layout = laid(AWAY, UP, true);
+    assert!(about(&layout, ":idle").is_none(), "all have hands");
+    layout.hands.remove(0);
+    assert_eq!(cured(&layout, ":idle").exposures.len(), 2, "taken out");
+}
+
+#[test]
+fn each_state_of_the_food_wants_a_clean_exposure() {
+    let cut = r##"{"item":3,"state":"changed","parts":{"food":{"colours":[{"srgb":"#ffffff","share":100,"origin":"guess"}]}}}"##;
+    assert!(
+        about(&laid(AWAY, UP, true), "exposures:clean").is_none(),
+        "one state"
+    );
+    let f = about(&laid(AWAY, cut, true), "exposures:clean").expect("cut bread");
+    assert_eq!(f.figure, 1.0, "the state after");
+    let after = cured(&laid(AWAY, cut, true), "exposures:clean");
+    let kinds: Vec<ExposureKind> = after.exposures.iter().map(|e| e.kind).collect();
+    let (clean, hands) = (ExposureKind::Clean, ExposureKind::Hands);
+    assert_eq!(kinds, [clean, hands, hands, clean], "last, as it is left");
+    let none = cured(&laid(AWAY, UP, false), "exposures:clean");
+    assert_eq!(none.exposures[0].kind, clean, "first, before any hand");
+}
