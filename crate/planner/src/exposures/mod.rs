@@ -1,6 +1,10 @@
-//! The exposures of a picture: how each thing is in each of them, and the
-//! table as it stands then.
+//! The exposures of a picture: how each thing is in each of them, the table as
+//! it stands then, and in which order and how few they are shot.
+mod fewest;
+mod order;
 mod states;
 
+pub use fewest::fewest;
+pub use order::{Change, NoOrder, change, shooting_order};
 pub(crate) use states::changes;
 pub use states::{food_states, held_in, in_exposure, state_of};
