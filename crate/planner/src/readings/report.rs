@@ -62,7 +62,7 @@ impl Report {
 }
 
 /// Every reading, as a function of the study and whether remedies are wanted.
-pub(super) const READINGS: [fn(&Study<'_>, bool) -> Vec<Finding>; 18] = [
+pub(super) const READINGS: [fn(&Study<'_>, bool) -> Vec<Finding>; 20] = [
     separation_findings::read,
     fit::read,
     crops::read,
@@ -72,6 +72,8 @@ pub(super) const READINGS: [fn(&Study<'_>, bool) -> Vec<Finding>; 18] = [
     |study, _| balance::read(study.viewed()).into_iter().collect(),
     |study, _| triangle::read(study.viewed()).into_iter().collect(),
     |study, _| hero::read(study),
+    hands::read,
+    exposures::read,
     |study, settled| light::read(study.viewed(), settled),
     |study, _| settings::read(study),
     |study, settled| glare::read(study.viewed(), settled),
