@@ -5,6 +5,6 @@ mod order;
 mod states;
 
 pub use fewest::fewest;
-pub use order::{Change, NoOrder, change, shooting_order};
+pub use order::{Change, NoOrder, change, in_order, shooting_order};
 pub(crate) use states::changes;
 pub use states::{food_states, held_in, in_exposure, state_of};

@@ -89,6 +89,25 @@ pub fn change(layout: &Layout, from: &Exposure, to: &Exposure) -> Change {
     }
 }
 
+/// What the order they are told in takes in all; none for one that cannot be
+/// shot.
+#[must_use]
+pub fn in_order(layout: &Layout) -> Option<Change> {
+    let all = &layout.exposures;
+    for (n, late) in all.iter().enumerate() {
+        if all[..n].iter().any(|early| before(late, early)) {
+            return None;
+        }
+    }
+    let mut total = Change::default();
+    for pair in all.windows(2) {
+        let taken = change(layout, &pair[0], &pair[1]);
+        total.moves += taken.moves;
+        total.walks += taken.walks;
+    }
+    Some(total)
+}
+
 /// The exposures in the order that takes least, and what it takes in all; of
 /// orders that take the same, that nearest to the one they are told in.
 ///

@@ -208,6 +208,11 @@ rules! {
     EXPOSURE_IDLE: "exposure without hands", "exposures", [1.0, NEVER], Plain, false, OurChoice, false, 0.5, "working-exposure-idle", "an_exposure_without_hands_is_said";
     /// States of the food without a clean exposure; the figure counts.
     EXPOSURE_CLEAN: "clean exposure", "exposures", [1.0, NEVER], Plain, false, TradePractice, false, 0.5, "working-exposure-clean", "each_state_of_the_food_wants_a_clean_exposure";
+    /// What the order they are told in costs more than the best, things carried
+    /// and ways walked together.
+    EXPOSURE_ORDER: "order of shooting", "exposures", [1.0, NEVER], Plain, false, TradePractice, false, 0.5, "working-exposure-order", "an_order_that_costs_more_than_it_must_is_said";
+    /// Food that is needed twice; the figure counts.
+    EXPOSURE_FOOD: "food needed twice", "exposures", [1.0, NEVER], Plain, false, Physics, false, 0.5, "working-exposure-food", "food_changed_in_two_ways_is_needed_twice";
     /// Share of the hero hidden by hands or things: noted, and said.
     HERO_HIDDEN: "hero hidden", "hero", [0.10, 0.25], Share, false, OurChoice, false, 2.0, "working-hero-hidden", "a_quarter_of_the_hero_hidden_is_said";
     /// Margin against tipping, in the weakest direction: people work under the

@@ -3,6 +3,7 @@
 //! Every thing has a state in every exposure. What a hand holds cannot stand
 //! in its place as well; nothing is held twice; each state of the food has an
 //! exposure without hands to fall back on.
+mod order;
 mod remedy;
 mod states;
 #[cfg(test)]
@@ -22,5 +23,6 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
         out.extend(states::without_hands(study, exposure, settled));
     }
     out.extend(states::no_clean(study, settled));
+    out.extend(order::read(study, settled));
     out
 }

@@ -115,3 +115,37 @@ fn each_state_of_the_food_wants_a_clean_exposure() {
     let none = cured(&laid(AWAY, UP, false), "exposures:clean");
     assert_eq!(none.exposures[0].kind, clean, "first, before any hand");
 }
+
+const CUT: &str = r##"{"item":3,"state":"changed","parts":{"food":{"colours":[{"srgb":"#ffffff","share":100,"origin":"guess"}]}}}"##;
+
+#[test]
+fn an_order_that_costs_more_than_it_must_is_said() {
+    // Hands 2 cut the loaf after hands 1 have shown it whole: as told.
+    let told = laid(AWAY, CUT, true);
+    let f = about(&told, ":order").expect("told when all is");
+    assert_eq!(f.state, State::Holds, "{}", f.sentence);
+    let mut back = told.clone();
+    back.exposures.reverse();
+    let f = about(&back, ":order").expect("it cannot be shot so");
+    assert!(
+        f.is_pressing() && f.sentence.contains("cannot be shot"),
+        "{}",
+        f.sentence
+    );
+    let remedy = f.remedy.expect("the other way round");
+    let mut after = back.clone();
+    remedy.edit.apply_checked(&mut after).expect("it fits");
+    assert!(!about(&after, ":order").expect("still told").is_pressing());
+}
+
+#[test]
+fn food_changed_in_two_ways_is_needed_twice() {
+    let other = CUT.replace("#ffffff", "#101010");
+    let f = about(&laid(&other, CUT, true), ":food").expect("two loaves");
+    assert!(
+        f.sentence.contains("exposure 1 and exposure 2"),
+        "{}",
+        f.sentence
+    );
+    assert!(about(&laid(AWAY, CUT, true), ":food").is_none(), "one loaf");
+}

@@ -2,8 +2,9 @@
 use glam::DVec2;
 
 use super::super::finding::{Finding, State};
+use super::super::picture::Picture;
 use super::super::rules::HANDS_EDGE;
-use super::super::study::{Picture, Study};
+use super::super::study::Study;
 use super::{Limb, called, remedy};
 use crate::layout::{Id, Layout};
 use crate::scene::arm;
