@@ -109,6 +109,10 @@ export const act = {
     }),
   /** The other hand does it; a pair changes sides as a whole. */
   flip: (hand: Hand) => session.act(() => session.core().flip(hand.id)),
+  /** Lets a hand and its pair come from a direction of the picture. */
+  comeFrom: (hand: Hand, degrees: number) =>
+    session.act(() => session.core().come_from(hand.id, degrees)),
+  standOrSit: (hand: Hand) => session.act(() => session.core().stand_or_sit(hand.id)),
   exposure: (hand: Hand, id: Id) => session.act(() => session.core().shoot_in(hand.id, id)),
 
   addCrop: (name: string, [wide, high]: Pair) =>

@@ -82,10 +82,13 @@ export interface Person {
   id: Id;
   skin: string;
   sleeve: { colour: string; length: "bare" | "rolled" | "long" };
+  stature?: number;
+  ring?: "left" | "right";
+  released?: boolean;
 }
 export interface Exposure {
   id: Id;
-  kind: "clean" | "hands";
+  kind: "clean" | "hands" | "card" | "empty" | "steam" | "no-glare" | "insurance";
 }
 export interface Crop {
   id: Id;

@@ -6,9 +6,10 @@ import * as say from "#words";
 import { act } from "../acts";
 import type { Hand, Layout, Person } from "../core";
 import { Cautions } from "../parts/cautions";
-import { Choice, Panel, Tones } from "../parts/controls";
+import { Choice, Panel, Stepper, Tones } from "../parts/controls";
 import * as session from "../session";
 import * as state from "../state";
+import { length } from "../state";
 
 const ACTIONS: readonly (readonly [string, string, 1 | 2])[] = [
   ["tear", say.doTear, 2],
@@ -61,6 +62,69 @@ export function Exposures(): JSX.Element | null {
   );
 }
 
+/** Where the person of a hand sits or stands. */
+function Place({ hand }: { hand: Hand }): JSX.Element {
+  const from = session.core().comes_from(hand.id);
+  const turn = state.layout.value?.frame.turn ?? 0;
+  // The first step lets it come from below, the second goes on from there.
+  const step = (by: -1 | 1) => act.comeFrom(hand, from === undefined ? 180 : Math.round(from / 30) * 30 + 30 * by);
+  return (
+    <>
+      <Stepper
+        name={say.comesFrom}
+        value={from === undefined ? say.comesFromNowhere : session.core().clock(from + turn)}
+        less={say.comesFromBack}
+        more={say.comesFromOn}
+        step={step}
+      />
+      {from === undefined ? null : (
+        <div class="steps">
+          <button class="word" onClick={() => act.standOrSit(hand)}>
+            {session.core().stands(hand.id) ? say.seatSit : say.seatStand}
+          </button>
+        </div>
+      )}
+    </>
+  );
+}
+
+/** How someone is built, what they wear, and whether they agreed. */
+function Body({ person }: { person: Person }): JSX.Element {
+  const tall = person.stature;
+  const by = length(50);
+  return (
+    <>
+      <Stepper
+        name={say.stature}
+        value={tall === undefined ? say.statureUsual : length(tall)}
+        less={say.statureLess({ by })}
+        more={say.statureMore({ by })}
+        step={(way) =>
+          act.person(person, { stature: (tall ?? session.core().usual_stature()) + 50 * way })
+        }
+      />
+      <Choice
+        name={say.ring}
+        options={[
+          ["none", say.ringNone],
+          ["left", say.ringLeft],
+          ["right", say.ringRight],
+        ]}
+        value={person.ring ?? "none"}
+        choose={(ring) => act.person(person, { ring: ring === "none" ? undefined : ring })}
+      />
+      <label class="check">
+        <input
+          type="checkbox"
+          checked={person.released ?? false}
+          onChange={(event) => act.person(person, { released: event.currentTarget.checked })}
+        />
+        <span>{say.released}</span>
+      </label>
+    </>
+  );
+}
+
 function Whose({ hand, person }: { hand: Hand; person: Person }): JSX.Element {
   const shots = (state.layout.value?.exposures ?? []).filter((each) => each.kind === "hands");
   return (
@@ -82,6 +146,7 @@ function Whose({ hand, person }: { hand: Hand; person: Person }): JSX.Element {
           {say.handAway}
         </button>
       </div>
+      <Place hand={hand} />
       <Choice
         name={say.sleeve}
         options={[
@@ -104,6 +169,7 @@ function Whose({ hand, person }: { hand: Hand; person: Person }): JSX.Element {
         value={person.skin}
         choose={(skin) => act.person(person, { skin })}
       />
+      <Body person={person} />
       <Choice
         name={say.shotIn}
         options={shots.map((shot, place) => [String(shot.id), String(place + 1)] as const)}

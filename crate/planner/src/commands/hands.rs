@@ -7,7 +7,7 @@ use crate::words::say;
 use glam::DVec2;
 use serde::Deserialize;
 
-use super::{Act, Refused};
+use super::{Act, Refused, seats};
 
 /// What the hands are to do.
 #[derive(Deserialize)]
@@ -34,7 +34,8 @@ const APART: f64 = 320.0;
 /// How far above the table fingertips work, mm (our choice).
 const ABOVE: i32 = 110;
 
-/// Sets one hand or a pair to an action, in an exposure of its own.
+/// Sets one hand or a pair to an action, in an exposure of its own; their
+/// person gets a place at the table where they come in.
 ///
 /// # Errors
 /// When the item they are to do it at is not there.
@@ -46,7 +47,13 @@ pub fn add_hands(layout: &Layout, wish: &Wish) -> Result<Act, Refused> {
     after.head.next_id = after.head.next_id.saturating_add(added as u16);
     after.people.extend(set.person);
     after.exposures.push(set.exposure);
+    let first = set.hands.first().cloned();
+    let entries = set.hands.iter().map(|h| h.entry.vec());
+    let middle = entries.sum::<DVec2>() / set.hands.len().max(1) as f64;
     after.hands.extend(set.hands);
+    if let Some(first) = first {
+        seats::seat(&mut after, &first, middle)?;
+    }
     Act::between(say("done-hands", &[]), layout, &after)
 }
 
@@ -66,7 +73,7 @@ pub fn flip(layout: &Layout, id: Id) -> Result<Act, Refused> {
 }
 
 /// Shoots a hand and its pair in another exposure; one that no hand is left in
-/// goes, a clean one stays.
+/// goes, those of other kinds stay.
 ///
 /// # Errors
 /// None so far as no hand can be locked.
@@ -79,7 +86,7 @@ pub fn shoot_in(layout: &Layout, id: Id, exposure: Id) -> Result<Act, Refused> {
     let used = |e: &Exposure| hands.iter().any(|hand| hand.exposure == e.id);
     after
         .exposures
-        .retain(|e| e.kind == ExposureKind::Clean || used(e));
+        .retain(|e| e.kind != ExposureKind::Hands || used(e));
     Act::between(say("done-exposure", &[]), layout, &after)
 }
 

@@ -2,9 +2,11 @@
 //! it stands then, and in which order and how few they are shot.
 mod fewest;
 mod order;
+mod regions;
 mod states;
 
 pub use fewest::fewest;
 pub use order::{Change, NoOrder, change, in_order, shooting_order};
+pub use regions::{Added, Clash, added, clashes};
 pub(crate) use states::changes;
 pub use states::{food_states, held_in, in_exposure, state_of};

@@ -19,6 +19,8 @@ pub const HAND_BREADTH: f64 = 83.0;
 pub const FOREARM: [f64; 3] = [52.0, 92.0, 272.0];
 /// How much wider than the arm a sleeve lies, mm at the cuff and above.
 const EASE: [f64; 2] = [10.0, 8.0];
+/// A limb of no more stations than this is straight.
+const STRAIGHT: usize = 6;
 /// The cuff of a long sleeve ends this far above the wrist, mm.
 const CUFF: f64 = 22.0;
 
@@ -57,6 +59,29 @@ impl Arm {
     #[must_use]
     pub fn place(&self, own: DVec2) -> DVec2 {
         self.wrist + (self.fingers * own.x + self.thumb * own.y) * self.scale
+    }
+}
+
+impl Arm {
+    /// Its parts as light meets them, each nearly convex: the hand, and a bent
+    /// limb in two.
+    #[must_use]
+    pub fn plates(&self) -> Vec<Vec<DVec2>> {
+        let mut out = vec![self.hand.clone()];
+        for limb in [&self.forearm, &self.sleeve] {
+            let stations = limb.len().saturating_sub(2) / 2;
+            if stations <= STRAIGHT {
+                out.extend((!limb.is_empty()).then(|| limb.clone()));
+                continue;
+            }
+            let middle = stations / 2;
+            for (from, to) in [(0, middle), (middle, stations - 1)] {
+                let mut part = limb[from..=to].to_vec();
+                part.extend(&limb[2 * stations - 1 - to..2 * stations - from]);
+                out.push(part);
+            }
+        }
+        out
     }
 }
 

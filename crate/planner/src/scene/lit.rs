@@ -67,8 +67,7 @@ impl Lit {
                 let axis = arm.wrist;
                 Occluder::new(hand.id, outline, axis, vec![[height, 1.0]])
             };
-            let parts = [&arm.hand, &arm.forearm, &arm.sleeve];
-            let plates: Vec<_> = parts.into_iter().filter_map(plate).collect();
+            let plates: Vec<_> = arm.plates().iter().filter_map(plate).collect();
             plates.into_iter().map(|plate| (hand.exposure, plate))
         });
         Self {

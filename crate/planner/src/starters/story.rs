@@ -209,6 +209,31 @@ fn the_stand_holds_by_the_arithmetic_with_its_bag() {
     );
 }
 
+/// The three pairs of hands are one person's, at three places of the table,
+/// one exposure after the other.
+#[test]
+fn every_hand_reaches_and_the_carafe_is_shown_in_two_places_once() {
+    let opens = harbour_supper();
+    let pressing = |l: &Layout, reading: &str| {
+        let all = read(l).into_iter();
+        let own = all.filter(|f| f.reading == reading && f.is_pressing());
+        own.collect::<Vec<Finding>>()
+    };
+    let hands = pressing(&opens, "hands");
+    assert!(hands.is_empty(), "{hands:?}");
+    let seated = opens.hands.iter().all(|h| crate::scene::joints(&opens, h).is_some());
+    assert!(seated, "each comes from a shoulder");
+    let told = pressing(&opens, "exposures");
+    let [twice] = told.as_slice() else {
+        panic!("{told:?}");
+    };
+    assert_eq!(twice.state, State::WontWork, "{}", twice.sentence);
+    assert_eq!(twice.about, [item(&opens, "oil carafe")], "{}", twice.sentence);
+    let after = cured(&opens, twice);
+    assert!(pressing(&after, "exposures").is_empty(), "taken up");
+    assert!(said(&after, "exposures:order").is_some_and(|f| f.state == State::Holds));
+}
+
 /// Wrists and elbows cut by a crop are part of the story; what almost touches
 /// by accident is not, neither before nor after the runner is laid.
 #[test]

@@ -3,6 +3,7 @@
 /// Sentences by id.
 #[rustfmt::skip]
 pub(super) const SENTENCES: &[(&str, &str)] = &[
+    ("done-seat", "place at the table set"),
     ("hand-left", "left hand in {flag}"),
     ("hand-right", "right hand in {flag}"),
     ("hands-short", "The {hand} stays {figure} short of what it reaches for, however far {person} leans."),
@@ -55,6 +56,10 @@ pub(super) const SENTENCES: &[(&str, &str)] = &[
     ("exposure-held", "More than one hand that is no pair holds the same thing in {exposure}: {things}."),
     ("exposure-idle", "There are no hands in {exposure}."),
     ("exposure-no-clean", "No clean exposure shows the food as it is in {exposures}."),
+    ("exposure-clash", "What is added in {exposures} overlaps over {area} cm²."),
+    ("exposure-clash-shadow", "A shadow of one of {exposures} falls over {area} cm² of what is added in the other."),
+    ("area-cm2", "{area} cm²"),
+    ("working-exposure-clash", "An exposure adds its arms, what they hold and what is not as it is set, all as the lens sees it, and the shadow of its arms on the table: every place that loses light to them. A shadow counts where it takes a tenth of the light, a seventh of a stop; said from 1 cm² on, our choice."),
     ("exposure-order-holds", "Shot in this order the exposures take least: {exposures}."),
     ("exposure-order-costs", "Another order takes fewer things carried and ways walked: {exposures}."),
     ("exposure-order-wrong", "The exposures cannot be shot in the order they are told in; this one can: {exposures}."),

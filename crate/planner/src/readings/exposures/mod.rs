@@ -2,7 +2,9 @@
 //!
 //! Every thing has a state in every exposure. What a hand holds cannot stand
 //! in its place as well; nothing is held twice; each state of the food has an
-//! exposure without hands to fall back on.
+//! exposure without hands to fall back on; no two want the same place of the
+//! picture.
+mod clash;
 mod order;
 mod remedy;
 mod states;
@@ -23,6 +25,7 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
         out.extend(states::without_hands(study, exposure, settled));
     }
     out.extend(states::no_clean(study, settled));
+    out.extend(clash::read(study, settled));
     out.extend(order::read(study, settled));
     out
 }

@@ -145,7 +145,9 @@ pub(super) fn without_hands(
     settled: bool,
 ) -> Option<Finding> {
     let layout = study.layout();
-    let idle = exposure.kind == ExposureKind::Hands
+    // Before anyone reaches in there is nothing to miss.
+    let idle = !layout.hands.is_empty()
+        && exposure.kind == ExposureKind::Hands
         && !layout.hands.iter().any(|h| h.exposure == exposure.id);
     if !idle {
         return None;

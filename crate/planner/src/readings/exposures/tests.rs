@@ -149,3 +149,49 @@ fn food_changed_in_two_ways_is_needed_twice() {
     );
     assert!(about(&laid(AWAY, CUT, true), ":food").is_none(), "one loaf");
 }
+
+/// Two arms from the left edge, one above the other, in two exposures.
+fn two_arms(second: i32) -> Layout {
+    let text = format!(
+        r#"{{"format":"overspread-layout","version":0,"id":"0000000000000001","next_id":40,
+        "table":{{"width":1600,"depth":900}},"frame":{{"at":[800,450],"width":1300}},
+        "light":{{"clock":0,"distance":1200,"height_above_table":1500,"width":600,"height":600}},
+        "seats":[{{"id":1,"at":[0,250]}},{{"id":2,"at":[0,{second}]}}],
+        "people":[{{"id":3,"seat":1}},{{"id":4,"seat":2}}],
+        "exposures":[{{"id":6}},{{"id":7}}],
+        "hands":[{{"id":8,"person":3,"exposure":6,"entry":[0,0],"target":[520,300]}},
+          {{"id":9,"person":4,"exposure":7,"entry":[0,0],"target":[520,{second}]}}]}}"#
+    );
+    open(&text).expect("a sound layout")
+}
+
+#[test]
+fn exposures_that_want_the_same_square_centimetre_clash() {
+    let over = about(&two_arms(330), ":clash").expect("arm over arm");
+    assert!(over.sentence.contains("overlaps"), "{}", over.sentence);
+    assert_eq!((over.state, over.rank), (State::LookAgain, 2));
+    assert!(about(&two_arms(800), ":clash").is_none(), "far apart");
+    let by_shadow = (300..800).rev().find_map(|y| about(&two_arms(y), ":clash"));
+    let by_shadow = by_shadow.expect("somewhere only the shadow reaches");
+    assert!(
+        by_shadow.sentence.contains("shadow"),
+        "{}",
+        by_shadow.sentence
+    );
+    assert!(by_shadow.figure >= 1.0, "{}", by_shadow.figure);
+}
+
+#[test]
+fn a_place_farther_along_the_edge_parts_exposures() {
+    let shadow = (300..800)
+        .rev()
+        .map(two_arms)
+        .find(|l| about(l, ":clash").is_some());
+    let layout = shadow.expect("a clash");
+    let f = about(&layout, ":clash").expect("said");
+    let remedy = f.remedy.as_ref().expect("a remedy");
+    assert!(remedy.act.starts_with("Move "), "{}", remedy.act);
+    let mut after = layout.clone();
+    remedy.edit.apply_checked(&mut after).expect("it fits");
+    assert!(about(&after, ":clash").is_none(), "{}", remedy.act);
+}

@@ -21,6 +21,8 @@ use crate::layout::{Hand, Id, Layout, Side};
 use crate::scene::{Arm, Joints, arm, joints, seat_of};
 use crate::words::{Arg, clock, listed, say};
 
+pub(super) use remedy::{moved_aside, no_worse};
+
 /// A hand with its arm, and its joints when it has a place at the table.
 struct Limb<'a> {
     hand: &'a Hand,

@@ -42,7 +42,9 @@ pub(super) fn of_body(study: &Study<'_>, hand: &Hand, rule: &Rule, judge: Judge)
     let layout = study.layout();
     let before = body::figure(layout, hand.id, judge)?;
     let tries = other_hand(study, hand).into_iter();
-    let tries = tries.chain(moved(study, hand)).chain(stood(study, hand));
+    let tries = tries
+        .chain(moved_aside(study, hand))
+        .chain(stood(study, hand));
     let sound = |t: &Try| body::sound(&t.after, hand.id) && no_worse(layout, &t.after);
     let attempt = tries.into_iter().find(sound)?;
     // What is short of nothing is told as nothing.
@@ -51,7 +53,7 @@ pub(super) fn of_body(study: &Study<'_>, hand: &Hand, rule: &Rule, judge: Judge)
 }
 
 /// Whether no other hand that reached well before reaches badly now.
-fn no_worse(before: &Layout, after: &Layout) -> bool {
+pub(in super::super) fn no_worse(before: &Layout, after: &Layout) -> bool {
     let seated = before.hands.iter().filter(|h| joints(before, h).is_some());
     let mut well = seated.filter(|h| body::sound(before, h.id));
     well.all(|h| body::sound(after, h.id))
@@ -65,7 +67,7 @@ pub(super) fn elsewhere(
     rule: &Rule,
     figure: &dyn Fn(&Study<'_>, Id) -> Option<f64>,
 ) -> Option<Remedy> {
-    for attempt in moved(study, hand) {
+    for attempt in moved_aside(study, hand) {
         if !no_worse(study.layout(), &attempt.after) {
             continue;
         }
@@ -108,7 +110,10 @@ fn with_seat(layout: &Layout, hand: &Hand, change: impl FnOnce(&mut Seat)) -> Op
 }
 
 /// The person's place moved along its edge, the nearest first.
-fn moved<'a>(study: &'a Study<'_>, hand: &'a Hand) -> impl Iterator<Item = Try> + 'a {
+pub(in super::super) fn moved_aside<'a>(
+    study: &'a Study<'_>,
+    hand: &'a Hand,
+) -> impl Iterator<Item = Try> + 'a {
     let layout = study.layout();
     let steps = (1..=STEPS).flat_map(|n| [n * STEP, -n * STEP]);
     steps.filter_map(move |by| {

@@ -6,16 +6,18 @@
 //! first form of one and in the second of any other number.
 
 mod adding;
+mod hands;
 mod papers;
 mod rig;
 mod sheet;
 mod table;
 
 /// Labels by id, table by table.
-pub const LABELS: [&[(&str, &str)]; 5] = [
+pub const LABELS: [&[(&str, &str)]; 6] = [
     sheet::LABELS,
     table::LABELS,
     adding::LABELS,
     papers::LABELS,
     rig::LABELS,
+    hands::LABELS,
 ];

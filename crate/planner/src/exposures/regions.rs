@@ -1,0 +1,235 @@
+//! What each exposure adds to the combined picture, and where two of them
+//! want the same place.
+//!
+//! An exposure adds its arms, what they hold, what is taken away, moved or
+//! changed, all as the lens sees them, and the shadow of its arms on the table:
+//! each convex plate of an arm at its height is thrown onto the table from the
+//! corners of the source, and the hull of all these is every place that loses
+//! light to it, the penumbra. Wide on purpose: real hands never land on the
+//! line.
+use glam::DVec2;
+
+use super::states::state_of;
+use crate::layout::{As, Exposure, ExposureKind, Hand, Id, Layout, LightShape};
+use crate::light::Source;
+use crate::optics::View;
+use crate::scene::{Lit, arm, lifted, rise, seen_outline, silhouette, vessel_of};
+use crate::shape::{Region, frame_outline, hull, intersection, union};
+
+/// Corners of a round source. Our choice; the hull stays within 1% of the disc.
+const ROUND: usize = 24;
+/// A source this little above an arm throws its shadow without end; it is cut
+/// at so many frame diagonals.
+const FAR: f64 = 1.0;
+/// A loss of light under this is not worth parting, share. Our choice: a
+/// seventh of a stop.
+const SEEN: f64 = 0.10;
+/// Places in a clash that are asked how dark they get, to a side.
+const ASKED: usize = 7;
+
+/// What an exposure adds.
+#[derive(Clone, Debug)]
+pub struct Added {
+    /// Which exposure.
+    pub exposure: Id,
+    /// Arms, what they hold and what is not as it is set, as the lens sees it.
+    pub solid: Region,
+    /// Where its arms take light from the table.
+    pub shadow: Region,
+}
+
+/// Two exposures that want the same place.
+#[derive(Clone, Debug)]
+pub struct Clash {
+    /// The one that is told first.
+    pub first: Id,
+    /// The other.
+    pub second: Id,
+    /// Whether things lie over each other, or only a shadow over a thing.
+    pub outlines: bool,
+    /// Where.
+    pub region: Region,
+}
+
+impl Clash {
+    /// How large it is, mm².
+    #[must_use]
+    pub fn area(&self) -> f64 {
+        self.region.area()
+    }
+}
+
+/// What every exposure with hands adds, within the frame, in list order.
+#[must_use]
+pub fn added(layout: &Layout) -> Vec<Added> {
+    let (view, source) = (View::of(layout), Source::of(layout));
+    let frame = Region::from_polygon(&frame_outline(&layout.frame)).unwrap_or_default();
+    let with_hands = |e: &&Exposure| e.kind == ExposureKind::Hands;
+    let each = layout.exposures.iter().filter(with_hands).map(|exposure| {
+        let hands = || layout.hands.iter().filter(|h| h.exposure == exposure.id);
+        let mut solid = Vec::new();
+        let mut shadow = Vec::new();
+        for hand in hands() {
+            let height = f64::from(hand.height);
+            let arm = arm(layout, hand);
+            for part in [&arm.hand, &arm.forearm, &arm.sleeve] {
+                solid.push(lifted(part, view, height));
+            }
+            let held = held(layout, hand, arm.tip);
+            solid.extend(held.as_ref().map(|held| lifted(held, view, height)));
+            for plate in arm.plates().iter().chain(held.as_ref()) {
+                shadow.push(thrown(&source, &hull(plate), height, layout));
+            }
+        }
+        for state in &exposure.states {
+            solid.extend(unlike(
+                layout,
+                state.item,
+                state.at.map(|at| at.vec()),
+                view,
+            ));
+        }
+        Added {
+            exposure: exposure.id,
+            solid: within(&solid, &frame),
+            shadow: within(&shadow, &frame),
+        }
+    });
+    each.collect()
+}
+
+fn within(outlines: &[Vec<DVec2>], frame: &Region) -> Region {
+    let parts: Vec<Region> = outlines
+        .iter()
+        .filter_map(|outline| Region::from_polygon(outline).ok())
+        .collect();
+    let all = union(&parts.iter().collect::<Vec<_>>()).unwrap_or_default();
+    intersection(&all, frame).unwrap_or_default()
+}
+
+/// The outline of what a hand holds, about its fingertips.
+fn held(layout: &Layout, hand: &Hand, tip: DVec2) -> Option<Vec<DVec2>> {
+    let item = layout.items.iter().find(|i| Some(i.id) == hand.holds)?;
+    let at = item.at.vec();
+    Some(silhouette(item).iter().map(|p| *p - at + tip).collect())
+}
+
+/// A thing that is not as it is set: as it is seen where it stands, and where
+/// it is moved to.
+fn unlike(layout: &Layout, id: Id, moved: Option<DVec2>, view: View) -> Vec<Vec<DVec2>> {
+    let Some(item) = layout.items.iter().find(|i| i.id == id) else {
+        return Vec::new();
+    };
+    let inside = vessel_of(layout, item).is_some();
+    let rise = rise(layout, item);
+    let mut out = vec![seen_outline(item, rise, inside, view)];
+    if let Some(to) = moved {
+        let mut there = item.clone();
+        there.at = crate::layout::Point::nearest(to);
+        out.push(seen_outline(&there, rise, inside, view));
+    }
+    out
+}
+
+/// Every place of the table that loses light to a convex plate at a height.
+fn thrown(source: &Source, plate: &[DVec2], height: f64, layout: &Layout) -> Vec<DVec2> {
+    let frame = &layout.frame;
+    let most = DVec2::new(f64::from(frame.width), frame.height()).length() * FAR;
+    let corners: Vec<(f64, f64)> = match source.shape {
+        LightShape::Window => vec![(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)],
+        LightShape::Disc => (0..ROUND)
+            .map(|n| {
+                let turn = core::f64::consts::TAU * n as f64 / ROUND as f64;
+                let (sin, cos) = libm::sincos(turn);
+                (cos, sin)
+            })
+            .collect(),
+    };
+    let mut all: Vec<DVec2> = plate.to_vec();
+    for (u, v) in corners {
+        let lamp = source.point(u, v);
+        let above = lamp.z - height;
+        for p in plate {
+            let way = *p - lamp.truncate();
+            // From beside or below the arm its shadow runs on and on.
+            let reach = if above > 1.0 {
+                height / above
+            } else {
+                f64::INFINITY
+            };
+            let long = (way.length() * reach).min(most);
+            all.push(*p + way.normalize_or_zero() * long);
+        }
+    }
+    hull(&all)
+}
+
+/// Where two exposures want the same place, each two once: the outlines where
+/// they overlap, or else the shadow of the one over what the other adds, as
+/// far as it can be seen.
+#[must_use]
+pub fn clashes(layout: &Layout, lit: &Lit, added: &[Added]) -> Vec<Clash> {
+    let mut out = Vec::new();
+    for (n, a) in added.iter().enumerate() {
+        for b in &added[n + 1..] {
+            let both = |x: &Region, y: &Region| {
+                let meet = x.bounds().zip(y.bounds()).is_some_and(|(x, y)| x.meets(y));
+                let both = meet.then(|| intersection(x, y).ok()).flatten();
+                both.filter(|both| both.area() > 0.0)
+            };
+            let clash = |outlines, region| Clash {
+                first: a.exposure,
+                second: b.exposure,
+                outlines,
+                region,
+            };
+            if let Some(region) = both(&a.solid, &b.solid) {
+                out.push(clash(true, region));
+                continue;
+            }
+            let cast = [(a, b), (b, a)].into_iter().filter_map(|(from, onto)| {
+                let region = both(&from.shadow, &onto.solid)?;
+                dark(
+                    lit,
+                    &region,
+                    from.exposure,
+                    height_of(layout, onto.exposure),
+                )
+                .then_some(region)
+            });
+            let cast: Vec<Region> = cast.collect();
+            if let Ok(region) = union(&cast.iter().collect::<Vec<_>>())
+                && region.area() > 0.0
+            {
+                out.push(clash(false, region));
+            }
+        }
+    }
+    out
+}
+
+/// How high what an exposure changes stands, mm: the tops of the things; the
+/// table where only hands come in.
+fn height_of(layout: &Layout, exposure: Id) -> f64 {
+    let own = layout.exposures.iter().find(|e| e.id == exposure);
+    let changed = layout
+        .items
+        .iter()
+        .filter(|i| own.is_some_and(|e| state_of(e, i.id) == As::Changed));
+    changed
+        .map(|item| rise(layout, item).top)
+        .fold(0.0, f64::max)
+}
+
+/// Whether the arms of an exposure take light worth seeing anywhere there.
+fn dark(lit: &Lit, region: &Region, exposure: Id, height: f64) -> bool {
+    let Some(bounds) = region.bounds() else {
+        return false;
+    };
+    let size = bounds.size() / ASKED as f64;
+    (0..ASKED * ASKED).any(|n| {
+        let step = DVec2::new((n % ASKED) as f64 + 0.5, (n / ASKED) as f64 + 0.5);
+        let at = bounds.min + size * step;
+        region.contains(at) && 1.0 - lit.share_past_arms(at.extend(height), exposure) >= SEEN
+    })
+}

@@ -1,0 +1,127 @@
+//! Two exposures that want the same place of the picture.
+use super::super::finding::{Finding, Mark, Remedy, State};
+use super::super::hands::{moved_aside, no_worse};
+use super::super::rules::EXPOSURE_CLASH;
+use super::super::study::Study;
+use super::states::called;
+use crate::edit::Edit;
+use crate::exposures::{Clash, added, clashes};
+use crate::layout::{Exposure, Hand, Id, Layout};
+use crate::words::{Arg, fixed, listed, say};
+
+/// Square millimetres to a square centimetre.
+const CM2: f64 = 100.0;
+
+fn all(study: &Study<'_>) -> Vec<Clash> {
+    let layout = study.layout();
+    if layout.exposures.len() < 2 || layout.hands.len() < 2 {
+        return Vec::new();
+    }
+    clashes(layout, study.lit(), &added(layout))
+}
+
+pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
+    let found = all(study);
+    let said = |clash: &&Clash| clash.area() / CM2 >= EXPOSURE_CLASH.edges[0];
+    let each = found.iter().filter(said);
+    each.map(|clash| one(study, clash, settled)).collect()
+}
+
+fn key(first: Id, second: Id) -> String {
+    format!("exposures:{}:{}:clash", first.0, second.0)
+}
+
+fn one(study: &Study<'_>, clash: &Clash, settled: bool) -> Finding {
+    let layout = study.layout();
+    let figure = clash.area() / CM2;
+    let hands = |exposure: Id| layout.hands.iter().filter(move |h| h.exposure == exposure);
+    let both = hands(clash.first).chain(hands(clash.second));
+    let about: Vec<Id> = both.map(|h| h.id).collect();
+    let state = (State::LookAgain, 2);
+    let key = key(clash.first, clash.second);
+    let mut f = Finding::by(&EXPOSURE_CLASH, key, state, figure, about);
+    let area = study.tell(|| say("area-cm2", &[("area", Arg::Text(fixed(figure, 0)))]));
+    f.marks = clash
+        .region
+        .rings()
+        .iter()
+        .map(|ring| Mark::Overrun {
+            outline: ring.clone(),
+            label: area.clone(),
+        })
+        .collect();
+    f.sentence = study.sentence(|| {
+        let names = [clash.first, clash.second].map(|id| {
+            let own = layout.exposures.iter().find(|e| e.id == id);
+            own.map_or_else(String::new, |e: &Exposure| called(layout, e))
+        });
+        let args = [
+            ("exposures", Arg::Text(listed(&names))),
+            ("area", Arg::Text(fixed(figure, 0))),
+        ];
+        let id = if clash.outlines {
+            "exposure-clash"
+        } else {
+            "exposure-clash-shadow"
+        };
+        say(id, &args)
+    });
+    f.working = study.tell(|| vec![say("working-exposure-clash", &[])]);
+    if settled {
+        f.remedy = study.remedy(&f.key, &|| parted(study, clash, figure));
+    }
+    f
+}
+
+/// How much of this clash there is in a layout, cm², and how many clashes.
+fn left(layout: &Layout, clash: &Clash) -> (f64, usize) {
+    let study = Study::new(layout);
+    let found = all(&study);
+    let same = |c: &&Clash| c.first == clash.first && c.second == clash.second;
+    let area = found.iter().find(same).map_or(0.0, Clash::area);
+    let said = found
+        .iter()
+        .filter(|c| c.area() / CM2 >= EXPOSURE_CLASH.edges[0]);
+    (area / CM2, said.count())
+}
+
+/// The smallest move of someone's place that parts them and makes no new clash.
+fn parted(study: &Study<'_>, clash: &Clash, before: f64) -> Option<Remedy> {
+    let layout = study.layout();
+    let of = |exposure: Id| layout.hands.iter().find(move |h| h.exposure == exposure);
+    let now = left(layout, clash).1;
+    let hands: Vec<&Hand> = [clash.first, clash.second]
+        .into_iter()
+        .filter_map(of)
+        .collect();
+    let mut tries: Vec<_> = hands.iter().map(|hand| moved_aside(study, hand)).collect();
+    loop {
+        let mut any = false;
+        for from in &mut tries {
+            let Some(attempt) = from.next() else {
+                continue;
+            };
+            any = true;
+            if !no_worse(layout, &attempt.after) {
+                continue;
+            }
+            let (area, count) = left(&attempt.after, clash);
+            if area < EXPOSURE_CLASH.edges[0] && count < now {
+                let told = |cm2: f64| say("area-cm2", &[("area", Arg::Text(fixed(cm2, 0)))]);
+                let args = [
+                    ("before", Arg::Text(told(before))),
+                    ("after", Arg::Text(told(area))),
+                ];
+                return Some(Remedy {
+                    act: attempt.act,
+                    predicted: say("predicted", &args),
+                    after: area,
+                    edit: Edit::between(layout, &attempt.after),
+                });
+            }
+        }
+        if !any {
+            return None;
+        }
+    }
+}
