@@ -117,8 +117,8 @@ fn the_upright_cuts_the_pot_and_sliding_keeps_it_whole() {
     assert!(slid > 0, "to the right, {slid} mm");
     let wont = read(&after)
         .into_iter()
-        .find(|f| f.state == State::WontWork);
-    assert!(wont.is_none(), "nothing else is in the way: {wont:?}");
+        .find(|f| f.state == State::WontWork && f.reading != "exposures");
+    assert!(wont.is_none(), "no crop is in the way: {wont:?}");
 }
 
 #[test]
@@ -221,14 +221,22 @@ fn every_hand_reaches_and_the_carafe_is_shown_in_two_places_once() {
     };
     let hands = pressing(&opens, "hands");
     assert!(hands.is_empty(), "{hands:?}");
-    let seated = opens.hands.iter().all(|h| crate::scene::joints(&opens, h).is_some());
+    let seated = opens
+        .hands
+        .iter()
+        .all(|h| crate::scene::joints(&opens, h).is_some());
     assert!(seated, "each comes from a shoulder");
     let told = pressing(&opens, "exposures");
     let [twice] = told.as_slice() else {
         panic!("{told:?}");
     };
     assert_eq!(twice.state, State::WontWork, "{}", twice.sentence);
-    assert_eq!(twice.about, [item(&opens, "oil carafe")], "{}", twice.sentence);
+    assert_eq!(
+        twice.about,
+        [item(&opens, "oil carafe")],
+        "{}",
+        twice.sentence
+    );
     let after = cured(&opens, twice);
     assert!(pressing(&after, "exposures").is_empty(), "taken up");
     assert!(said(&after, "exposures:order").is_some_and(|f| f.state == State::Holds));
