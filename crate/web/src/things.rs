@@ -109,7 +109,6 @@ impl Planner {
 
     /// How tall someone is of whom nothing is told, mm.
     #[must_use]
-    #[expect(clippy::unused_self, reason = "the page knows one object")]
     pub fn usual_stature(&self) -> f64 {
         planner::scene::USUAL_STATURE
     }
