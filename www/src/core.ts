@@ -83,7 +83,7 @@ export interface Person {
   skin: string;
   sleeve: { colour: string; length: "bare" | "rolled" | "long" };
   stature?: number;
-  ring?: "left" | "right";
+  ring?: "left" | "right" | null;
   released?: boolean;
 }
 export interface Exposure {

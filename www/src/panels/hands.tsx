@@ -111,7 +111,7 @@ function Body({ person }: { person: Person }): JSX.Element {
           ["right", say.ringRight],
         ]}
         value={person.ring ?? "none"}
-        choose={(ring) => act.person(person, { ring: ring === "none" ? undefined : ring })}
+        choose={(ring) => act.person(person, { ring: ring === "none" ? null : ring })}
       />
       <label class="check">
         <input

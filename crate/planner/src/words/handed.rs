@@ -60,6 +60,8 @@ pub(super) const SENTENCES: &[(&str, &str)] = &[
     ("exposure-clash-shadow", "A shadow of one of {exposures} falls over {area} cm² of what is added in the other."),
     ("area-cm2", "{area} cm²"),
     ("working-exposure-clash", "An exposure adds its arms, what they hold and what is not as it is set, all as the lens sees it, and the shadow of its arms on the table: every place that loses light to them. A shadow counts where it takes a tenth of the light, a seventh of a stop; said from 1 cm² on, our choice."),
+    ("exposure-fewest", "With {people} people on set {count} exposures with hands are enough: {together} are shot together."),
+    ("working-exposure-fewest", "Fewest exposures in which nobody is needed twice, no thing is in two states and nothing clashes, by trying every way to share them out. It costs freedom: what is shot together is retaken and moved together."),
     ("exposure-order-holds", "Shot in this order the exposures take least: {exposures}."),
     ("exposure-order-costs", "Another order takes fewer things carried and ways walked: {exposures}."),
     ("exposure-order-wrong", "The exposures cannot be shot in the order they are told in; this one can: {exposures}."),

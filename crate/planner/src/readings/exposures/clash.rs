@@ -12,7 +12,7 @@ use crate::words::{Arg, fixed, listed, say};
 /// Square millimetres to a square centimetre.
 const CM2: f64 = 100.0;
 
-fn all(study: &Study<'_>) -> Vec<Clash> {
+pub(super) fn all(study: &Study<'_>) -> Vec<Clash> {
     let layout = study.layout();
     if layout.exposures.len() < 2 || layout.hands.len() < 2 {
         return Vec::new();

@@ -5,6 +5,7 @@
 //! exposure without hands to fall back on; no two want the same place of the
 //! picture.
 mod clash;
+mod fewest;
 mod order;
 mod remedy;
 mod states;
@@ -26,6 +27,7 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     }
     out.extend(states::no_clean(study, settled));
     out.extend(clash::read(study, settled));
+    out.extend(fewest::read(study));
     out.extend(order::read(study, settled));
     out
 }

@@ -195,3 +195,13 @@ fn a_place_farther_along_the_edge_parts_exposures() {
     remedy.edit.apply_checked(&mut after).expect("it fits");
     assert!(about(&after, ":clash").is_none(), "{}", remedy.act);
 }
+
+#[test]
+fn what_two_people_can_shoot_together_is_told() {
+    let f = about(&two_arms(800), ":fewest").expect("far apart, two people");
+    assert_eq!((f.state, f.figure), (State::Holds, 1.0), "{}", f.sentence);
+    assert!(about(&two_arms(330), ":fewest").is_none(), "arm over arm");
+    let mut alone = two_arms(800);
+    alone.hands[1].person = alone.hands[0].person;
+    assert!(about(&alone, ":fewest").is_none(), "one person");
+}
