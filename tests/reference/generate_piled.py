@@ -19,6 +19,8 @@ from pathlib import Path
 
 import numpy as np
 
+from generate_rays import frustum
+
 # Height and width in percent of the whole, foot first, as written down beside
 # each thing of the catalogue.
 PROFILES = {
@@ -58,34 +60,6 @@ def rests(thing, below):
             low = (h0 + (h1 - h0) * (share - w0) / (w1 - w0)) / 100
             break
     return below.base + max(min(6.0, 0.3 * below.height), below.height * low)
-
-
-def frustum(foot, lens, low, high, r0, r1, ground):
-    """Least share of the way from the lens to the ground points at which each
-    ray meets the closed frustum; infinite where it passes by."""
-    eye = np.array([lens[0] - foot[0], lens[1] - foot[1]])
-    way = ground - np.array(lens[:2])
-    height = lens[2]
-    best = np.full(len(ground), np.inf)
-    # Side: |eye + t·way| = r(z), z = height·(1 − t), r linear in z.
-    slope = (r1 - r0) / (high - low)
-    a0 = r0 + slope * (height - low)
-    b0 = -slope * height
-    a = (way**2).sum(1) - b0 * b0
-    b = 2 * (way @ eye - a0 * b0)
-    c = eye @ eye - a0 * a0
-    root = b * b - 4 * a * c
-    with np.errstate(divide="ignore", invalid="ignore"):
-        for sign in (-1, 1):
-            t = (-b + sign * np.sqrt(root)) / (2 * a)
-            z = height * (1 - t)
-            fits = (root >= 0) & (t > 0) & (z >= low) & (z <= high) & (a0 + b0 * t >= 0)
-            best = np.where(fits & (t < best), t, best)
-    for z, r in ((low, r0), (high, r1)):
-        t = 1 - z / height
-        inside = ((eye + t * way) ** 2).sum(1) <= r * r
-        best = np.where(inside & (t < best), t, best)
-    return best
 
 
 def round_thing(thing, lens, ground):

@@ -126,4 +126,5 @@ def main():
     Path(__file__).with_name("rays.csv").write_text("\n".join(lines) + "\n")
 
 
-main()
+if __name__ == "__main__":
+    main()
