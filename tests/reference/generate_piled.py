@@ -19,7 +19,7 @@ from pathlib import Path
 
 import numpy as np
 
-from generate_rays import frustum
+from generate_rays import frustum, runs
 
 # Height and width in percent of the whole, foot first, as written down beside
 # each thing of the catalogue.
@@ -185,17 +185,6 @@ def scene(pick):
             if kind == "serving-bowl" and pick.random() < 0.7:
                 filled(m)
     return width, depth, things
-
-
-def runs(ids):
-    out, at = [], 0
-    while at < len(ids):
-        end = at
-        while end < len(ids) and ids[end] == ids[at]:
-            end += 1
-        out.append(f"{ids[at]}*{end - at}")
-        at = end
-    return " ".join(out)
 
 
 def main():

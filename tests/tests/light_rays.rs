@@ -1,10 +1,39 @@
 //! Light, soft shadows and light within vessels against closed forms,
 //! integration and rays (tests/reference/generate_light.py).
 use glam::{DVec2, DVec3};
-use outside_checks::Table;
+use outside_checks::{Row, Table};
 use planner::layout::{Id, LightShape};
 use planner::light::{Occluder, Source, illuminance, seen_share, seen_share_within};
 use planner::shape::disc;
+
+/// How far shares of the light are off what rays found.
+#[derive(Default)]
+struct Off {
+    squares: f64,
+    worst: (f64, String),
+    own: f64,
+}
+
+impl Off {
+    fn add(&mut self, found: f64, row: Row<'_>) {
+        let off = (found - row.number("open")).abs();
+        self.own = self.own.max(row.number("error"));
+        if off > self.worst.0 {
+            self.worst = (off, row.place());
+        }
+        self.squares += off * off;
+    }
+
+    /// RMS 4%, worst 12%, by rays whose own error is told.
+    fn hold(self, places: usize) {
+        let rms = (self.squares / places as f64).sqrt();
+        let ((off, place), own) = (self.worst, self.own);
+        println!("RMS {rms:.4}, worst {off:.4} ({place}); the rays' own error at most {own:.4}");
+        assert!(own <= 0.004, "the rays themselves: {own}");
+        assert!(rms <= 0.04, "RMS {rms}");
+        assert!(off <= 0.12, "{place}: off by {off}");
+    }
+}
 
 fn numbers(text: &str) -> Vec<f64> {
     let each = text.split(' ');
@@ -81,7 +110,7 @@ fn solid(text: &str) -> Occluder {
 fn soft_shadows_against_rays() {
     let table = Table::read("light_shadows.csv");
     assert!(table.len() >= 400, "places");
-    let (mut sum, mut worst, mut own) = (0.0, (0.0_f64, String::new()), 0.0_f64);
+    let mut off = Off::default();
     let mut scene: Option<(Source, Vec<Occluder>)> = None;
     for row in table.rows() {
         if !row.text("shape").is_empty() {
@@ -92,19 +121,9 @@ fn soft_shadows_against_rays() {
         let (light, solids) = scene.as_ref().expect("a scene before its places");
         let place = DVec3::from_slice(&numbers(row.text("place")));
         let found = seen_share(light, place, solids, &|_| false);
-        let off = (found - row.number("open")).abs();
-        own = own.max(row.number("error"));
-        if off > worst.0 {
-            worst = (off, row.place());
-        }
-        sum += off * off;
+        off.add(found, row);
     }
-    let rms = (sum / table.len() as f64).sqrt();
-    let (off, place) = worst;
-    println!("RMS {rms:.4}, worst {off:.4} ({place}); the rays' own error at most {own:.4}");
-    assert!(own <= 0.004, "the rays themselves: {own}");
-    assert!(rms <= 0.04, "RMS {rms}");
-    assert!(off <= 0.12, "{place}: off by {off}");
+    off.hold(table.len());
 }
 
 /// Places inside vessels, which see the light through the mouth alone, against
@@ -113,7 +132,7 @@ fn soft_shadows_against_rays() {
 fn light_that_falls_into_vessels_against_rays() {
     let table = Table::read("light_vessels.csv");
     assert!(table.len() >= 300, "places");
-    let (mut sum, mut worst, mut own) = (0.0, (0.0_f64, String::new()), 0.0_f64);
+    let mut off = Off::default();
     for row in table.rows() {
         let light = source(row.text("shape"), &points(&numbers(row.text("source"))));
         let beside = row.text("solids").split(';').filter(|s| !s.is_empty());
@@ -122,17 +141,7 @@ fn light_that_falls_into_vessels_against_rays() {
         let place = DVec3::from_slice(&numbers(row.text("place")));
         assert!(hollow[0].holds(place), "{}", row.place());
         let found = seen_share_within(&light, place, &solids, &|_| false, &mut hollow.iter());
-        let off = (found - row.number("open")).abs();
-        own = own.max(row.number("error"));
-        if off > worst.0 {
-            worst = (off, row.place());
-        }
-        sum += off * off;
+        off.add(found, row);
     }
-    let rms = (sum / table.len() as f64).sqrt();
-    let (off, place) = worst;
-    println!("RMS {rms:.4}, worst {off:.4} ({place}); the rays' own error at most {own:.4}");
-    assert!(own <= 0.004, "the rays themselves: {own}");
-    assert!(rms <= 0.04, "RMS {rms}");
-    assert!(off <= 0.12, "{place}: off by {off}");
+    off.hold(table.len());
 }
