@@ -2,9 +2,11 @@
 //! reaches in.
 use glam::DVec2;
 
+use super::seated::seat_of;
 use super::way::stepped;
 use crate::layout::{Id, Layout};
 use crate::rig::Stand;
+use crate::seats::stand_at;
 use crate::shape::{contains, on_side};
 
 /// Half a shoulder's breadth, and how far behind the table's edge a sitter's
@@ -99,14 +101,48 @@ pub(super) fn things(layout: &Layout, table: &[DVec2], stand: Option<&Stand>) ->
             let way = (entry - target).normalize_or_zero();
             let steps = (FAR / STEP) as usize;
             let place = |n: usize| target + way * (n as f64 * STEP);
-            let out_at = (0..steps).map(place).find(|p| !contains(table, *p));
-            out.extend(out_at.map(|edge| Thing {
+            let out_at = || (0..steps).map(place).find(|p| !contains(table, *p));
+            let told = seat_of(layout, hand).map(|seat| {
+                let stand = stand_at(&layout.table, seat.at.vec());
+                stand.at - stand.inward * SITTER[1]
+            });
+            let at = told.or_else(|| out_at().map(|edge| edge + way * SITTER[1]));
+            out.extend(at.map(|at| Thing {
                 what: InTheWay::Sitter(hand.id),
-                ends: [edge + way * SITTER[1]; 2],
+                ends: [at; 2],
                 about: SITTER[0],
                 mast: None,
             }));
         }
     }
     out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::layout::open;
+
+    #[test]
+    fn whoever_has_a_seat_is_in_the_way_there() {
+        let laid = |seat: &str| {
+            let text = format!(
+                r#"{{"format":"overspread-layout","version":0,"id":"0000000000000001","next_id":9,
+                "table":{{"width":1600,"depth":900}},"frame":{{"at":[800,450],"width":1300}},
+                "seats":[{{"id":1,"at":[500,0]}}],"people":[{{"id":2{seat}}},{{"id":3}}],
+                "exposures":[{{"id":4}}],"hands":[{{"id":5,"person":2,"exposure":4,
+                "entry":[150,450],"target":[500,450]}}]}}"#
+            );
+            let layout = open(&text).expect("a sound layout");
+            let table = crate::shape::table_outline(&layout.table, crate::shape::CHORD_ERROR);
+            things(&layout, &table, None)[0].ends[0]
+        };
+        let behind = SITTER[1];
+        assert_eq!(laid(r#","seat":1"#), DVec2::new(500.0, -behind), "at it");
+        let else_where = laid("");
+        assert!(
+            else_where.x < -behind && else_where.y == 450.0,
+            "{else_where}"
+        );
+    }
 }
