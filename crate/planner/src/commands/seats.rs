@@ -5,6 +5,7 @@ use super::{Act, Refused};
 use crate::layout::{Hand, Id, Layout, MAX_ID, MAX_SEATS, Point, Seat, Turn};
 use crate::scene::seat_of;
 use crate::seats::stand_at;
+use crate::shape::{CHORD_ERROR, meeting, table_outline};
 use crate::words::say;
 
 /// A place this near to another is the same, mm. Our choice.
@@ -129,22 +130,11 @@ fn middle(layout: &Layout, hand: &Hand) -> DVec2 {
 
 /// Where the way from a place outwards crosses the table's edge.
 fn on_edge(layout: &Layout, from: DVec2, out: DVec2) -> DVec2 {
-    let edge = crate::shape::table_outline(&layout.table, crate::shape::CHORD_ERROR);
-    let mut best = None;
-    for (n, a) in edge.iter().enumerate() {
-        let b = edge[(n + 1) % edge.len()];
-        let (u, v) = (out - from, b - *a);
-        let turned = u.perp_dot(v);
-        if turned == 0.0 {
-            continue;
-        }
-        let along = (*a - from).perp_dot(v) / turned;
-        let within = (*a - from).perp_dot(u) / turned;
-        if (0.0..=1.0).contains(&within) && along > 0.0 && best.is_none_or(|b| along > b) {
-            best = Some(along);
-        }
-    }
-    best.map_or(out, |along| from + (out - from) * along)
+    let edge = table_outline(&layout.table, CHORD_ERROR);
+    let sides = edge.iter().enumerate();
+    let met = sides.filter_map(|(n, a)| meeting(from, out, *a, edge[(n + 1) % edge.len()]));
+    met.max_by(|a, b| from.distance(*a).total_cmp(&from.distance(*b)))
+        .unwrap_or(out)
 }
 
 #[cfg(test)]

@@ -2,7 +2,7 @@
 use super::study::Study;
 use crate::layout::{Id, Item};
 use crate::scene::flag;
-use crate::words::{Arg, clock, say};
+use crate::words::{Arg, say};
 
 impl Study<'_> {
     /// The name an object goes by.
@@ -33,9 +33,7 @@ impl Study<'_> {
             let plain = own.name.clone();
             let alike = l.linens.iter().any(|i| i.id != id && i.name == plain);
             Some(if alike {
-                let off = self.picture().of_table(own.at.vec()) - self.picture().size * 0.5;
-                let degrees = libm::atan2(off.x, -off.y).to_degrees();
-                let hour = clock((degrees / 30.0).round() * 30.0);
+                let hour = self.picture().hour_of(own.at.vec());
                 let args = [("thing", Arg::Text(plain)), ("clock", Arg::Text(hour))];
                 say("name-at", &args)
             } else {

@@ -2,6 +2,7 @@
 use glam::DVec2;
 
 use crate::layout::{Crop, Frame};
+use crate::words::clock;
 
 /// The picture under study on the table plane: the frame, or a crop of it.
 #[derive(Clone, Copy)]
@@ -40,6 +41,13 @@ impl Picture {
     pub(super) fn on_table(&self, p: DVec2) -> DVec2 {
         let turn = DVec2::new(self.turn.y, self.turn.x);
         turn.rotate(p - self.size * 0.5) + self.at
+    }
+
+    /// Where a place of the table lies from its middle, to the hour.
+    pub(super) fn hour_of(&self, p: DVec2) -> String {
+        let off = self.of_table(p) - self.size * 0.5;
+        let degrees = libm::atan2(off.x, -off.y).to_degrees();
+        clock((degrees / 30.0).round() * 30.0)
     }
 
     /// Its diagonal, mm.

@@ -144,11 +144,12 @@ pub fn exposure_numbered(layout: &Layout, number: usize) -> Option<Id> {
 #[must_use]
 pub fn flag(layout: &Layout, hand: &Hand) -> String {
     let number = exposure_number(layout, hand.exposure).unwrap_or(0);
-    let place = layout
-        .people
-        .iter()
-        .position(|p| p.id == hand.person)
-        .unwrap_or(0);
-    let letter = char::from(b'A' + (place.min(25) as u8));
-    format!("{number}{letter}")
+    format!("{number}{}", letter(layout, hand.person))
+}
+
+/// The letter a person goes by: their place in the list.
+#[must_use]
+pub fn letter(layout: &Layout, person: Id) -> char {
+    let place = layout.people.iter().position(|p| p.id == person);
+    char::from(b'A' + place.unwrap_or(0).min(25) as u8)
 }

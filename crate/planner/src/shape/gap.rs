@@ -99,19 +99,12 @@ fn shorter(a: Gap, b: Gap) -> Gap {
 
 /// The shortest way from the segment `p`–`q` to the segment `r`–`s`.
 fn between_sides(p: DVec2, q: DVec2, r: DVec2, s: DVec2) -> Gap {
-    let (d, e) = (q - p, s - r);
-    let cross = d.perp_dot(e);
-    if cross != 0.0 {
-        let t = (r - p).perp_dot(e) / cross;
-        let u = (r - p).perp_dot(d) / cross;
-        if (0.0..=1.0).contains(&t) && (0.0..=1.0).contains(&u) {
-            let at = p + d * t;
-            return Gap {
-                distance: 0.0,
-                from: at,
-                to: at,
-            };
-        }
+    if let Some(at) = meeting(p, q, r, s) {
+        return Gap {
+            distance: 0.0,
+            from: at,
+            to: at,
+        };
     }
     // Segments that do not cross are nearest at an end of one of them.
     let from_end = |end: DVec2, foot: DVec2| (end.distance(foot), end, foot);
@@ -130,6 +123,20 @@ fn between_sides(p: DVec2, q: DVec2, r: DVec2, s: DVec2) -> Gap {
     let (distance, end, foot) = ends[least];
     let (from, to) = if least < 2 { (end, foot) } else { (foot, end) };
     Gap { distance, from, to }
+}
+
+/// Where the segments `p`–`q` and `r`–`s` cross; none for parallel ones.
+#[must_use]
+pub fn meeting(p: DVec2, q: DVec2, r: DVec2, s: DVec2) -> Option<DVec2> {
+    let (d, e) = (q - p, s - r);
+    let cross = d.perp_dot(e);
+    if cross == 0.0 {
+        return None;
+    }
+    let t = (r - p).perp_dot(e) / cross;
+    let u = (r - p).perp_dot(d) / cross;
+    let on = |x: f64| (0.0..=1.0).contains(&x);
+    (on(t) && on(u)).then(|| p + d * t)
 }
 
 /// Distance in mm from `p` to the nearest place on a closed outline; infinite

@@ -29,7 +29,7 @@ pub use bounds::Bounds;
 pub use convex::{convex_sum, is_convex};
 pub use error::ShapeError;
 pub use flatten::{CHORD_ERROR, disc, oval, placed, rect, rotation};
-pub use gap::{Gap, gap, gap_within, on_side, to_edge};
+pub use gap::{Gap, gap, gap_within, meeting, on_side, to_edge};
 pub use hull::hull;
 pub use outline::{frame_outline, outline, table_outline, well};
 pub use overlap::{clearing_move, thinned};

@@ -18,8 +18,8 @@ use super::finding::{Finding, Mark, State};
 use super::rules::HANDS_REACH;
 use super::study::Study;
 use crate::layout::{Hand, Id, Layout, Side};
-use crate::scene::{Arm, Joints, arm, joints, seat_of};
-use crate::words::{Arg, clock, listed, say};
+use crate::scene::{self, Arm, Joints, arm, joints, seat_of};
+use crate::words::{Arg, listed, say};
 
 pub(super) use remedy::{moved_aside, no_worse};
 
@@ -99,8 +99,7 @@ fn called(study: &Study<'_>, hand: &Hand) -> String {
 
 /// The letter of a person.
 fn letter(layout: &Layout, person: Id) -> String {
-    let place = layout.people.iter().position(|p| p.id == person);
-    char::from(b'A' + place.unwrap_or(0).min(25) as u8).to_string()
+    scene::letter(layout, person).to_string()
 }
 
 /// Where the arms come in, as hours of the picture's clock: an observation.
@@ -115,7 +114,7 @@ fn entries(study: &Study<'_>, limbs: &[Limb<'_>]) -> Option<Finding> {
         for limb in limbs {
             let args = [
                 ("flag", Arg::Text(study.name(limb.hand.id))),
-                ("clock", Arg::Text(hour(study, limb.arm.entry))),
+                ("clock", Arg::Text(study.picture().hour_of(limb.arm.entry))),
             ];
             let line = say("hands-entry", &args);
             if !told.contains(&line) {
@@ -130,12 +129,4 @@ fn entries(study: &Study<'_>, limbs: &[Limb<'_>]) -> Option<Finding> {
         formula.into_iter().chain(each).collect()
     });
     Some(f)
-}
-
-/// Where a place of the table lies from the middle of the picture.
-fn hour(study: &Study<'_>, at: DVec2) -> String {
-    let picture = study.picture();
-    let seen = picture.of_table(at) - picture.size * 0.5;
-    let degrees = libm::atan2(seen.x, -seen.y).to_degrees();
-    clock((degrees / 30.0).round() * 30.0)
 }

@@ -6,7 +6,7 @@ use super::super::rules::{HANDS_APART, HANDS_CROSS, HANDS_MIRROR};
 use super::super::study::Study;
 use super::{Limb, called, remedy};
 use crate::layout::{Id, Layout};
-use crate::shape::{Region, gap_within};
+use crate::shape::{Region, gap_within, meeting};
 use crate::words::{Arg, length, say};
 
 pub(super) fn read(study: &Study<'_>, limbs: &[Limb<'_>], settled: bool) -> Vec<Finding> {
@@ -35,18 +35,6 @@ fn cross(a: &Limb<'_>, b: &Limb<'_>) -> Option<DVec2> {
         .windows(2)
         .flat_map(|p| other.windows(2).map(move |q| (p, q)));
     all.find_map(|(p, q)| meeting(p[0], p[1], q[0], q[1]))
-}
-
-/// Where the segments a–b and c–d cross.
-fn meeting(a: DVec2, b: DVec2, c: DVec2, d: DVec2) -> Option<DVec2> {
-    let (u, v) = (b - a, d - c);
-    let turned = u.perp_dot(v);
-    if turned == 0.0 {
-        return None;
-    }
-    let (s, t) = ((c - a).perp_dot(v) / turned, (c - a).perp_dot(u) / turned);
-    let on = |x: f64| (0.0..=1.0).contains(&x);
-    (on(s) && on(t)).then(|| a + u * s)
 }
 
 fn crossing(study: &Study<'_>, a: &Limb<'_>, b: &Limb<'_>, settled: bool) -> Option<Finding> {
