@@ -128,6 +128,12 @@ def files():
     yield "limit-outline", changed(items=[item(1, size={"shape": "outline", "points": [[n, n] for n in range(201)]})])
     yield "limit-people", changed(people=[{"id": n} for n in range(1, 28)])
     yield "limit-extra", changed(later="x" * 64_001)
+    yield "value-day-not-there", changed(dates={"on_sale": "2026-02-30"})
+    yield "value-day-wide-digits", changed(dates={"on_sale": "\uff12026-09-01"})
+    yield "value-medium", changed(dates={"medium": "skywriting"})
+    yield "limit-hold", changed(items=[item(1, hold_minutes=1_441)])
+    yield "limit-stand-in", changed(items=[item(1, stand_in="x" * 81)])
+    yield "ok-dates-later", changed(dates={"embargo": "noon"})
     yield "limit-print-as-extra", changed(**{"x" * 64_001: 1})
     yield "reference-doubled-id", changed(items=[item(1), item(1)])
     yield "reference-id-of-two-lists", changed(items=[item(1)], groups=[{"id": 1}])
@@ -260,6 +266,8 @@ def links():
     yield "limit-copy-negative", laid(section(14, varint(1 << 1 | 1 << 8) + b"\x00\x00\x09\x01\x01\x00\x00\x09\x09"))
     yield "reference-over", laid(section(9, varint(1 << 8) + b"\x02\x02\x09\x09\x01\x07"))
     yield "reference-hand", laid(section(12, b"\x00\x01\x00\x00\x00\x00\x02"))
+    yield "value-day-not-there", laid(section(18, b"\x01\x0a2026-02-30"))
+    yield "syntax-medium", laid(section(18, b"\x02\x02"))
     yield "reference-next-id", laid(section(10, thing), head=HEAD)
 
 

@@ -321,7 +321,7 @@ def layout_of(link):
                         put(obj, key, usual_value(usual, key, obj, {}, None))
             if number == 1:
                 layout.update(obj)
-            else:
+            elif obj or name != "dates":
                 layout[name] = obj
             continue
         b, done = Bytes(found.get(number, b"")), []

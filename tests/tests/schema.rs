@@ -74,12 +74,13 @@ fn the_schema_knows_every_field_and_refuses_what_it_can() {
     }
     assert!(!verdict("ok-proto.json").no_unknown, "an unknown field");
     // What needs more than a schema: doubled keys, sums, either-or, comparing
-    // one field with another, depth, and halves of letters, which the
+    // one field with another, the calendar, depth, and halves of letters, which the
     // validator's own reader lets through. So do references, all of them.
     let beyond = [
         "value-doubled-key",
         "value-shares",
         "value-crop-both",
+        "value-day-not-there",
         "limit-rim",
         "limit-ratio",
         "limit-extra",

@@ -51,6 +51,8 @@ export interface Item {
   on?: Id;
   group?: Id;
   locked?: boolean;
+  hold_minutes?: number;
+  stand_in?: string;
 }
 export interface Linen {
   id: Id;
@@ -166,6 +168,7 @@ export interface Layout {
   hands?: Hand[];
   exposures?: Exposure[];
   crops: Crop[];
+  dates?: { on_sale?: string; medium?: "print" | "web"; hemisphere?: "north" | "south" };
 }
 
 export type State = "holds" | "look-again" | "wont-work" | "intended" | "n/a";

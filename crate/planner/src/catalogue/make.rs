@@ -24,6 +24,8 @@ pub fn item_from(entry: &Entry, id: Id, number: u16, at: Point) -> Item {
         on: None,
         group: None,
         locked: false,
+        hold_minutes: None,
+        stand_in: String::new(),
         extra: Extra::new(),
     }
 }

@@ -200,6 +200,8 @@ pub fn add_own(layout: &Layout, own: &Own<'_>) -> Result<Act, Refused> {
         on: None,
         group: None,
         locked: false,
+        hold_minutes: None,
+        stand_in: String::new(),
         extra: Extra::new(),
     };
     if matches!(item.size, Size::Outline { .. }) {

@@ -73,6 +73,7 @@ impl Edit {
             Key::Camera,
             Key::Rig,
             Key::Light,
+            Key::Dates,
             Key::Intended,
         ];
         for key in singles {
@@ -285,6 +286,7 @@ fn put(layout: &mut Layout, placed: &Placed) -> bool {
         Object::Camera(o) => layout.camera = o.clone(),
         Object::Rig(o) => layout.rig = o.clone(),
         Object::Light(o) => layout.light = o.clone(),
+        Object::Dates(o) => layout.dates = o.clone(),
         Object::Intended(o) => layout.intended.clone_from(o),
         Object::Group(o) => return insert(&mut layout.groups, place, o),
         Object::Linen(o) => return insert(&mut layout.linens, place, o),

@@ -3,10 +3,11 @@ use serde::Serialize;
 use serde_json::Value;
 
 use crate::layout::{
-    Accepted, Camera, Card, Crop, Exposure, Floor, Frame, Group, Hand, Head, Id, Item, Layout,
-    Light, Linen, Person, Problem, ProblemKind, Read, Rig, Seat, Table, read_camera, read_card,
-    read_crop, read_exposure, read_floor, read_frame, read_group, read_hand, read_head,
-    read_intended, read_item, read_light, read_linen, read_person, read_rig, read_seat, read_table,
+    Accepted, Camera, Card, Crop, Dates, Exposure, Floor, Frame, Group, Hand, Head, Id, Item,
+    Layout, Light, Linen, Person, Problem, ProblemKind, Read, Rig, Seat, Table, read_camera,
+    read_card, read_crop, read_dates, read_exposure, read_floor, read_frame, read_group, read_hand,
+    read_head, read_intended, read_item, read_light, read_linen, read_person, read_rig, read_seat,
+    read_table,
 };
 
 /// Which object of a layout is meant.
@@ -26,6 +27,8 @@ pub enum Key {
     Rig,
     /// The light.
     Light,
+    /// When it is wanted.
+    Dates,
     /// All accepted findings.
     Intended,
     /// A group.
@@ -60,6 +63,7 @@ impl Key {
             Self::Camera => "camera",
             Self::Rig => "rig",
             Self::Light => "light",
+            Self::Dates => "dates",
             Self::Intended => "intended",
             Self::Group(_) => "group",
             Self::Linen(_) => "linen",
@@ -109,6 +113,8 @@ pub enum Object {
     Rig(Rig),
     /// The light.
     Light(Light),
+    /// When it is wanted.
+    Dates(Dates),
     /// All accepted findings.
     Intended(Vec<Accepted>),
     /// A group.
@@ -143,6 +149,7 @@ impl Object {
             Self::Camera(_) => Key::Camera,
             Self::Rig(_) => Key::Rig,
             Self::Light(_) => Key::Light,
+            Self::Dates(_) => Key::Dates,
             Self::Intended(_) => Key::Intended,
             Self::Group(o) => Key::Group(o.id),
             Self::Linen(o) => Key::Linen(o.id),
@@ -166,6 +173,7 @@ impl Object {
             "camera" => read_camera(value).map(Self::Camera),
             "rig" => read_rig(value).map(Self::Rig),
             "light" => read_light(value).map(Self::Light),
+            "dates" => read_dates(value).map(Self::Dates),
             "intended" => read_intended(value).map(Self::Intended),
             "group" => read_group(value).map(Self::Group),
             "linen" => read_linen(value).map(Self::Linen),
@@ -209,6 +217,7 @@ impl Placed {
             Key::Camera => one(Object::Camera(layout.camera.clone())),
             Key::Rig => one(Object::Rig(layout.rig.clone())),
             Key::Light => one(Object::Light(layout.light.clone())),
+            Key::Dates => one(Object::Dates(layout.dates.clone())),
             Key::Intended => one(Object::Intended(layout.intended.clone())),
             Key::Group(id) => among(&layout.groups, |o| o.id == id, Object::Group),
             Key::Linen(id) => among(&layout.linens, |o| o.id == id, Object::Linen),

@@ -4,6 +4,7 @@ use serde_json::{Map, Value};
 
 use super::camera::Camera;
 use super::crop::Crop;
+use super::dates::Dates;
 use super::exposure::Exposure;
 use super::head::{Accepted, Group, Head};
 use super::item::Item;
@@ -73,6 +74,10 @@ pub(crate) fn read_card(value: Value) -> Read<Card> {
 /// The light.
 pub(crate) fn read_light(value: Value) -> Read<Light> {
     alone(value, Light::read)
+}
+/// When it is wanted.
+pub(crate) fn read_dates(value: Value) -> Read<Dates> {
+    alone(value, Dates::read)
 }
 /// Every accepted finding.
 pub(crate) fn read_intended(value: Value) -> Read<Vec<Accepted>> {

@@ -1,7 +1,7 @@
 //! One thing on the table: a vessel, a board, a glass, or food.
 use serde::{Deserialize, Serialize};
 
-use super::limits::MAX_HEIGHT;
+use super::limits::{MAX_HEIGHT, MAX_MINUTES};
 use super::problem::ProblemKind;
 use super::read::Fields;
 use super::size::Size;
@@ -206,6 +206,14 @@ pub struct Item {
     /// Whether it is safe from being moved by hand or by search.
     #[serde(skip_serializing_if = "std::ops::Not::not")]
     pub locked: bool,
+    /// How long it looks right on the set, minutes; without it, what is usual
+    /// for its food.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub hold_minutes: Option<i32>,
+    /// What lies in its place until the real food is swapped in; empty for
+    /// real food from the start.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub stand_in: String,
     /// Unknown fields.
     #[serde(flatten)]
     pub extra: Extra,
@@ -238,6 +246,8 @@ impl Item {
             on: f.id("on"),
             group: f.id("group"),
             locked: f.flag("locked"),
+            hold_minutes: f.int("hold_minutes", 1..=MAX_MINUTES),
+            stand_in: f.name("stand_in"),
             extra: f.extra(),
         }
     }

@@ -14,7 +14,7 @@ pub const MAX_HANDS: usize = 64;
 pub const MIN_STATURE: i32 = 1_400;
 /// The tallest.
 pub const MAX_STATURE: i32 = 2_100;
-/// Longest an exposure may take, minutes: a day.
+/// Longest an exposure may take and food may hold, minutes: a day.
 pub const MAX_MINUTES: i32 = 1_440;
 /// Most places at one table.
 pub const MAX_SEATS: usize = 60;

@@ -9,6 +9,7 @@ mod camera;
 mod check;
 mod clean;
 mod crop;
+mod dates;
 mod exposure;
 mod head;
 mod item;
@@ -32,14 +33,15 @@ mod text;
 mod value;
 
 pub(crate) use alone::{
-    Read, parse_json, read_camera, read_card, read_crop, read_exposure, read_floor, read_frame,
-    read_group, read_hand, read_head, read_intended, read_item, read_light, read_linen,
+    Read, parse_json, read_camera, read_card, read_crop, read_dates, read_exposure, read_floor,
+    read_frame, read_group, read_hand, read_head, read_intended, read_item, read_light, read_linen,
     read_person, read_rig, read_seat, read_table,
 };
 pub use camera::{Camera, Format};
 pub use check::references;
 pub use clean::clean_text;
 pub use crop::{CopyArea, CopySpace, Crop, CropShape};
+pub use dates::{Dates, Day, Hemisphere, Medium};
 pub use exposure::{As, Exposure, ExposureKind, State};
 pub use head::{Accepted, Group, Head, Look, Revision, Units};
 pub use item::{Face, Finish, Item, Origin, Part, Parts, Role, Tone};

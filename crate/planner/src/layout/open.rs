@@ -5,6 +5,7 @@ use serde_json::{Map, Value};
 use super::camera::Camera;
 use super::check::references;
 use super::crop::Crop;
+use super::dates::Dates;
 use super::exposure::Exposure;
 use super::head::{Accepted, Group, Head};
 use super::item::Item;
@@ -80,6 +81,9 @@ pub struct Layout {
     pub exposures: Vec<Exposure>,
     /// Crops.
     pub crops: Vec<Crop>,
+    /// When it is wanted.
+    #[serde(skip_serializing_if = "Dates::is_empty")]
+    pub dates: Dates,
     /// Findings the user accepts.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub intended: Vec<Accepted>,
@@ -169,6 +173,7 @@ fn read_layout(f: &mut Fields<'_>) -> Layout {
         hands: f.list("hands", MAX_HANDS, Hand::read),
         exposures: f.list("exposures", MAX_EXPOSURES, Exposure::read),
         crops: f.list("crops", MAX_CROPS, Crop::read),
+        dates: f.object("dates", Dates::read).unwrap_or_default(),
         intended: f.list("intended", MAX_ACCEPTED, Accepted::read),
         extra: f.extra(),
     }

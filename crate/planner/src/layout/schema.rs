@@ -9,13 +9,14 @@ use schemars::{JsonSchema, schema_for};
 use serde_json::{Map, Value, json};
 
 use super::camera::Format;
+use super::dates::{Hemisphere, Medium};
 use super::head::{Look, Units};
 use super::item::{Face, Finish, Origin, Role};
 use super::light::{CardKind, LightShape};
 use super::limits::{
     MAX_ACCEPTED, MAX_CARDS, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_HEIGHT, MAX_ID,
-    MAX_ITEMS, MAX_LENSES, MAX_LINENS, MAX_NAME, MAX_NOTE, MAX_OUTLINE, MAX_PEOPLE, MAX_PIXELS,
-    MAX_PLACE, MAX_SEATS, MAX_SIZE,
+    MAX_ITEMS, MAX_LENSES, MAX_LINENS, MAX_MINUTES, MAX_NAME, MAX_NOTE, MAX_OUTLINE, MAX_PEOPLE,
+    MAX_PIXELS, MAX_PLACE, MAX_SEATS, MAX_SIZE,
 };
 use super::linen::{LinenKind, LinenState};
 use super::open::{FORMAT, VERSION};
@@ -140,6 +141,7 @@ fn layout() -> Value {
             ("hands", list(MAX_HANDS, hand())),
             ("exposures", list(MAX_EXPOSURES, exposure())),
             ("crops", list(MAX_CROPS, crop())),
+            ("dates", dates()),
             ("intended", list(MAX_ACCEPTED, accepted())),
         ],
     )
@@ -289,6 +291,8 @@ fn item() -> Value {
             ("on", id()),
             ("group", id()),
             ("locked", flag()),
+            ("hold_minutes", whole(1, MAX_MINUTES)),
+            ("stand_in", text(MAX_NAME)),
         ],
     )
 }
@@ -352,6 +356,18 @@ fn crop() -> Value {
             ("copy", copy),
             ("must", flag()),
             ("must_show", list(MAX_ITEMS, id())),
+        ],
+    )
+}
+
+fn dates() -> Value {
+    let day = pattern("^2[01][0-9]{2}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$");
+    object(
+        0,
+        [
+            ("on_sale", json!({ "anyOf": [day, { "const": "" }] })),
+            ("medium", words::<Medium>()),
+            ("hemisphere", words::<Hemisphere>()),
         ],
     )
 }

@@ -192,6 +192,8 @@ const ITEMS: &[Field] = &[
     field("number", Serial, Next),
     field("group", Whole, Absent),
     field("locked", Flag, Absent),
+    field("hold_minutes", Whole, Absent),
+    field("stand_in", Text, Absent),
 ];
 
 #[rustfmt::skip]
@@ -272,6 +274,13 @@ const SEATS: &[Field] = &[
     field("id", Serial, Next),
 ];
 
+#[rustfmt::skip]
+const DATES: &[Field] = &[
+    field("on_sale", Text, Absent),
+    field("medium", Choice(&["print", "web"]), Absent),
+    field("hemisphere", Choice(&["north", "south"]), Absent),
+];
+
 const fn one(number: u64, key: &'static str, fields: &'static [Field]) -> Chapter {
     Chapter {
         number,
@@ -291,7 +300,7 @@ const fn list(number: u64, key: &'static str, most: usize, fields: &'static [Fie
 }
 
 /// Every section, in the order of its number.
-pub(super) static SECTIONS: [Chapter; 17] = [
+pub(super) static SECTIONS: [Chapter; 18] = [
     one(1, "", HEAD),
     one(2, "table", TABLE),
     one(3, "floor", FLOOR),
@@ -309,4 +318,5 @@ pub(super) static SECTIONS: [Chapter; 17] = [
     list(15, "intended", MAX_ACCEPTED, INTENDED),
     list(16, "cards", MAX_CARDS, CARDS),
     list(17, "seats", MAX_SEATS, SEATS),
+    one(18, "dates", DATES),
 ];

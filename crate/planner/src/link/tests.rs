@@ -156,6 +156,12 @@ fn a_public_link_carries_the_layout_without_what_is_private() {
     expected.rig = Default::default();
     layout.head.note = "the client must not see this".into();
     layout.head.client = "someone".into();
+    layout.items[0].hold_minutes = Some(12);
+    layout.items[0].stand_in = "salt dough".into();
+    layout.dates.on_sale = crate::layout::Day::parse("2026-09-01");
+    expected.items[0].hold_minutes = None;
+    expected.items[0].stand_in.clear();
+    expected.dates = Default::default();
     layout.intended.push(crate::layout::Accepted {
         finding: "fit:ceiling".into(),
         figure: 3,
