@@ -7,6 +7,6 @@ mod states;
 
 pub use fewest::fewest;
 pub use order::{Change, NoOrder, change, in_order, shooting_order};
-pub use regions::{Added, Clash, added, clashes};
+pub use regions::{Added, Clash, Meeting, added, clashes};
 pub(crate) use states::changes;
 pub use states::{food_states, held_in, in_exposure, state_of};

@@ -44,8 +44,8 @@ const fn turn_of(kind: ExposureKind) -> u8 {
 }
 
 /// Whether `a` must be shot before `b`: by what they are for, by the state of
-/// the food, and a clean exposure before the hands in the same state of it,
-/// for anything may be nudged.
+/// the food, a clean exposure before the hands while none of it is changed, for
+/// anything may be nudged, and after them once they have changed it.
 fn before(a: &Exposure, b: &Exposure) -> bool {
     let food = |e: &Exposure| changes(e);
     let (one, other) = (food(a), food(b));
@@ -57,8 +57,9 @@ fn before(a: &Exposure, b: &Exposure) -> bool {
         return within(&one, &other);
     }
     let clean = |e: &Exposure| e.kind == ExposureKind::Clean;
-    if one.is_empty() && clean(a) != clean(b) && turn_of(a.kind) == turn_of(b.kind) {
-        return clean(a);
+    if clean(a) != clean(b) && turn_of(a.kind) == turn_of(b.kind) {
+        // It is the hands that change the food.
+        return clean(a) == one.is_empty();
     }
     turn_of(a.kind) < turn_of(b.kind)
 }

@@ -38,6 +38,19 @@ pub struct Added {
     pub shadow: Region,
 }
 
+/// How two exposures want the same place.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Meeting {
+    /// What the one adds lies over what the other adds.
+    Outlines,
+    /// Only the shadow of the first falls on what the second adds.
+    ShadowOfFirst,
+    /// Only the shadow of the second falls on what the first adds.
+    ShadowOfSecond,
+    /// The shadow of each falls on what the other adds.
+    BothShadows,
+}
+
 /// Two exposures that want the same place.
 #[derive(Clone, Debug)]
 pub struct Clash {
@@ -45,8 +58,8 @@ pub struct Clash {
     pub first: Id,
     /// The other.
     pub second: Id,
-    /// Whether things lie over each other, or only a shadow over a thing.
-    pub outlines: bool,
+    /// What lies over what.
+    pub by: Meeting,
     /// Where.
     pub region: Region,
 }
@@ -177,31 +190,29 @@ pub fn clashes(layout: &Layout, lit: &Lit, added: &[Added]) -> Vec<Clash> {
                 let both = meet.then(|| intersection(x, y).ok()).flatten();
                 both.filter(|both| both.area() > 0.0)
             };
-            let clash = |outlines, region| Clash {
+            let clash = |by, region| Clash {
                 first: a.exposure,
                 second: b.exposure,
-                outlines,
+                by,
                 region,
             };
             if let Some(region) = both(&a.solid, &b.solid) {
-                out.push(clash(true, region));
+                out.push(clash(Meeting::Outlines, region));
                 continue;
             }
-            let cast = [(a, b), (b, a)].into_iter().filter_map(|(from, onto)| {
+            let cast = |from: &Added, onto: &Added| {
                 let region = both(&from.shadow, &onto.solid)?;
-                dark(
-                    lit,
-                    &region,
-                    from.exposure,
-                    height_of(layout, onto.exposure),
-                )
-                .then_some(region)
-            });
-            let cast: Vec<Region> = cast.collect();
-            if let Ok(region) = union(&cast.iter().collect::<Vec<_>>())
-                && region.area() > 0.0
-            {
-                out.push(clash(false, region));
+                let height = height_of(layout, onto.exposure);
+                dark(lit, &region, from.exposure, height).then_some(region)
+            };
+            match (cast(a, b), cast(b, a)) {
+                (Some(region), None) => out.push(clash(Meeting::ShadowOfFirst, region)),
+                (None, Some(region)) => out.push(clash(Meeting::ShadowOfSecond, region)),
+                (Some(one), Some(other)) => {
+                    let region = union(&[&one, &other]).unwrap_or_default();
+                    out.push(clash(Meeting::BothShadows, region));
+                }
+                (None, None) => {}
             }
         }
     }

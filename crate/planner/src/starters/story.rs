@@ -212,7 +212,7 @@ fn the_stand_holds_by_the_arithmetic_with_its_bag() {
 /// The three pairs of hands are one person's, at three places of the table,
 /// one exposure after the other.
 #[test]
-fn every_hand_reaches_and_the_carafe_is_shown_in_two_places_once() {
+fn every_hand_reaches_and_exposures_clash_once_and_contradict_once() {
     let opens = harbour_supper();
     let pressing = |l: &Layout, reading: &str| {
         let all = read(l).into_iter();
@@ -227,18 +227,23 @@ fn every_hand_reaches_and_the_carafe_is_shown_in_two_places_once() {
         .all(|h| crate::scene::joints(&opens, h).is_some());
     assert!(seated, "each comes from a shoulder");
     let told = pressing(&opens, "exposures");
-    let [twice] = told.as_slice() else {
+    let [twice, clash] = told.as_slice() else {
         panic!("{told:?}");
     };
     assert_eq!(twice.state, State::WontWork, "{}", twice.sentence);
-    assert_eq!(
-        twice.about,
-        [item(&opens, "oil carafe")],
-        "{}",
-        twice.sentence
-    );
+    let carafe = item(&opens, "oil carafe");
+    assert_eq!(twice.about, [carafe], "{}", twice.sentence);
+    let shaded =
+        "The arms in exposure 1 throw a shadow on the seared aubergine, changed in exposure 3";
+    assert!(clash.sentence.starts_with(shaded), "{}", clash.sentence);
+    // Each by what is offered, whichever is taken first.
+    for pair in [[twice, clash], [clash, twice]] {
+        let after = cured(&cured(&opens, pair[0]), pair[1]);
+        let left = pressing(&after, "exposures");
+        assert!(left.is_empty(), "{left:?}");
+        assert!(pressing(&after, "hands").is_empty(), "and they still reach");
+    }
     let after = cured(&opens, twice);
-    assert!(pressing(&after, "exposures").is_empty(), "taken up");
     assert!(said(&after, "exposures:order").is_some_and(|f| f.state == State::Holds));
 }
 

@@ -5,8 +5,11 @@ use super::super::rules::EXPOSURE_CLASH;
 use super::super::study::Study;
 use super::states::called;
 use crate::edit::Edit;
-use crate::exposures::{Clash, added, clashes};
-use crate::layout::{Exposure, Hand, Id, Layout};
+use crate::exposures::{Clash, Meeting, added, changes, clashes};
+use crate::layout::{Hand, Id, Item, Layout};
+use crate::optics::View;
+use crate::scene::{rise, seen_outline, vessel_of};
+use crate::shape::{Region, intersection};
 use crate::words::{Arg, fixed, listed, say};
 
 /// Square millimetres to a square centimetre.
@@ -50,27 +53,54 @@ fn one(study: &Study<'_>, clash: &Clash, settled: bool) -> Finding {
             label: area.clone(),
         })
         .collect();
-    f.sentence = study.sentence(|| {
-        let names = [clash.first, clash.second].map(|id| {
-            let own = layout.exposures.iter().find(|e| e.id == id);
-            own.map_or_else(String::new, |e: &Exposure| called(layout, e))
-        });
-        let args = [
-            ("exposures", Arg::Text(listed(&names))),
-            ("area", Arg::Text(fixed(figure, 0))),
-        ];
-        let id = if clash.outlines {
-            "exposure-clash"
-        } else {
-            "exposure-clash-shadow"
-        };
-        say(id, &args)
-    });
+    f.sentence = study.sentence(|| sentence(study, clash, figure));
     f.working = study.tell(|| vec![say("working-exposure-clash", &[])]);
     if settled {
         f.remedy = study.remedy(&f.key, &|| parted(study, clash, figure));
     }
     f
+}
+
+fn sentence(study: &Study<'_>, clash: &Clash, figure: f64) -> String {
+    let layout = study.layout();
+    let of = |id: Id| layout.exposures.iter().find(|e| e.id == id);
+    let name = |id: Id| of(id).map_or_else(String::new, |e| called(layout, e));
+    let area = ("area", Arg::Text(fixed(figure, 0)));
+    let (from, onto) = match clash.by {
+        Meeting::ShadowOfFirst => (clash.first, clash.second),
+        Meeting::ShadowOfSecond => (clash.second, clash.first),
+        Meeting::Outlines | Meeting::BothShadows => {
+            let names = [clash.first, clash.second].map(name);
+            let id = if clash.by == Meeting::Outlines {
+                "exposure-clash"
+            } else {
+                "exposure-clash-shadows"
+            };
+            return say(id, &[("exposures", Arg::Text(listed(&names))), area]);
+        }
+    };
+    let changed = of(onto).into_iter().flat_map(changes).map(|(id, _)| id);
+    let shaded = changed.filter(|id| study.item(*id).is_some_and(|i| lies_in(layout, i, clash)));
+    let names: Vec<String> = shaded.map(|id| study.name(id)).collect();
+    let args = [
+        ("exposure", Arg::Text(name(from))),
+        ("other", Arg::Text(name(onto))),
+        ("things", Arg::Text(listed(&names))),
+        area,
+    ];
+    if names.is_empty() {
+        say("exposure-clash-shadow", &args)
+    } else {
+        say("exposure-clash-shadow-on", &args)
+    }
+}
+
+/// Whether a thing, as the lens sees it, lies where two exposures clash.
+fn lies_in(layout: &Layout, item: &Item, clash: &Clash) -> bool {
+    let inside = vessel_of(layout, item).is_some();
+    let outline = seen_outline(item, rise(layout, item), inside, View::of(layout));
+    let seen = Region::from_polygon(&outline).unwrap_or_default();
+    intersection(&seen, &clash.region).is_ok_and(|both| both.area() > 0.0)
 }
 
 /// How much of this clash there is in a layout, cm², and how many clashes.
