@@ -41,6 +41,7 @@ impl Planner {
 
     /// Works on `layout` from here on, drawn where the last one was.
     fn open(&mut self, layout: Layout) {
+        self.then = None;
         self.history = History::new(layout);
         self.changed();
     }
@@ -91,6 +92,7 @@ impl Planner {
         let steps: Vec<(u32, String)> = numbers.iter().copied().zip(records).collect();
         let (history, lost) = History::restored(layout, upto, at, &steps);
         self.history = history;
+        self.then = None;
         self.changed();
         Ok(lost.map_or_else(String::new, |lost| {
             let number = Arg::Text((lost.number + 1).to_string());
@@ -202,7 +204,10 @@ impl Planner {
         dy: i32,
         now: f64,
     ) -> Result<JsValue, JsError> {
-        let act = commands::move_by(self.now(), Id(id), alone, [dx, dy])?;
+        let act = match self.moving_in(Id(id)) {
+            Some(exposure) => commands::move_in(self.now(), exposure, Id(id), [dx, dy], 0)?,
+            None => commands::move_by(self.now(), Id(id), alone, [dx, dy])?,
+        };
         self.make(act, Run::Nudge(now))
     }
 
@@ -211,7 +216,12 @@ impl Planner {
     /// # Errors
     /// When it is locked or would leave the limits.
     pub fn turn_by(&mut self, id: u16, half_degrees: i32, now: f64) -> Result<JsValue, JsError> {
-        let act = commands::turn_by(self.now(), Id(id), half_degrees)?;
+        let act = match self.moving_in(Id(id)) {
+            Some(exposure) => {
+                commands::move_in(self.now(), exposure, Id(id), [0, 0], half_degrees)?
+            }
+            None => commands::turn_by(self.now(), Id(id), half_degrees)?,
+        };
         self.make(act, Run::Nudge(now))
     }
 
@@ -226,7 +236,14 @@ impl Planner {
         if let Some(sheet) = &mut self.sheet {
             sheet.lift(|_| false);
         }
-        let act = drag.drop(self.now())?;
+        let in_exposure = drag.one().and_then(|id| Some((self.moving_in(id)?, id)));
+        let act = match in_exposure {
+            Some((exposure, id)) => {
+                let by = [drag.by().x as i32, drag.by().y as i32];
+                commands::move_in(self.now(), exposure, id, by, drag.half_degrees())?
+            }
+            None => drag.drop(self.now())?,
+        };
         self.make(act, Run::Alone)
     }
 

@@ -13,7 +13,13 @@ impl Planner {
     /// Takes hold of a thing, with its group or `alone`; false when it is locked
     /// or not there.
     pub fn grab(&mut self, id: u16, alone: bool) -> bool {
-        self.drag = Drag::of(self.history.layout(), &self.scene, Id(id), alone);
+        // In one exposure a thing is moved for itself; cloth lies as it is set.
+        let own = self.moving_in(Id(id)).is_some();
+        self.drag = if own && !self.table().items.iter().any(|i| i.id == Id(id)) {
+            None
+        } else {
+            Drag::of(self.table(), &self.scene, Id(id), alone || own)
+        };
         if let (Some(drag), Some(sheet)) = (&self.drag, &mut self.sheet) {
             sheet.lift(|key| drag.takes(key));
         }
@@ -23,6 +29,9 @@ impl Planner {
     /// Takes hold of all that is picked; false when all of it is locked.
     pub fn grab_picked(&mut self, ids: &[u16]) -> bool {
         let ids = these(ids);
+        if self.then.is_some() {
+            return false;
+        }
         self.drag = Drag::of_picked(self.history.layout(), &self.scene, &ids);
         self.drag.is_some()
     }
@@ -85,7 +94,7 @@ impl Planner {
     /// The figures of what is in hand.
     #[must_use]
     pub fn drag_words(&self) -> String {
-        let layout = self.history.layout();
+        let layout = self.now();
         self.drag.as_ref().map_or_else(String::new, |drag| {
             drag.words(&layout.frame, layout.head.units)
         })

@@ -7,6 +7,7 @@ mod camera;
 mod catalogue;
 mod dom;
 mod drag;
+mod exposures;
 mod marks;
 mod objects;
 mod pages;
@@ -46,6 +47,8 @@ pub struct Planner {
     /// What is written over the things, which changes while they are dragged.
     over: Option<Sheet>,
     view: View,
+    /// The exposure that is worked on alone, and the table as it stands in it.
+    then: Option<(Id, Layout)>,
     /// Whether the picture is drawn through the lens rather than from above.
     through: bool,
 }
@@ -64,6 +67,7 @@ impl Planner {
             sheet: None,
             over: None,
             view: pages::on_page(),
+            then: None,
             through: false,
         }
     }
@@ -72,9 +76,15 @@ impl Planner {
         self.history.layout()
     }
 
+    /// The table under the finger: as it is set, or as it stands in the exposure
+    /// that is worked on.
+    pub(crate) fn table(&self) -> &Layout {
+        self.then.as_ref().map_or(self.now(), |(_, then)| then)
+    }
+
     /// The layout is another one: everything made of it is stale.
     pub(crate) fn changed(&mut self) {
-        self.scene = Scene::of(self.history.layout(), None);
+        self.stand(self.then.as_ref().map(|(id, _)| *id));
         self.report = None;
         self.settling = None;
         self.drag = None;

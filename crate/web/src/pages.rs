@@ -3,10 +3,10 @@ use planner::drawing::{
     Keyed, SeeThrough, Shown, Trims, View, cut, groups, marked, see_through, sheet, side,
     stand_span, view_box,
 };
-use planner::layout::{Id, Layout};
+use planner::layout::Id;
 use planner::link::public;
 use planner::optics;
-use planner::scene::{Ring, exposure_numbered};
+use planner::scene::Ring;
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
 
@@ -60,12 +60,12 @@ pub(crate) const fn trims(crops: i32) -> Trims {
     }
 }
 
-/// Hands of all exposures (-2), none (-1) or one counted from 0.
-fn hands(layout: &Layout, exposure: i32) -> Shown {
+/// Hands of all exposures (-2), none (-1) or one by its id, over the table as
+/// it stands `then` or as it is set.
+const fn hands(exposure: i32, then: bool) -> Shown {
     match exposure {
-        0.. => {
-            exposure_numbered(layout, exposure as usize + 1).map_or(Shown::None, Shown::Exposure)
-        }
+        0.. if then => Shown::Exposure(Id(exposure as u16)),
+        0.. => Shown::Hands(Id(exposure as u16)),
         -1 => Shown::None,
         _ => Shown::All,
     }
@@ -108,12 +108,12 @@ impl Planner {
     }
 
     /// Sets how the layout is drawn: mm to a pixel; hands of all exposures
-    /// (-2), none (-1) or one counted from 0; all crops (-2), none (-1) or one
-    /// by its id.
+    /// (-2), none (-1) or one by its id, over the table as it stands in the
+    /// exposure that is worked on; all crops (-2), none (-1) or one by its id.
     pub fn view(&mut self, per_pixel: f64, exposure: i32, crops: i32) {
         self.view.crops = trims(crops);
         self.view.per_pixel = per_pixel;
-        self.view.shown = hands(self.now(), exposure);
+        self.view.shown = hands(exposure, self.then.is_some());
     }
 
     /// Shows the things through the lens, or from above.
@@ -227,14 +227,14 @@ impl Planner {
         sheet(self.now(), Shown::All, self.eye())
     }
 
-    /// The transparent plan with hands of all exposures (-2), none (-1) or one
-    /// counted from 0; nothing when no lens can show the frame.
+    /// The transparent plan with hands of all exposures (-2), none (-1) or those
+    /// of one by its id, over the table as it stands in it; nothing when no lens can show the frame.
     ///
     /// # Errors
     /// When the browser refuses to make the object.
     pub fn plan_over(&self, exposure: i32) -> Result<JsValue, JsError> {
         let layout = public(self.now());
-        let plan = see_through(&layout, hands(&layout, exposure));
+        let plan = see_through(&layout, hands(exposure, true));
         plan.map_or(
             Ok(JsValue::UNDEFINED),
             |SeeThrough { svg, pixels, told }| object(&Plan { svg, pixels, told }),

@@ -133,6 +133,21 @@ impl Drag {
         self.by
     }
 
+    /// How far it has turned, half degrees.
+    #[must_use]
+    pub const fn half_degrees(&self) -> i32 {
+        self.half_degrees
+    }
+
+    /// The one thing in hand; none of several that were picked.
+    #[must_use]
+    pub const fn one(&self) -> Option<Id> {
+        match &self.what {
+            What::One(id, _) => Some(*id),
+            What::Picked(_) => None,
+        }
+    }
+
     /// What it rests against.
     #[must_use]
     pub const fn rest(&self) -> Snap {

@@ -1,5 +1,7 @@
 //! How things are in an exposure.
 use crate::layout::{As, Exposure, ExposureKind, Hand, Id, Item, Layout, Parts, State};
+use crate::scene::silhouette;
+use crate::shape::contains;
 
 /// How a thing is in an exposure; as it is set when nothing else is told.
 #[must_use]
@@ -33,19 +35,48 @@ pub fn in_exposure(layout: &Layout, exposure: Id) -> Layout {
         then.linens.clear();
         return then;
     }
+    // What carries is moved before what it carries, so that this comes to stand
+    // where it is told to.
+    let mut moves: Vec<&State> = own.states.iter().filter(|s| s.is == As::Moved).collect();
+    crate::order::sort(&mut moves, |a, b| {
+        below(layout, a.item).cmp(&below(layout, b.item))
+    });
+    for state in moves {
+        moved(&mut then, state);
+    }
     for state in &own.states {
         match state.is {
-            As::Set => {}
+            As::Set | As::Moved => {}
             As::Absent => take_away(&mut then, state.item),
-            As::Moved => moved(&mut then, state),
             As::Changed => {
                 if let (Some(item), Some(parts)) = (find(&mut then, state.item), &state.parts) {
-                    item.parts = parts.clone();
+                    recolour(item, parts);
                 }
             }
         }
     }
     then
+}
+
+/// How many things lie below one.
+fn below(layout: &Layout, id: Id) -> usize {
+    let under = |id: &Id| layout.items.iter().find(|i| i.id == *id)?.on;
+    let way = core::iter::successors(Some(id), under);
+    way.take(layout.items.len()).count()
+}
+
+/// The parts that are told of look so, the others as they did.
+fn recolour(item: &mut Item, told: &Parts) {
+    let own = &mut item.parts;
+    for (own, told) in [
+        (&mut own.rim, &told.rim),
+        (&mut own.well, &told.well),
+        (&mut own.food, &told.food),
+    ] {
+        if told.is_some() {
+            own.clone_from(told);
+        }
+    }
 }
 
 fn find(layout: &mut Layout, id: Id) -> Option<&mut Item> {
@@ -95,6 +126,13 @@ fn moved(layout: &mut Layout, state: &State) {
     for item in layout.items.iter_mut().filter(|i| along.contains(&i.id)) {
         item.at = item.at.moved(dx, dy);
     }
+    // What is moved off its dish stands on the table.
+    let own = layout.items.iter().find(|i| i.id == state.item);
+    let dish = own.and_then(|own| layout.items.iter().find(|i| Some(i.id) == own.on));
+    let off = dish.is_some_and(|dish| !contains(&silhouette(dish), at.vec()));
+    if let Some(item) = find(layout, state.item).filter(|_| off) {
+        item.on = None;
+    }
 }
 
 /// The states food goes through: every set of changed things that some
@@ -124,7 +162,8 @@ pub(crate) fn changes(exposure: &Exposure) -> Vec<(Id, Parts)> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::layout::open;
+    use crate::commands::move_in;
+    use crate::layout::{Part, Point, Srgb, open};
 
     fn laid(states: &str) -> Layout {
         let text = format!(
@@ -160,6 +199,43 @@ mod tests {
         let at: Vec<(i32, i32)> = then.items.iter().map(|i| (i.at.x, i.at.y)).collect();
         assert_eq!(at, [(700, 450), (710, 450), (900, 400)]);
         assert_eq!(in_exposure(&moved, Id(5)).items, moved.items, "as set");
+    }
+
+    #[test]
+    fn what_lies_on_a_moved_thing_comes_to_stand_where_it_is_told_to() {
+        let olives = r#"{"item":2,"state":"moved","at":[720,450]}"#;
+        let bowl = r#"{"item":1,"state":"moved","at":[700,450]}"#;
+        for states in [format!("{olives},{bowl}"), format!("{bowl},{olives}")] {
+            let then = in_exposure(&laid(&states), Id(6));
+            assert_eq!(then.items[1].at, Point::new(720, 450), "{states}");
+            assert_eq!(then.items[1].on, Some(Id(1)), "still in its bowl");
+        }
+        let out = in_exposure(&laid(r#"{"item":2,"state":"moved","at":[720,450]}"#), Id(6));
+        assert_eq!(out.items[1].on, None, "out of its bowl, on the table");
+    }
+
+    #[test]
+    fn only_what_is_told_of_a_changed_thing_changes() {
+        let cut = r##"{"item":3,"state":"changed","parts":{"food":{"colours":[{"srgb":"#ffffff","share":100,"origin":"guess"}]}}}"##;
+        let mut layout = laid(cut);
+        layout.items[2].parts.rim = Some(Part::plain(Srgb::hex(0x12_3456)));
+        let then = in_exposure(&layout, Id(6));
+        assert_eq!(
+            then.items[2].parts.rim, layout.items[2].parts.rim,
+            "its dish"
+        );
+        assert_ne!(then.items[2].parts.food, layout.items[2].parts.food, "cut");
+    }
+
+    #[test]
+    fn a_dish_moved_by_hand_takes_its_food_along() {
+        let layout = laid("");
+        let act = move_in(&layout, Id(6), Id(1), [30, 0], 0).expect("there");
+        let mut after = layout.clone();
+        act.edit.apply_checked(&mut after).expect("it fits");
+        let then = in_exposure(&after, Id(6));
+        assert_eq!(then.items[1].at, Point::new(540, 400), "the olives too");
+        assert_eq!(after.items, layout.items, "set where they were");
     }
 
     #[test]

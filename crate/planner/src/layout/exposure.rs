@@ -29,6 +29,32 @@ pub enum ExposureKind {
     Insurance,
 }
 
+/// How long a clean exposure takes where nothing else is told, minutes. Our
+/// choice.
+const CLEAN_MINUTES: i32 = 3;
+/// How long one with hands, or of steam that comes and goes, takes with all its
+/// takes, minutes. Our choice.
+const HANDS_MINUTES: i32 = 10;
+
+impl ExposureKind {
+    /// How long an exposure of this kind usually takes, minutes.
+    #[must_use]
+    pub const fn usual_minutes(self) -> i32 {
+        match self {
+            Self::Hands | Self::Steam => HANDS_MINUTES,
+            Self::Clean | Self::Card | Self::Empty | Self::NoGlare | Self::Insurance => {
+                CLEAN_MINUTES
+            }
+        }
+    }
+
+    /// Whether the food is on the table in it.
+    #[must_use]
+    pub const fn shows_food(self) -> bool {
+        !matches!(self, Self::Card | Self::Empty)
+    }
+}
+
 /// How a thing is in one exposure.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -111,6 +137,12 @@ impl Exposure {
             states: Vec::new(),
             extra: Extra::new(),
         }
+    }
+
+    /// How long it takes with all its takes, minutes: as told, or as usual.
+    #[must_use]
+    pub fn takes(&self) -> i32 {
+        self.minutes.unwrap_or(self.kind.usual_minutes())
     }
 
     pub(super) fn read(f: &mut Fields<'_>) -> Self {

@@ -36,7 +36,7 @@ pub use seen_as::{lifted, seen_outline};
 pub use silhouette::{inner, silhouette};
 pub use tallest::{even_focus, tallest};
 pub use things::{
-    Layer, Stacks, effective_role, exposure_number, exposure_numbered, flag, in_paint_order,
-    letter, root,
+    Layer, Stacks, effective_role, exposure_name, exposure_number, flag, in_paint_order, letter,
+    root,
 };
 pub use way::{Goal, HALF_WAY, Way, ways};

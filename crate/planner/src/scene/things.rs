@@ -1,5 +1,6 @@
 //! Who lies on whom, whose hand is whose.
 use crate::layout::{Exposure, ExposureKind, Hand, Id, Item, Layout, Linen, Role};
+use crate::words::{Arg, say};
 
 /// Every item's place in the list and the bottom of its stack, by id.
 #[derive(Clone, Debug, Default)]
@@ -134,10 +135,32 @@ pub fn exposure_number(layout: &Layout, exposure: Id) -> Option<usize> {
         .map(|n| n + 1)
 }
 
-/// The exposure with hands that goes by a number from 1.
+/// An exposure as it is called: the number of one with hands, or its kind, with
+/// a number where there are more of that kind; empty for one that is not there.
 #[must_use]
-pub fn exposure_numbered(layout: &Layout, number: usize) -> Option<Id> {
-    with_hands(layout).nth(number.checked_sub(1)?)
+pub fn exposure_name(layout: &Layout, exposure: Id) -> String {
+    let Some(own) = layout.exposures.iter().find(|e| e.id == exposure) else {
+        return String::new();
+    };
+    let alike = layout.exposures.iter().filter(|e| e.kind == own.kind);
+    let number = alike.clone().position(|e| e.id == exposure).unwrap_or(0) + 1;
+    let one = own.kind != ExposureKind::Hands && alike.count() == 1;
+    let id = match own.kind {
+        ExposureKind::Hands => "exposure-hands",
+        ExposureKind::Clean if one => "exposure-clean",
+        ExposureKind::Card if one => "exposure-card",
+        ExposureKind::Empty if one => "exposure-empty",
+        ExposureKind::Steam if one => "exposure-steam",
+        ExposureKind::NoGlare if one => "exposure-no-glare",
+        ExposureKind::Insurance if one => "exposure-insurance",
+        ExposureKind::Clean => "exposure-clean-n",
+        ExposureKind::Card => "exposure-card-n",
+        ExposureKind::Empty => "exposure-empty-n",
+        ExposureKind::Steam => "exposure-steam-n",
+        ExposureKind::NoGlare => "exposure-no-glare-n",
+        ExposureKind::Insurance => "exposure-insurance-n",
+    };
+    say(id, &[("number", Arg::Text(number.to_string()))])
 }
 
 /// The flag a hand goes by: exposure number, then the person's letter.

@@ -3,9 +3,10 @@ use glam::DVec2;
 use svg::node::element::Group;
 
 use super::cast::thrown;
+use super::thing::thing;
 use super::view::{enlarged, translation};
 use crate::drawing::{INK, Limb, Pen, held, limb, raised};
-use crate::layout::{Hand, Layout};
+use crate::layout::{Action, Hand, Layout};
 use crate::optics::View;
 use crate::scene::arm;
 use crate::shape::{CHORD_ERROR, Region, frame_outline, table_outline};
@@ -21,8 +22,8 @@ pub(super) fn reaching(layout: &Layout, hand: &Hand, eye: View, pen: &Pen) -> Gr
         palm: hand.palm,
     };
     let arm = arm(layout, hand);
-    let vessel = layout.items.iter().find(|i| Some(i.id) == hand.holds);
-    let vessel = vessel.map(|item| f64::from(item.size.extent()[0]));
+    let own = layout.items.iter().find(|i| Some(i.id) == hand.holds);
+    let vessel = own.map(|item| f64::from(item.size.extent()[0]));
     let (offset, spread) = thrown(layout, hand.height, pen.fall);
     let table = table_outline(&layout.table, CHORD_ERROR);
     let table = Region::from_polygon(&table).unwrap_or_default();
@@ -35,7 +36,13 @@ pub(super) fn reaching(layout: &Layout, hand: &Hand, eye: View, pen: &Pen) -> Gr
         .iter()
         .map(|corner| (*corner - shift) / scale)
         .collect();
-    let reach = Group::new()
+    let mut reach = Group::new();
+    // What is held as it is lies under the fingers.
+    if let Some(item) = own.filter(|_| hand.action == Action::Hold) {
+        let at = translation(arm.tip);
+        reach = reach.add(Group::new().set("transform", at).add(thing(item, pen)));
+    }
+    let reach = reach
         .add(held(&arm, hand.action, look.seed, vessel, pen))
         .add(limb(&arm, &look, &frame, pen));
     let lifted = match eye {

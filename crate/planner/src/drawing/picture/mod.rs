@@ -47,7 +47,9 @@ const WEIGHT: f64 = 1.1;
 
 /// Every group of the drawing, bottom to top.
 #[must_use]
-pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
+pub fn groups(whole: &Layout, view: &View) -> Vec<Keyed> {
+    let table = view.shown.table(whole);
+    let layout = table.as_ref();
     let pen = pen(layout, view);
     let mut all = Vec::new();
     let mut push = |key: String, group: Group, at: Option<DVec2>| {
@@ -96,9 +98,10 @@ pub fn groups(layout: &Layout, view: &View) -> Vec<Keyed> {
         let lip = lens::lip(layout, vessel, view.eye, &pen);
         push(named("lip", vessel.id.0), lip, None);
     }
-    let shown: Vec<&Hand> = layout.hands.iter().filter(|h| view.shown.has(h)).collect();
+    // What hands hold may stand nowhere on the table.
+    let shown: Vec<&Hand> = whole.hands.iter().filter(|h| view.shown.has(h)).collect();
     for hand in &shown {
-        let arm = arm::reaching(layout, hand, view.eye, &pen);
+        let arm = arm::reaching(whole, hand, view.eye, &pen);
         push(named("hand", hand.id.0), arm, None);
     }
     // What stands in the picture is seen in it; the rest of the cards is shown

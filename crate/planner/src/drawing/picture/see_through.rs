@@ -102,7 +102,8 @@ pub fn see_through(layout: &Layout, shown: Shown) -> Option<SeeThrough> {
         room: (DVec2::ZERO, place.half * 2.0),
         unit,
     };
-    let mut root = Group::new().add(things(layout, view, &place, unit).set("id", "things"));
+    let mut root =
+        Group::new().add(things(&shown.table(layout), view, &place, unit).set("id", "things"));
     let edge = || looped(&frame.iter().map(|p| to(*p)).collect::<Vec<_>>());
     root = over(root, [edge(), edge()], CHALK, unit * 0.8, "");
     for crop in &layout.crops {

@@ -1,9 +1,12 @@
 //! How a layout is drawn, and one group of the drawing.
+use std::borrow::Cow;
+
 use glam::DVec2;
 use svg::node::element::Group;
 
 use crate::drawing::path::{short, tenth};
-use crate::layout::{Hand, Id};
+use crate::exposures::in_exposure;
+use crate::layout::{Hand, Id, Layout};
 use crate::optics;
 use crate::readings::Mark;
 
@@ -14,7 +17,9 @@ pub enum Shown {
     All,
     /// Nobody's.
     None,
-    /// Those of one exposure.
+    /// Those of one exposure, over the table as it is set.
+    Hands(Id),
+    /// Those of one exposure, over the table as it stands in it.
     Exposure(Id),
 }
 
@@ -24,7 +29,15 @@ impl Shown {
         match self {
             Self::All => true,
             Self::None => false,
-            Self::Exposure(id) => hand.exposure == id,
+            Self::Hands(id) | Self::Exposure(id) => hand.exposure == id,
+        }
+    }
+
+    /// The table it is drawn over.
+    pub(super) fn table(self, layout: &Layout) -> Cow<'_, Layout> {
+        match self {
+            Self::Exposure(id) => Cow::Owned(in_exposure(layout, id)),
+            Self::All | Self::None | Self::Hands(_) => Cow::Borrowed(layout),
         }
     }
 }
@@ -153,4 +166,73 @@ pub fn translation(by: DVec2) -> String {
     text.push_str(&tenth(by.y));
     text.push(')');
     text
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::tests::{keys, laid};
+    use super::*;
+    use crate::drawing::groups;
+    use crate::layout::{Action, As, Exposure, ExposureKind, Extra, State};
+
+    /// The bowl is held in exposure 22 and stands nowhere, the loaf is moved.
+    fn told() -> Layout {
+        let mut layout = laid();
+        let state = |item, is| State {
+            item: Id(item),
+            is,
+            at: (is == As::Moved).then_some(crate::layout::Point::new(900, 300)),
+            turn: None,
+            parts: None,
+            extra: Extra::new(),
+        };
+        layout.exposures[1].states = vec![state(6, As::Absent), state(8, As::Moved)];
+        (layout.hands[1].action, layout.hands[1].holds) = (Action::Hold, Some(Id(6)));
+        layout
+            .exposures
+            .push(Exposure::new(Id(39), ExposureKind::Empty));
+        layout
+    }
+
+    fn of(shown: Shown) -> View {
+        View {
+            shown,
+            ..View::default()
+        }
+    }
+
+    #[test]
+    fn an_exposure_is_drawn_on_the_table_as_it_stands_then() {
+        let layout = told();
+        let then = keys(&layout, &of(Shown::Exposure(Id(22))));
+        for gone in ["item-6", "item-7", "hand-23"] {
+            assert!(!then.contains(&gone.into()), "{gone} of {then:?}");
+        }
+        assert!(then.contains(&"item-8".into()), "{then:?}");
+        let loaf = |shown| {
+            let all = groups(&layout, &of(shown));
+            let found = all.into_iter().find(|keyed| keyed.key == "item-8");
+            found.and_then(|keyed| keyed.at).expect("drawn")
+        };
+        assert_eq!(loaf(Shown::Exposure(Id(22))), DVec2::new(900.0, 300.0));
+        assert_eq!(loaf(Shown::Hands(Id(22))), DVec2::new(1000.0, 500.0));
+        let set = keys(&layout, &of(Shown::Hands(Id(22))));
+        assert!(set.contains(&"item-6".into()) && !set.contains(&"hand-23".into()));
+        let empty = keys(&layout, &of(Shown::Exposure(Id(39))));
+        let stands = |key: &String| key.starts_with("item") || key.starts_with("linen");
+        assert!(!empty.iter().any(stands), "{empty:?}");
+    }
+
+    #[test]
+    fn what_is_held_is_drawn_in_the_hand_though_it_stands_nowhere() {
+        let mut layout = told();
+        let hand = |layout: &Layout| {
+            let all = groups(layout, &of(Shown::Exposure(Id(22))));
+            let found = all.into_iter().find(|keyed| keyed.key == "hand-24");
+            found.expect("drawn").group.to_string()
+        };
+        let held = hand(&layout);
+        layout.hands[1].holds = None;
+        assert!(hand(&layout).len() < held.len(), "the bowl is in it");
+    }
 }

@@ -7,23 +7,12 @@ use super::super::study::Study;
 use super::remedy;
 use crate::exposures::{changes, food_states, held_in, state_of};
 use crate::layout::{As, Exposure, ExposureKind, Id, Layout};
-use crate::scene::exposure_number;
+use crate::scene::exposure_name;
 use crate::words::{Arg, listed, say};
 
-/// An exposure as it is called: the number of one with hands, or its kind.
+/// An exposure as it is called.
 pub(super) fn called(layout: &Layout, exposure: &Exposure) -> String {
-    let number = exposure_number(layout, exposure.id);
-    let number = number.map(|n| n.to_string()).unwrap_or_default();
-    let id = match exposure.kind {
-        ExposureKind::Hands => "exposure-hands",
-        ExposureKind::Clean => "exposure-clean",
-        ExposureKind::Card => "exposure-card",
-        ExposureKind::Empty => "exposure-empty",
-        ExposureKind::Steam => "exposure-steam",
-        ExposureKind::NoGlare => "exposure-no-glare",
-        ExposureKind::Insurance => "exposure-insurance",
-    };
-    say(id, &[("number", Arg::Text(number))])
+    exposure_name(layout, exposure.id)
 }
 
 /// What an exposure tells of things that are gone from the table.
