@@ -2,7 +2,7 @@
 // it. The core reads the copy under the rules of a file and makes one edit of it.
 
 import type {
-  Card, Crop, Finding, Hand, Id, Item, Layout, Linen, Pair, Part, Person, Role, Tone,
+  Card, Crop, Exposure, Finding, Hand, How, Id, Item, Layout, Linen, Pair, Part, Person, Role, Tone,
 } from "./core";
 import * as say from "#words";
 import * as session from "./session";
@@ -113,6 +113,20 @@ export const act = {
   comeFrom: (hand: Hand, degrees: number) =>
     session.act(() => session.core().come_from(hand.id, degrees)),
   standOrSit: (hand: Hand) => session.act(() => session.core().stand_or_sit(hand.id)),
+  /** Adds an exposure of a kind and shows it. */
+  addExposure: (kind: Exposure["kind"]) => {
+    const id = state.layout.value?.next_id ?? 0;
+    if (session.act(() => session.core().add_exposure(kind))) state.exposure.value = id;
+  },
+  removeExposure: (id: Id) => session.act(() => session.core().remove_exposure(id)),
+  shiftExposure: (id: Id, later: boolean) =>
+    session.act(() => session.core().shift_exposure(id, later)),
+  exposureTakes: (id: Id, minutes: number) =>
+    session.act(() => session.core().exposure_takes(id, minutes, visits.now())),
+  /** Has a thing be so in an exposure. */
+  putIn: (exposure: Id, thing: Id, how: How) =>
+    session.act(() => session.core().put_in(exposure, thing, how)),
+  allAsSet: (exposure: Id) => session.act(() => session.core().all_as_set(exposure)),
   exposure: (hand: Hand, id: Id) => session.act(() => session.core().shoot_in(hand.id, id)),
 
   addCrop: (name: string, [wide, high]: Pair) =>

@@ -91,7 +91,12 @@ export interface Person {
 export interface Exposure {
   id: Id;
   kind: "clean" | "hands" | "card" | "empty" | "steam" | "no-glare" | "insurance";
+  minutes?: number;
+  /** Every thing that is not as it is set. */
+  states?: { item: Id; state: "as-set" | "absent" | "moved" | "changed"; turn?: number }[];
 }
+/** What a thing is to be in an exposure. */
+export type How = "as-set" | "absent" | { look: "eaten" | "cut" | "poured" | { food: string } };
 export interface Crop {
   id: Id;
   name: string;

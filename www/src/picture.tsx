@@ -180,6 +180,7 @@ export function Picture(): JSX.Element {
     });
     const redrawn = effect(() => {
       void state.exposure.value;
+      void state.workedIn.value;
       void state.crops.value;
       void state.rigged.value;
       void state.lit.value;
@@ -235,7 +236,8 @@ const still = (): boolean => state.seen.value === "mirror" || state.through.valu
 function tell(halfDegrees: number): void {
   const ids = inHand();
   const core = session.core();
-  if (ids.length === 0) return;
+  // What is moved in one exposure is read once it stands there.
+  if (ids.length === 0 || state.workedIn.value !== 0) return;
   const [dx, dy] = halfDegrees === 0 ? [core.drag_x, core.drag_y] : [0, 0];
   readings.moved({ ids, alone: state.inside.value, dx, dy, halfDegrees });
 }
@@ -281,7 +283,9 @@ function tap(view: Window, x: number, y: number, more: boolean): void {
   if (brush.down(view, x, y)) return void brush.up();
   if (about.tap(view, x, y)) return;
   const core = session.core();
-  const found = [...core.hit(x, y)];
+  // Cloth lies in every exposure as it is set.
+  const fixed = (id: number): boolean => state.workedIn.value !== 0 && core.is_linen(id);
+  const found = [...core.hit(x, y)].filter((id) => !fixed(id));
   state.which.value = [];
   if (mark(found)) return;
   if (state.picking.value || (more && state.stage.value === "work")) {

@@ -62,6 +62,7 @@ export function redraw(): void {
   if (drawing === undefined) return;
   const early = state.early.value;
   const hands = early ? -1 : state.exposure.value;
+  planner.work_in(state.workedIn.value);
   planner.view(scale, hands, state.crops.value);
   planner.see_through(state.through.value);
   planner.show_about(state.rigged.value, state.lit.value);
@@ -85,6 +86,8 @@ export function refresh(): void {
     }
     const cropped = state.layout.value.crops.some(({ id }) => id === state.crop.value);
     if (!cropped) state.crop.value = undefined;
+    const exposed = state.layout.value.exposures?.some(({ id }) => id === state.exposure.value);
+    if (state.exposure.value > 0 && exposed !== true) state.exposure.value = -2;
   });
 }
 

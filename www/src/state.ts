@@ -45,8 +45,12 @@ export const fault = signal("");
 /** Said to assistive technology when an action ends. */
 export const said = signal("");
 export const kept = signal<Kept[]>([]);
-/** Which exposure is shown: all together (-2), no hands (-1), or the place of a hand exposure. */
+/** Which exposure is shown: all together (-2), no hands (-1), or one by its id. */
 export const exposure = signal(-2);
+/** The exposure that is worked on alone, on the table as it stands in it; 0 for none. */
+export const workedIn = computed(() =>
+  place.value === "hands" && stage.value === "work" ? Math.max(0, exposure.value) : 0,
+);
 /** How the picture is looked at. */
 export type Sight = "plain" | "grey" | "squint" | "mirror";
 export const sight = signal<Sight>("plain");

@@ -1,5 +1,7 @@
 //! Exposures: which one is worked on, and what is told of things in it.
+use planner::catalogue;
 use planner::commands::{self, How, Look};
+use planner::edit::Run;
 use planner::exposures::in_exposure;
 use planner::layout::{As, ExposureKind, Id};
 use planner::scene::{Scene, exposure_name};
@@ -8,8 +10,7 @@ use wasm_bindgen::prelude::*;
 
 use crate::Planner;
 use crate::acts::during;
-use crate::objects::asked;
-use planner::edit::Run;
+use crate::objects::{asked, object};
 
 /// What a thing is to be in an exposure.
 #[derive(Deserialize)]
@@ -83,6 +84,15 @@ impl Planner {
     pub fn has_food(&self, item: u16) -> bool {
         let own = self.now().items.iter().find(|i| i.id == Id(item));
         own.is_some_and(commands::has_food)
+    }
+
+    /// Foods that can be put in another's place.
+    ///
+    /// # Errors
+    /// When the browser refuses to make it.
+    pub fn foods(&self) -> Result<JsValue, JsError> {
+        let names = catalogue::foods().iter().map(|e| [e.id, e.name]);
+        object(&names.collect::<Vec<_>>())
     }
 
     /// Adds an exposure of a kind.

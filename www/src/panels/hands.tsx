@@ -10,6 +10,7 @@ import { Choice, Panel, Stepper, Tones } from "../parts/controls";
 import * as session from "../session";
 import * as state from "../state";
 import { length } from "../state";
+import { Shots } from "./exposures";
 
 const ACTIONS: readonly (readonly [string, string, 1 | 2])[] = [
   ["tear", say.doTear, 2],
@@ -45,7 +46,7 @@ export function Exposures(): JSX.Element | null {
   const steps: [number, string][] = [
     [-2, say.allTogether],
     [-1, say.noHands],
-    ...shots.map((_, place): [number, string] => [place, String(place + 1)]),
+    ...shots.map(({ id }, place): [number, string] => [id, String(place + 1)]),
   ];
   return (
     <div class="steps" role="group" aria-label={say.exposureShown}>
@@ -205,9 +206,17 @@ export function HandsPanel({ layout }: { layout: Layout }): JSX.Element {
   const hands = state.things.value.filter((thing) =>
     layout.hands?.some((hand) => hand.id === thing.id),
   );
+  if (state.workedIn.value !== 0) {
+    return (
+      <Panel title={say.hands}>
+        {chosen === undefined ? null : <OneHand hand={chosen} />}
+        <Shots layout={layout} />
+      </Panel>
+    );
+  }
   return (
     <Panel title={say.hands}>
-      <Exposures />
+      <Shots layout={layout} />
       {chosen === undefined ? null : <OneHand hand={chosen} />}
       {target === undefined ? null : (
         <div class="field" role="group" aria-label={say.handsSet}>

@@ -6,6 +6,7 @@
 //! first form of one and in the second of any other number.
 
 mod adding;
+mod exposures;
 mod hands;
 mod papers;
 mod rig;
@@ -13,11 +14,12 @@ mod sheet;
 mod table;
 
 /// Labels by id, table by table.
-pub const LABELS: [&[(&str, &str)]; 6] = [
+pub const LABELS: [&[(&str, &str)]; 7] = [
     sheet::LABELS,
     table::LABELS,
     adding::LABELS,
     papers::LABELS,
     rig::LABELS,
     hands::LABELS,
+    exposures::LABELS,
 ];
