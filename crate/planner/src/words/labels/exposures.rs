@@ -2,7 +2,6 @@
 
 /// Labels by id.
 pub(super) const LABELS: &[(&str, &str)] = &[
-    ("exposures", "Exposures"),
     ("exposure-add", "Add an exposure"),
     ("exposure-add-kind", "of a kind…"),
     ("kind-clean", "clean"),
@@ -41,5 +40,4 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("look-poured", "poured over"),
     ("look-food", "Another food in its place"),
     ("look-food-none", "choose…"),
-    ("show-exposures", "what each exposure adds"),
 ];
