@@ -15,17 +15,7 @@ use svg::Document;
 use svg::node::element::{Group, Rectangle, Text};
 
 const CELL: DVec2 = dvec2(460.0, 480.0);
-const COLUMNS: usize = 8;
-const ACTIONS: [Action; 8] = [
-    Action::Tear,
-    Action::Squeeze,
-    Action::Pour,
-    Action::Sprinkle,
-    Action::Spoon,
-    Action::Hold,
-    Action::Reach,
-    Action::Rest,
-];
+const COLUMNS: usize = Action::ALL.len();
 
 fn empty() -> Layout {
     let text = r#"{"format":"overspread-layout","version":0,"id":"0000000000000001",
@@ -66,7 +56,7 @@ fn main() {
         ),
     ];
     for (r, (side, palm, length, skin, sleeve)) in rows.into_iter().enumerate() {
-        for (c, action) in ACTIONS.into_iter().enumerate() {
+        for (c, action) in Action::ALL.into_iter().enumerate() {
             let at = dvec2(c as f64 + 0.5, r as f64 + 0.28) * CELL;
             let mut layout = empty();
             let person: &mut Person = &mut layout.people[0];

@@ -28,6 +28,10 @@ const DOES: Record<string, (said: { count: number; thing: string }) => string> =
   hold: say.clientHold,
   reach: say.clientReach,
   rest: say.clientRest,
+  cut: say.clientCut,
+  pass: say.clientPass,
+  place: say.clientPlace,
+  lift: say.clientLift,
 };
 
 /** A day as the page's own words speak, "14 March". */

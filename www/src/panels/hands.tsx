@@ -21,6 +21,10 @@ const ACTIONS: readonly (readonly [string, string, 1 | 2])[] = [
   ["hold", say.doHold, 2],
   ["reach", say.doReach, 1],
   ["rest", say.doRest, 1],
+  ["cut", say.doCut, 2],
+  ["pass", say.doPass, 1],
+  ["place", say.doPlace, 2],
+  ["lift", say.doLift, 2],
 ];
 const SKINS = [
   ["#f3d9c4", say.skinVeryFair],

@@ -7,7 +7,7 @@ use crate::words::say;
 use glam::DVec2;
 use serde::Deserialize;
 
-use super::{Act, Refused, seats};
+use super::{Act, Refused, hold, seats};
 
 /// What the hands are to do.
 #[derive(Deserialize)]
@@ -32,7 +32,17 @@ struct Set {
 /// (our choice).
 const APART: f64 = 320.0;
 /// How far above the table fingertips work, mm (our choice).
-const ABOVE: i32 = 110;
+const fn above(action: Action) -> i32 {
+    match action {
+        Action::Rest => 20,
+        Action::Cut | Action::Place => 60,
+        _ => 110,
+    }
+}
+/// Where along the half breadth of a dish two hands work, and where they hold
+/// it (our choice).
+const WORK: f64 = 0.55;
+const RIM: f64 = 0.95;
 
 /// Sets one hand or a pair to an action, in an exposure of its own; their
 /// person gets a place at the table where they come in.
@@ -47,6 +57,7 @@ pub fn add_hands(layout: &Layout, wish: &Wish) -> Result<Act, Refused> {
     after.head.next_id = after.head.next_id.saturating_add(added as u16);
     after.people.extend(set.person);
     after.exposures.push(set.exposure);
+    let ids: Vec<Id> = set.hands.iter().map(|h| h.id).collect();
     let first = set.hands.first().cloned();
     let entries = set.hands.iter().map(|h| h.entry.vec());
     let middle = entries.sum::<DVec2>() / set.hands.len().max(1) as f64;
@@ -54,6 +65,14 @@ pub fn add_hands(layout: &Layout, wish: &Wish) -> Result<Act, Refused> {
     if let Some(first) = first {
         seats::seat(&mut after, &first, middle)?;
     }
+    if let [one, other] = ids.as_slice() {
+        hold::one_knife(&mut after, *one, *other);
+    }
+    let taken = hold::taken_for(layout, wish.action, wish.at);
+    if let (Some(item), [one]) = (taken, ids.as_slice()) {
+        hold::by_the_rim(&mut after, *one, item);
+    }
+    hold::take(&mut after, &ids, taken);
     Act::between(say("done-hands", &[]), layout, &after)
 }
 
@@ -121,6 +140,13 @@ fn set(layout: &Layout, wish: &Wish, next: u16) -> Option<Set> {
     let right = DVec2::new(-inward.y, inward.x);
     let [wide, deep] = item.size.extent().map(f64::from);
     let reach = wide.min(deep) * 0.5;
+    let lifts = !matches!(wish.action, Action::Pour)
+        && hold::taken_for(layout, wish.action, wish.at).is_some();
+    let [aside, back] = match (lifts, wish.hands > 1) {
+        (false, _) => [WORK, 0.2],
+        (true, true) => [RIM, 0.0],
+        (true, false) => [0.0, RIM],
+    };
     let hand = |side: Side, out: f64, id: Id| Hand {
         id,
         person: whose,
@@ -129,8 +155,8 @@ fn set(layout: &Layout, wish: &Wish, next: u16) -> Option<Set> {
         pair: None,
         action: wish.action,
         entry: Point::nearest(edge + right * (out * APART * 0.5)),
-        target: Point::nearest(centre + right * (out * reach * 0.55) - inward * (reach * 0.2)),
-        height: ABOVE,
+        target: Point::nearest(centre + right * (out * reach * aside) - inward * (reach * back)),
+        height: above(wish.action),
         palm: Palm::Down,
         holds: None,
         exposure: exposure.id,
@@ -234,6 +260,33 @@ mod tests {
             "left hand on the left seen from below: {set:?}"
         );
         assert!(set.person.is_some(), "the table had no one yet");
+    }
+
+    #[test]
+    fn no_action_shows_a_thing_in_two_places_from_the_start() {
+        let layout = table();
+        for action in Action::ALL {
+            for hands in [1, 2] {
+                let at = Id(5);
+                let act = add_hands(&layout, &Wish { action, hands, at }).expect("set");
+                let mut after = layout.clone();
+                act.edit.apply_checked(&mut after).expect("it fits");
+                let held = after.hands.iter().filter(|h| h.holds == Some(at)).count();
+                let up = matches!(
+                    action,
+                    Action::Hold | Action::Lift | Action::Pass | Action::Place
+                );
+                assert_eq!(held, if up { usize::from(hands) } else { 0 }, "{action:?}");
+                let states = &after.exposures[0].states;
+                assert_eq!(states.len(), usize::from(up), "{action:?}: {states:?}");
+                for state in states {
+                    let at = state.at.expect("moved").vec();
+                    let off = at.distance(after.items[0].at.vec());
+                    assert!(off < 30.0, "{action:?} by {hands}: {off} mm off");
+                }
+                assert_eq!(layout.items, after.items, "things stay as they are set");
+            }
+        }
     }
 
     #[test]

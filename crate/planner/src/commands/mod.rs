@@ -15,6 +15,7 @@ mod drag;
 mod exposures;
 mod free;
 mod hands;
+mod hold;
 mod lay;
 mod lock;
 mod many;
@@ -50,6 +51,7 @@ pub use crops::{Page, add_crop, add_page, add_print, keep_copy_space, must_show}
 pub use drag::{Drag, taken_by};
 pub use exposures::{add_exposure, exposure_takes, remove_exposure, shift_exposure};
 pub use hands::{Wish as HandsWish, add_hands, flip, shoot_in};
+pub use hold::{do_else, hold};
 pub use lay::{Offer, Wish as TableWish, lay, offers};
 pub use many::{
     Deed, do_picked, free, middle_of, move_picked, pick_all, pick_within, picked, toggle,

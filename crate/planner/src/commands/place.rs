@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 use glam::DVec2;
 
 use super::stack::{above, along};
-use super::{Act, Refused, called, name_of};
+use super::{Act, Refused, called, hold, name_of};
 use crate::layout::{Id, Layout, Point, Turn};
 
 /// Where one thing lies, to be changed.
@@ -62,6 +62,7 @@ pub fn move_by(layout: &Layout, id: Id, alone: bool, by: [i32; 2]) -> Result<Act
     let mut after = each(layout, &along, &mut |lying| moved(lying.at));
     let hands = after.hands.iter_mut().filter(|o| o.id == id);
     hands.for_each(|o| moved(&mut o.target));
+    hold::follow(&mut after, id);
     let crops = after.crops.iter_mut().filter(|o| o.id == id);
     crops.for_each(|o| moved(&mut o.at));
     let cards = after.cards.iter_mut().filter(|o| o.id == id);

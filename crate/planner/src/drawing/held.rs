@@ -8,13 +8,14 @@ use super::pen::Pen;
 use super::prop::{Ware, prop};
 use super::sketch::Sketch;
 use super::tone::{PENCIL, rgb};
+use crate::catalogue;
 use crate::figure::dice::{Dice, INSIDE};
 use crate::figure::form::{Face, Form, Frame};
-use crate::figure::outline::{arc, bearing};
-use crate::figure::{Food, Prop};
+use crate::figure::outline::{arc, bearing, polar};
+use crate::figure::{Food, Prop, prop_of};
 use crate::layout::Action;
 use crate::scene::Arm;
-use crate::shape::hull;
+use crate::shape::{Bounds, hull};
 
 /// Half the extents of a torn piece of bread in a hand, mm (our choice).
 const BREAD: DVec2 = dvec2(44.0, 34.0);
@@ -23,9 +24,19 @@ const LEMON: f64 = 30.0;
 /// Half the extents of a serving spoon, mm (our choice).
 const SPOON: DVec2 = dvec2(112.0, 25.0);
 
-/// The thing in a hand; `vessel` is the breadth of what it pours from.
+/// Half the extents of a cook's knife with its blade all but upright, mm (our
+/// choice).
+const KNIFE: DVec2 = dvec2(160.0, 14.0);
+/// How far the knife is turned in the fist from along the hand, radians, and
+/// how far its middle lies past the tip of the forefinger on its back, mm (our
+/// choice).
+const KNIFE_TURN: f64 = 0.5;
+const KNIFE_AHEAD: f64 = 12.0;
+
+/// The thing in a hand; `vessel` is what it holds of the table, about the
+/// place where it holds it.
 #[must_use]
-pub fn held(arm: &Arm, action: Action, seed: u32, vessel: Option<f64>, pen: &Pen) -> Group {
+pub fn held(arm: &Arm, action: Action, seed: u32, vessel: Option<&[DVec2]>, pen: &Pen) -> Group {
     let group = Group::new();
     let along = bearing(arm.fingers);
     let morsel = |kind, half, face, turn| {
@@ -62,9 +73,44 @@ pub fn held(arm: &Arm, action: Action, seed: u32, vessel: Option<f64>, pen: &Pen
             s.dots(&grains, rgb(0xff_faf0), 1.0, 0.95);
             group.add(s.done())
         }
-        Action::Pour => group.add(poured(arm, vessel.unwrap_or(80.0), pen)),
-        Action::Hold | Action::Reach | Action::Rest => group,
+        Action::Cut => {
+            let way = polar(KNIFE_TURN);
+            let way = arm.fingers * way.x + arm.thumb * way.y;
+            let form = Form::new(seed, KNIFE, bearing(way));
+            let kind = catalogue::kind_of("cook-knife");
+            let steel = Ware {
+                rim: rgb(0xc9_c7be),
+                well: None,
+                rim_width: 0.0,
+                square: false,
+            };
+            let knife = prop_of("cook-knife", kind).map(|knife| prop(knife, &form, &steel, pen));
+            let knife = knife.map(|knife| at(knife, arm.tip + way * KNIFE_AHEAD));
+            group.add(knife.unwrap_or_default())
+        }
+        Action::Pour => {
+            let wide = vessel
+                .and_then(Bounds::around)
+                .map(|b| b.size().max_element());
+            group.add(poured(arm, wide.unwrap_or(80.0), pen))
+        }
+        Action::Hold | Action::Lift | Action::Pass | Action::Place => match vessel {
+            Some(edge) => group.add(moved(edge, pen)),
+            None => group,
+        },
+        Action::Reach | Action::Rest => group,
     }
+}
+
+/// A dish out of its place: its outline dashed, and a wash of paper within.
+fn moved(edge: &[DVec2], pen: &Pen) -> Group {
+    let mut s = Sketch::new(pen, Dice::new(0, INSIDE), Frame::turned(0.0));
+    let row: Vec<DVec2> = edge.iter().chain(edge.first()).copied().collect();
+    s.wash(edge, rgb(0xf6_ecd8), 0.22);
+    let rows = [row];
+    s.lines(&rows, rgb(0x1a_1613), 2.6, 0.45);
+    s.dashes(&rows, PENCIL, 1.0, 0.95, Some([3.2, 2.2]));
+    s.done()
 }
 
 /// A vessel tipped: its outline dashed, as of a thing moved, and the drops.

@@ -13,7 +13,7 @@ use super::states::state_of;
 use crate::layout::{As, Exposure, ExposureKind, Hand, Id, Layout, LightShape};
 use crate::light::Source;
 use crate::optics::View;
-use crate::scene::{Lit, arm, lifted, rise, seen_outline, silhouette, vessel_of};
+use crate::scene::{Arm, Lit, arm, held_at, lifted, rise, seen_outline, silhouette, vessel_of};
 use crate::shape::{Region, frame_outline, hull, intersection, union};
 
 /// Corners of a round source. Our choice; the hull stays within 1% of the disc.
@@ -88,7 +88,7 @@ pub fn added(layout: &Layout) -> Vec<Added> {
             for part in [&arm.hand, &arm.forearm, &arm.sleeve] {
                 solid.push(lifted(part, view, height));
             }
-            let held = held(layout, hand, arm.tip);
+            let held = held(layout, hand, &arm);
             solid.extend(held.as_ref().map(|held| lifted(held, view, height)));
             for plate in arm.plates().iter().chain(held.as_ref()) {
                 shadow.push(thrown(&source, &hull(plate), height, layout));
@@ -120,11 +120,11 @@ fn within(outlines: &[Vec<DVec2>], frame: &Region) -> Region {
     intersection(&all, frame).unwrap_or_default()
 }
 
-/// The outline of what a hand holds, about its fingertips.
-fn held(layout: &Layout, hand: &Hand, tip: DVec2) -> Option<Vec<DVec2>> {
-    let item = layout.items.iter().find(|i| Some(i.id) == hand.holds)?;
+/// The outline of what a hand holds, where it holds it.
+fn held(layout: &Layout, hand: &Hand, arm: &Arm) -> Option<Vec<DVec2>> {
+    let (item, to) = held_at(layout, hand, arm)?;
     let at = item.at.vec();
-    Some(silhouette(item).iter().map(|p| *p - at + tip).collect())
+    Some(silhouette(item).iter().map(|p| *p - at + to).collect())
 }
 
 /// A thing that is not as it is set: as it is seen where it stands, and where

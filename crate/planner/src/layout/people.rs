@@ -144,6 +144,32 @@ pub enum Action {
     Reach,
     /// Rests on the table.
     Rest,
+    /// Cuts, with a knife.
+    Cut,
+    /// Passes a dish on.
+    Pass,
+    /// Sets a dish down.
+    Place,
+    /// Lifts a dish.
+    Lift,
+}
+
+impl Action {
+    /// All of them, in the order of the link's list.
+    pub const ALL: [Self; 12] = [
+        Self::Tear,
+        Self::Squeeze,
+        Self::Pour,
+        Self::Sprinkle,
+        Self::Spoon,
+        Self::Hold,
+        Self::Reach,
+        Self::Rest,
+        Self::Cut,
+        Self::Pass,
+        Self::Place,
+        Self::Lift,
+    ];
 }
 
 /// One hand in the picture.

@@ -217,7 +217,7 @@ const HANDS: &[Field] = &[
     field("target", Place, Always),
     field("exposure", Whole, Always),
     field("side", Choice(&["left", "right"]), Words("right")),
-    field("action", Choice(&["tear", "squeeze", "pour", "sprinkle", "spoon", "hold", "reach", "rest"]), Words("reach")),
+    field("action", Choice(&["tear", "squeeze", "pour", "sprinkle", "spoon", "hold", "reach", "rest", "cut", "pass", "place", "lift"]), Words("reach")),
     field("height", Whole, Number(100)),
     field("pair", Whole, Absent),
     field("holds", Whole, Absent),

@@ -193,7 +193,7 @@ fn asked(layout: &Layout, (kind, which, x, y): Step) -> Option<Result<Act, Refus
         11 => commands::add_hands(
             layout,
             &HandsWish {
-                action: [Action::Pour, Action::Squeeze, Action::Tear][usize::from(kind) % 3],
+                action: Action::ALL[usize::from(which) % Action::ALL.len()],
                 hands: 1 + kind % 2,
                 at: id,
             },

@@ -6,10 +6,14 @@ use super::cast::thrown;
 use super::thing::thing;
 use super::view::{enlarged, translation};
 use crate::drawing::{INK, Limb, Pen, held, limb, raised};
-use crate::layout::{Action, Hand, Layout};
+use crate::exposures::state_of;
+use crate::layout::{Action, As, Hand, Id, Item, Layout};
 use crate::optics::View;
-use crate::scene::arm;
+use crate::scene::{Arm, arm, held_at, silhouette};
 use crate::shape::{CHORD_ERROR, Region, frame_outline, table_outline};
+
+/// What is held this near to its place is drawn there already, mm (our choice).
+const IN_PLACE: f64 = 10.0;
 
 /// The arm that reaches in with one hand.
 pub(super) fn reaching(layout: &Layout, hand: &Hand, eye: View, pen: &Pen) -> Group {
@@ -22,8 +26,7 @@ pub(super) fn reaching(layout: &Layout, hand: &Hand, eye: View, pen: &Pen) -> Gr
         palm: hand.palm,
     };
     let arm = arm(layout, hand);
-    let own = layout.items.iter().find(|i| Some(i.id) == hand.holds);
-    let vessel = own.map(|item| f64::from(item.size.extent()[0]));
+    let InHand { own, does, vessel } = in_hand(layout, hand, &arm);
     let (offset, spread) = thrown(layout, hand.height, pen.fall);
     let table = table_outline(&layout.table, CHORD_ERROR);
     let table = Region::from_polygon(&table).unwrap_or_default();
@@ -38,12 +41,12 @@ pub(super) fn reaching(layout: &Layout, hand: &Hand, eye: View, pen: &Pen) -> Gr
         .collect();
     let mut reach = Group::new();
     // What is held as it is lies under the fingers.
-    if let Some(item) = own.filter(|_| hand.action == Action::Hold) {
-        let at = translation(arm.tip);
+    if let Some((item, at)) = own {
+        let at = translation(at);
         reach = reach.add(Group::new().set("transform", at).add(thing(item, pen)));
     }
     let reach = reach
-        .add(held(&arm, hand.action, look.seed, vessel, pen))
+        .add(held(&arm, does, look.seed, vessel.as_deref(), pen))
         .add(limb(&arm, &look, &frame, pen));
     let lifted = match eye {
         View::Above => reach,
@@ -52,4 +55,45 @@ pub(super) fn reaching(layout: &Layout, hand: &Hand, eye: View, pen: &Pen) -> Gr
             .add(reach),
     };
     Group::new().add(shadow).add(lifted)
+}
+
+/// What is drawn under the fingers.
+struct InHand<'a> {
+    /// A dish that is nowhere on the table, and where its middle is.
+    own: Option<(&'a Item, DVec2)>,
+    /// What is drawn of the action.
+    does: Action,
+    /// The outline of what it is done with.
+    vessel: Option<Vec<DVec2>>,
+}
+
+/// What of a hand's action is drawn under it, with what it holds where it holds
+/// it. Of two hands on one thing the first has it, and what is still in its
+/// place is drawn there already.
+fn in_hand<'a>(layout: &'a Layout, hand: &Hand, arm: &Arm) -> InHand<'a> {
+    let mut found = InHand {
+        own: None,
+        does: hand.action,
+        vessel: None,
+    };
+    let Some((item, to)) = held_at(layout, hand, arm) else {
+        return found;
+    };
+    let by = to - item.at.vec();
+    let pours = hand.action == Action::Pour;
+    let other = |h: &Hand| Some(h.id) == hand.pair && h.holds == hand.holds && h.id < hand.id;
+    if layout.hands.iter().any(other) {
+        found.does = Action::Hold;
+    } else if !pours && absent(layout, hand, item.id) {
+        (found.does, found.own) = (Action::Hold, Some((item, to)));
+    } else if pours || by.length() > IN_PLACE {
+        found.vessel = Some(silhouette(item).iter().map(|p| *p + by).collect());
+    }
+    found
+}
+
+/// Whether a thing is told not to be there in the exposure of a hand.
+fn absent(layout: &Layout, hand: &Hand, item: Id) -> bool {
+    let own = layout.exposures.iter().find(|e| e.id == hand.exposure);
+    own.is_some_and(|e| state_of(e, item) == As::Absent)
 }

@@ -196,6 +196,16 @@ pub(super) const LABELS: &[(&str, &str)] = &[
         "client-reach",
         "{count:A hand reaches|Hands reach} for the {thing}",
     ),
+    ("client-cut", "{count:A hand cuts|Hands cut} the {thing}"),
+    (
+        "client-pass",
+        "{count:A hand passes|Hands pass} the {thing} on",
+    ),
+    (
+        "client-place",
+        "{count:A hand sets|Hands set} the {thing} down",
+    ),
+    ("client-lift", "{count:A hand lifts|Hands lift} the {thing}"),
     (
         "client-rest",
         "{count:A hand rests|Hands rest} by the {thing}",
