@@ -14,7 +14,7 @@ import zlib
 HERE = pathlib.Path(__file__).parent
 SOUND = {
     "format": "overspread-layout",
-    "version": 0,
+    "version": 1,
     "id": "00000000000000aa",
     "title": "A board",
     "next_id": 60001,
@@ -84,7 +84,8 @@ def files():
     yield "syntax-deep-extra", changed(later=0).replace(": 0}", ": " + "[" * 500 + "]" * 500 + "}")
     yield "syntax-other-format", changed(format="another-file")
     yield "syntax-random-bytes", random.Random(21).randbytes(2_000)
-    yield "version-newer", changed(version=1_000)
+    # What is sound by the rules of this version is opened to be looked at.
+    yield "version-newer", changed(version=1_000, look="moonlit")
     yield "value-null", "null"
     yield "value-list", "[]"
     yield "value-nothing-in-it", "{}"

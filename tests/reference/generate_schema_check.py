@@ -18,7 +18,7 @@ TOP = HERE.parents[1]
 SCHEMA = HERE / "layout.schema.json"
 FILES = [
     *sorted((TOP / "static/starters").glob("*.json")),
-    *sorted((HERE.parent / "golden").glob("*.json")),
+    *sorted((HERE.parent / "golden").glob("version-*/*.spread.json")),
     *sorted((HERE.parent / "hostile/files").glob("*.json")),
 ]
 

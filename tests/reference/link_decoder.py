@@ -270,7 +270,7 @@ def split(body):
     """Bytes of the sections by number."""
     b = Bytes(body)
     version = b.varint()
-    if version != 0:
+    if version > 1:
         raise Refused(f"version {version}")
     found, last = {}, 0
     while b.more():
@@ -305,7 +305,7 @@ def body_of(link):
 def layout_of(link):
     found = split(body_of(link))
     parts = []
-    layout = {"format": "overspread-layout", "version": 0}
+    layout = {"format": "overspread-layout", "version": 1}
     for number, (name, most, rows) in SECTIONS.items():
         section = {"place": [0, 0], "parts": parts}
         if most is None:

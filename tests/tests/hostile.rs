@@ -118,7 +118,7 @@ fn a_hundred_thousand_items_are_one_problem() {
 /// given the size.
 #[test]
 fn a_hundred_thousand_items_in_a_link_are_one_problem() {
-    let empty = probe::body_of(read("golden/empty.link").trim());
+    let empty = probe::body_of(read("golden/version-1/empty.link").trim());
     let mut items = b"\x04\x0c\x02\x02\x00\x0a".to_vec();
     items.extend(b"\x00\x0c\x00\x00".repeat(99_999));
     let mut body = empty;
@@ -205,7 +205,7 @@ proptest! {
     #[test]
     fn altered_files_do_no_harm(changes in mutation()) {
         probe::file(&mutated(&harbour_supper().to_json(), &changes));
-        probe::file(&mutated(&read("golden/everything.spread.json"), &changes));
+        probe::file(&mutated(&read("golden/version-1/everything.spread.json"), &changes));
     }
 
     #[test]
@@ -214,7 +214,7 @@ proptest! {
         cut in any::<prop::sample::Index>(),
     ) {
         for name in ["supper", "everything"] {
-            let mut bytes = probe::body_of(read(&format!("golden/{name}.link")).trim());
+            let mut bytes = probe::body_of(read(&format!("golden/version-1/{name}.link")).trim());
             for (at, byte) in &changes {
                 let at = at.index(bytes.len());
                 bytes[at] = *byte;

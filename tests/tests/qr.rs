@@ -4,7 +4,9 @@ use outside_checks::tree::{in_tests, read};
 use planner::link::{MAX_QR_VERSION, QrModules, qr};
 
 fn kept(name: &str) -> String {
-    read(&format!("golden/{name}.link")).trim().to_owned()
+    read(&format!("golden/version-1/{name}.link"))
+        .trim()
+        .to_owned()
 }
 
 /// What the code shows, read by a library that did not draw it.

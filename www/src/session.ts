@@ -94,7 +94,7 @@ export function refresh(): void {
 /** Runs one act on the core: what it did is drawn, read, kept and said. */
 export function act(run: () => unknown): boolean {
   if (state.readOnly.value) {
-    state.fault.value = say.onlyShownRefused;
+    state.fault.value = state.newer.value ? say.newerFileRefused : say.onlyShownRefused;
     return false;
   }
   let done: Done | undefined;
@@ -238,7 +238,8 @@ export const settled = (): Promise<void> => queue;
 export async function openFile(text: string): Promise<void> {
   planner.open_json(text);
   await opened(0);
-  await keepNow();
+  // Kept here, a file of a newer planner would lose what only that one knows.
+  if (!state.newer.value) await keepNow();
 }
 
 /** Keeps the layout just opened as it is. */
@@ -269,8 +270,9 @@ async function opened(upto: number): Promise<void> {
   state.lastAct.value = "";
   state.exposure.value = -2;
   state.adding.value = false;
-  state.readOnly.value = !(await store.becomeWriter(planner.id));
-  remember(planner.id);
+  state.newer.value = planner.is_newer();
+  state.readOnly.value = state.newer.value || !(await store.becomeWriter(planner.id));
+  if (!state.newer.value) remember(planner.id);
   read();
   redraw();
 }

@@ -150,6 +150,12 @@ impl Planner {
         self.history.can_undo()
     }
 
+    /// Whether a newer planner wrote what is open: it is shown and not saved.
+    #[must_use]
+    pub fn is_newer(&self) -> bool {
+        self.now().is_newer()
+    }
+
     /// Whether something can be made again.
     #[must_use]
     pub fn can_redo(&self) -> bool {

@@ -27,16 +27,17 @@ use super::value::{Extra, LayoutId};
 
 /// The word that marks a layout file.
 pub const FORMAT: &str = "overspread-layout";
-/// The version of the format written here. Version 0 may still break.
-pub const VERSION: u32 = 0;
+/// The version of the format written here; it is settled, and version 0, from
+/// before it was, is read alike.
+pub const VERSION: u32 = 1;
 
 /// One laid table with everything planned about it.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Layout {
     #[serde(serialize_with = "write_format")]
     format: (),
-    #[serde(serialize_with = "write_version")]
-    version: (),
+    /// The version it is saved in: that of a newer planner is kept.
+    version: u32,
     /// Its identity; a kept copy gets a new one.
     pub id: LayoutId,
     /// The layout it is a copy of.
@@ -97,11 +98,6 @@ fn write_format<S: Serializer>(_: &(), s: S) -> Result<S::Ok, S::Error> {
     s.serialize_str(FORMAT)
 }
 
-#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde gives a reference")]
-fn write_version<S: Serializer>(_: &(), s: S) -> Result<S::Ok, S::Error> {
-    s.serialize_u32(VERSION)
-}
-
 /// Reads a layout file.
 ///
 /// # Errors
@@ -128,6 +124,12 @@ fn sound(value: Value, mut log: Log) -> Result<Layout, Vec<Problem>> {
     }
     if problems.is_empty() {
         Ok(layout)
+    } else if layout.is_newer() {
+        // What is wrong by the rules of this version may be right by its own.
+        let found = format!("version {}", layout.version);
+        let allowed = format!("version {VERSION} or older; open it with a newer planner");
+        let problem = Problem::new(ProblemKind::Version, "version", &found, &allowed);
+        Err(vec![problem])
     } else {
         Err(problems)
     }
@@ -139,11 +141,7 @@ fn read_layout(f: &mut Fields<'_>) -> Layout {
         f.bad(ProblemKind::Syntax, "format", &format, FORMAT);
     }
     let version = f.int("version", 0..=1_000_000);
-    if f.required("version", version, 0) > VERSION as i32 {
-        let found = format!("version {}", version.unwrap_or(0));
-        let allowed = format!("version {VERSION} or older; open it with a newer planner");
-        f.bad(ProblemKind::Version, "version", &found, &allowed);
-    }
+    let version = f.required("version", version, 0) as u32;
     let id = identity(f, "id");
     let based_on = identity(f, "based_on");
     let head = Head::read(f);
@@ -154,7 +152,7 @@ fn read_layout(f: &mut Fields<'_>) -> Layout {
     let usual = Fields::blank(Frame::read);
     Layout {
         format: (),
-        version: (),
+        version: version.max(VERSION),
         id: f.required("id", id, LayoutId(0)),
         based_on,
         head,
@@ -209,6 +207,13 @@ impl Fields<'_> {
 }
 
 impl Layout {
+    /// Whether a newer planner wrote it: it can be looked at, but saved here it
+    /// might lose what only the newer one knows.
+    #[must_use]
+    pub const fn is_newer(&self) -> bool {
+        self.version > VERSION
+    }
+
     /// An empty board: nothing laid, a 3:2 frame inside it.
     #[must_use]
     pub fn empty(id: LayoutId) -> Self {
@@ -266,6 +271,21 @@ mod tests {
             ],
             "{problems:?}"
         );
+    }
+
+    #[test]
+    fn a_file_of_a_newer_planner_is_opened_and_its_version_kept() {
+        let text = Layout::empty(LayoutId(7)).to_json();
+        let newer = text.replacen("\"version\": 1", "\"version\": 9", 1);
+        let layout = open(&newer).expect("it can be looked at");
+        assert!(layout.is_newer() && !open(&text).expect("own").is_newer());
+        assert_eq!(layout.to_json(), newer, "never written down to ours");
+        let odd = newer.replacen("\"normal\"", "\"moonlit\"", 1);
+        let problems = open(&odd).expect_err("a word of its own");
+        let kinds: Vec<ProblemKind> = problems.iter().map(|p| p.kind).collect();
+        assert_eq!(kinds, [ProblemKind::Version], "{problems:?}");
+        let older = text.replacen("\"version\": 1", "\"version\": 0", 1);
+        assert_eq!(open(&older).expect("read alike").to_json(), text);
     }
 
     #[test]

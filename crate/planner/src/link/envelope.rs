@@ -5,8 +5,9 @@ use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use super::bytes::{Bytes, put_varint};
 use crate::layout::{Problem, ProblemKind};
 
-/// The version of the writing. Place and sort of the check sum never change.
-pub const LINK_VERSION: u64 = 0;
+/// The version of the writing; older ones are read alike. Place and sort of
+/// the check sum never change.
+pub const LINK_VERSION: u64 = 1;
 /// Longest link read, in characters.
 pub const MAX_LINK: usize = 1_000_000;
 
@@ -76,10 +77,10 @@ pub(super) fn unwrap(text: &str) -> Result<Vec<u8>, Problem> {
     }
     let mut bytes = Bytes(&body);
     match bytes.varint() {
-        Ok(LINK_VERSION) => Ok(bytes.0.to_vec()),
+        Ok(0..=LINK_VERSION) => Ok(bytes.0.to_vec()),
         Ok(later) => {
             let found = format!("version {later}");
-            let allowed = format!("version {LINK_VERSION}; open it with a newer planner");
+            let allowed = format!("version {LINK_VERSION} or older; open it with a newer planner");
             Err(problem(ProblemKind::Version, &found, &allowed))
         }
         Err(bad) => Err(problem(ProblemKind::Syntax, &bad.to_string(), "a version")),

@@ -35,7 +35,7 @@ fn an_empty_board_is_short() {
 /// A layout with every sort of field away from its usual value.
 fn everything() -> Layout {
     open(include_str!(
-        "../../../../tests/golden/everything.spread.json"
+        "../../../../tests/golden/version-1/everything.spread.json"
     ))
     .expect("a sound file")
 }

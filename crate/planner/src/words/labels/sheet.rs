@@ -28,6 +28,14 @@ pub(super) const LABELS: &[(&str, &str)] = &[
         "only-shown-refused",
         "Another tab has this layout open, so this one only shows it. Nothing was changed.",
     ),
+    (
+        "newer-file",
+        "A newer planner made this file. Here it is only shown, so that nothing of it is lost.",
+    ),
+    (
+        "newer-file-refused",
+        "A newer planner made this file, so this one only shows it. Nothing was changed; the newer page can.",
+    ),
     ("saving", "saving"),
     ("not-saved", "not saved"),
     ("saved-on-phone", "saved on this phone"),
