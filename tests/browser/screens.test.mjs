@@ -187,6 +187,31 @@ test("a second tab only shows a layout that another is working on", async () => 
   await context.close();
 });
 
+test("a file of a newer planner is shown and neither changed nor kept", async () => {
+  const { context, faults } = await guarded();
+  const page = await working(context);
+  await page.getByRole("button", { name: "Papers", exact: true }).tap();
+  const text = JSON.stringify({
+    format: "overspread-layout", version: 9, id: "0000000000000099", title: "From later", next_id: 9, next_number: 9,
+    table: { width: 1200, depth: 900 }, frame: { at: [600, 450], width: 1000 },
+    items: [{ id: 1, number: 1, name: "bowl", prop: "small-bowl", at: [600, 450], size: { shape: "disc", diameter: 140 } }],
+  });
+  await page.locator("input[type=file]").setInputFiles({
+    name: "later.json", mimeType: "application/json", buffer: Buffer.from(text),
+  });
+  await page.getByText("A newer planner made this file. Here it is only shown").waitFor();
+  assert.equal(await page.locator(".head h1").innerText(), "From later");
+  await page.keyboard.press("Control+a");
+  await page.keyboard.press("ArrowRight");
+  await page.getByText("Nothing was changed; the newer page can.").waitFor();
+  await sound(page, "a newer file");
+  await page.reload();
+  await page.locator(".head h1").waitFor();
+  assert.equal(await page.locator(".head h1").innerText(), "Harbour supper", "nothing of it was kept");
+  assertClean(faults);
+  await context.close();
+});
+
 test("a file with faults names each of them and changes nothing", async () => {
   const { context, faults } = await guarded();
   const page = await working(context);
