@@ -47,7 +47,7 @@ function Head({ layout }: { layout: Layout }): JSX.Element {
   return (
     <header class="head">
       <h1>{layout.title || say.untitledTable}</h1>
-      <span>{state.stage.value === "first" || state.newer.value ? "" : state.saved.value}</span>
+      <span>{state.stage.value === "first" || state.fromNewer.value ? "" : state.saved.value}</span>
     </header>
   );
 }

@@ -94,7 +94,7 @@ export function refresh(): void {
 /** Runs one act on the core: what it did is drawn, read, kept and said. */
 export function act(run: () => unknown): boolean {
   if (state.readOnly.value) {
-    state.fault.value = state.newer.value ? say.newerFileRefused : say.onlyShownRefused;
+    state.fault.value = state.fromNewer.value ? say.newerFileRefused : say.onlyShownRefused;
     return false;
   }
   let done: Done | undefined;
@@ -239,7 +239,7 @@ export async function openFile(text: string): Promise<void> {
   planner.open_json(text);
   await opened(0);
   // Kept here, a file of a newer planner would lose what only that one knows.
-  if (!state.newer.value) await keepNow();
+  if (!state.fromNewer.value) await keepNow();
 }
 
 /** Keeps the layout just opened as it is. */
@@ -270,9 +270,9 @@ async function opened(upto: number): Promise<void> {
   state.lastAct.value = "";
   state.exposure.value = -2;
   state.adding.value = false;
-  state.newer.value = planner.is_newer();
-  state.readOnly.value = state.newer.value || !(await store.becomeWriter(planner.id));
-  if (!state.newer.value) remember(planner.id);
+  state.fromNewer.value = planner.is_newer();
+  state.readOnly.value = state.fromNewer.value || !(await store.becomeWriter(planner.id));
+  if (!state.fromNewer.value) remember(planner.id);
   read();
   redraw();
 }

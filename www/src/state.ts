@@ -42,7 +42,7 @@ export const undoable = signal(false);
 export const redoable = signal(false);
 export const readOnly = signal(false);
 /** Whether a newer planner wrote what is open. */
-export const newer = signal(false);
+export const fromNewer = signal(false);
 export const fault = signal("");
 /** Said to assistive technology when an action ends. */
 export const said = signal("");

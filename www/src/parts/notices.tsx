@@ -28,7 +28,7 @@ export function Notices(): JSX.Element | null {
   if (fault === "" && newer === undefined && !state.readOnly.value) return null;
   return (
     <div class="notice">
-      {state.readOnly.value ? <p>{state.newer.value ? say.newerFile : say.onlyShown}</p> : null}
+      {state.readOnly.value ? <p>{state.fromNewer.value ? say.newerFile : say.onlyShown}</p> : null}
       {fault === "" ? null : (
         <>
           <Fault text={fault} />
