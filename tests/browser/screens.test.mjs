@@ -201,8 +201,9 @@ test("a file of a newer planner is shown and neither changed nor kept", async ()
   });
   await page.getByText("A newer planner made this file. Here it is only shown").waitFor();
   assert.equal(await page.locator(".head h1").innerText(), "From later");
-  await page.keyboard.press("Control+a");
-  await page.keyboard.press("ArrowRight");
+  await page.getByRole("button", { name: "Table", exact: true }).tap();
+  await page.locator("summary", { hasText: "Board" }).first().tap();
+  await page.getByRole("button", { name: /wider/i }).first().tap();
   await page.getByText("Nothing was changed; the newer page can.").waitFor();
   await sound(page, "a newer file");
   await page.reload();
