@@ -3,7 +3,7 @@
 //! for granted; everything the catalogue has besides is our own estimate and is
 //! not checked against anything.
 use outside_checks::Table;
-use planner::catalogue::{Entry, Evidence, Kind, prop};
+use planner::catalogue::{self, Entry, Evidence, Kind, foods, holds, prop, props};
 use planner::colour::{Lab, hyab, lab};
 use planner::layout::Srgb;
 
@@ -64,6 +64,57 @@ fn food_colours_lie_near_what_was_measured() {
             row.place(),
             Srgb(tone.0)
         );
+    }
+}
+
+/// Every holding time the catalogue has lies within what its row tells, and is
+/// called what the row calls it.
+#[test]
+fn holding_times_lie_within_what_is_told_of_them() {
+    let table = Table::read("holding_times.csv");
+    let mut told = 0;
+    for row in table.rows() {
+        let food = row.text("food");
+        let own = holds(food).unwrap_or_else(|| panic!("{}: no time", row.place()));
+        let (least, most) = (row.number("least"), row.number("most"));
+        assert!(
+            (least..=most).contains(&f64::from(own.minutes)),
+            "{}: {} is not from {least} to {most}",
+            row.place(),
+            own.minutes
+        );
+        let grade = row.text("grade");
+        let said = match own.evidence {
+            Evidence::Published(_) => grade.starts_with("published"),
+            Evidence::TradePractice => grade == "common practice no source",
+            Evidence::Guess => matches!(grade, "from memory" | "our estimate"),
+        };
+        assert!(
+            said,
+            "{}: the catalogue says {:?}",
+            row.place(),
+            own.evidence
+        );
+        told += 1;
+    }
+    let all = props().iter().chain(foods());
+    let known = all.filter(|e| holds(e.id).is_some()).count();
+    assert_eq!(known, told, "each has its row");
+}
+
+/// Food-safety limits as printed: USDA 2016 (2 h between 4 and 60 °C), NISR
+/// 2006/3 schedule 4 (4 h above 8 °C), SI 2005/2059 schedule 4 (2 h below
+/// 63 °C), US Food Code 3-501.19 (4 h).
+#[test]
+fn limits_of_food_safety_are_those_printed() {
+    let hours = [
+        (catalogue::DANGER_ZONE, 2),
+        (catalogue::CHILLED, 4),
+        (catalogue::HOT, 2),
+        (catalogue::TIME_ALONE, 4),
+    ];
+    for (minutes, hours) in hours {
+        assert_eq!(minutes, hours * 60);
     }
 }
 

@@ -47,7 +47,7 @@ pub enum Evidence {
     Guess,
 }
 
-/// Published sources of sizes, by key.
+/// Published sources of sizes and of how long food holds, by key.
 pub const SOURCES: &[(&str, &str)] = &[
     (
         "dinnerware",
@@ -80,6 +80,14 @@ pub const SOURCES: &[(&str, &str)] = &[
     (
         "runners",
         "What size of table runner, engineerfix.com/what-size-table-runner-do-you-need",
+    ),
+    (
+        "dry-ice",
+        "A food stylist on scoops frozen on dry ice (2008), afabulousfoodstylist.blogspot.com/2008/07",
+    ),
+    (
+        "crema",
+        "Foam of espresso coffee, J. Agric. Food Chem. 59:11196 (2011)",
     ),
 ];
 

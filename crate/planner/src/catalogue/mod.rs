@@ -8,6 +8,7 @@ mod cloth;
 mod entry;
 mod foods;
 mod groups;
+mod holding;
 mod make;
 mod number;
 #[rustfmt::skip]
@@ -20,6 +21,7 @@ pub use cloth::{LinenEntry, linen, linens};
 pub use entry::{Entry, Evidence, Kind, SOURCES, source};
 pub use foods::{better_face, foods};
 pub use groups::{Group, group_of_id, groups};
+pub use holding::{CHILLED, DANGER_ZONE, HOT, Hold, TIME_ALONE, holds};
 pub use make::{UNSAID, item_from, kind_of, parts_of, shown_parts, surface_from};
 pub use number::is_several;
 pub use profile::{Profile, plain_profile, profile};

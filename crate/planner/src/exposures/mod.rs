@@ -1,12 +1,18 @@
 //! The exposures of a picture: how each thing is in each of them, the table as
 //! it stands then, and in which order and how few they are shot.
 mod fewest;
+mod needs;
 mod order;
+mod rank;
 mod regions;
+mod search;
 mod states;
 
 pub use fewest::fewest;
-pub use order::{Change, NoOrder, change, in_order, shooting_order};
+pub use needs::{Food, Founded, foods, hold_of, minutes_of, usual_minutes};
+pub use order::{
+    CARRYING, Change, NoOrder, SWAPPING, Taken, WALKING, change, in_order, shooting_order,
+};
 pub use regions::{Added, Clash, Meeting, added, clashes};
 pub(crate) use states::changes;
 pub use states::{food_states, held_in, in_exposure, state_of};

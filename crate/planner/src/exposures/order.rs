@@ -1,16 +1,23 @@
 //! In which order exposures are shot: nothing that cannot be undone too early,
-//! and as few things carried and ways walked as can be.
-//!
-//! Dynamic programming over sets of exposures shot so far and the last of
-//! them (Held and Karp 1962), exact to `MOST_EXACT` exposures.
-use super::states::changes;
-use crate::layout::{As, Exposure, ExposureKind, Id, Layout};
+//! no food longer on the set than it holds, and as few things carried and ways
+//! walked as can be.
+use super::needs::{Food, foods, minutes_of};
+use super::rank::turns;
+use super::search::{Search, Stood};
+use crate::layout::{As, Exposure, Id, Layout};
 use crate::scene::seat_of;
 
 /// More exposures than this keep the order they are told in. Our choice.
 const MOST_EXACT: usize = 12;
 /// A way round the table takes as long as this many things carried. Our choice.
 const WALK: u32 = 2;
+/// How long it takes to carry one thing, to swap one food in for what stood in
+/// for it, and for somebody to walk to another place, minutes. Our choice.
+pub const CARRYING: i32 = 1;
+/// Swapping in.
+pub const SWAPPING: i32 = 1;
+/// Walking.
+pub const WALKING: i32 = 1;
 
 /// What it takes to get from one exposure to the next.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -19,6 +26,34 @@ pub struct Change {
     pub moves: u32,
     /// People who go to another place, or come in.
     pub walks: u32,
+}
+
+impl Change {
+    /// How long it takes, minutes.
+    #[must_use]
+    pub const fn minutes(self) -> i32 {
+        self.moves as i32 * CARRYING + self.walks as i32 * WALKING
+    }
+}
+
+/// What an order takes in all, what weighs most first.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Taken {
+    /// How much longer food stands than it holds, the minutes of each added up.
+    pub over: i32,
+    /// How often an exposure comes before one that had better come first.
+    pub early: u32,
+    /// Things carried and ways walked.
+    pub change: Change,
+}
+
+impl Taken {
+    /// What orders are told apart by, what weighs most first.
+    #[must_use]
+    pub const fn weight(&self) -> (i32, u32, u32) {
+        let Change { moves, walks } = self.change;
+        (self.over, self.early, moves + WALK * walks)
+    }
 }
 
 /// Why exposures cannot be put in an order.
@@ -31,49 +66,10 @@ pub enum NoOrder {
     Many,
 }
 
-/// When an exposure is shot by what it is for: what measures the light and the
-/// bare table come before the food, all the rest with it.
-const fn turn_of(kind: ExposureKind) -> u8 {
-    match kind {
-        ExposureKind::Card => 0,
-        ExposureKind::Empty => 1,
-        ExposureKind::Clean | ExposureKind::Hands => 2,
-        ExposureKind::Steam | ExposureKind::NoGlare => 3,
-        ExposureKind::Insurance => 4,
-    }
-}
-
-/// Whether `a` must be shot before `b`: by what they are for, by the state of
-/// the food, a clean exposure before the hands while none of it is changed, for
-/// anything may be nudged, and after them once they have changed it.
-fn before(a: &Exposure, b: &Exposure) -> bool {
-    let food = |e: &Exposure| changes(e);
-    let (one, other) = (food(a), food(b));
-    let within = |x: &[_], y: &[_]| x.iter().all(|c| y.contains(c));
-    if turn_of(a.kind) != turn_of(b.kind) && (turn_of(a.kind) < 2 || turn_of(b.kind) < 2) {
-        return turn_of(a.kind) < turn_of(b.kind);
-    }
-    if one != other {
-        return within(&one, &other);
-    }
-    let clean = |e: &Exposure| e.kind == ExposureKind::Clean;
-    if clean(a) != clean(b) && turn_of(a.kind) == turn_of(b.kind) {
-        // It is the hands that change the food.
-        return clean(a) == one.is_empty();
-    }
-    turn_of(a.kind) < turn_of(b.kind)
-}
-
 /// What it takes to get from one exposure to another.
 #[must_use]
 pub fn change(layout: &Layout, from: &Exposure, to: &Exposure) -> Change {
-    let place = |e: &Exposure, id: Id| {
-        let told = e.states.iter().find(|s| s.item == id);
-        let told = told.filter(|s| matches!(s.is, As::Absent | As::Moved));
-        told.map(|s| (s.is, s.at, s.turn))
-    };
-    let items = layout.items.iter();
-    let moves = items.filter(|i| place(from, i.id) != place(to, i.id));
+    let moves = carried(layout, from, to).count() as u32;
     let seats = |e: &Exposure| {
         let hands = layout.hands.iter().filter(|h| h.exposure == e.id);
         let mut out: Vec<_> = hands
@@ -85,111 +81,98 @@ pub fn change(layout: &Layout, from: &Exposure, to: &Exposure) -> Change {
     };
     let (there, then) = (seats(from), seats(to));
     Change {
-        moves: moves.count() as u32,
+        moves,
         walks: then.iter().filter(|s| !there.contains(s)).count() as u32,
     }
+}
+
+/// The things that are elsewhere, or gone, or back, in the second of two
+/// exposures.
+pub(crate) fn carried<'a>(
+    layout: &'a Layout,
+    from: &'a Exposure,
+    to: &'a Exposure,
+) -> impl Iterator<Item = Id> + 'a {
+    let place = |e: &Exposure, id: Id| {
+        let told = e.states.iter().find(|s| s.item == id);
+        let told = told.filter(|s| matches!(s.is, As::Absent | As::Moved));
+        told.map(|s| (s.is, s.at, s.turn))
+    };
+    let items = layout.items.iter().map(|i| i.id);
+    items.filter(move |id| place(from, *id) != place(to, *id))
+}
+
+/// All that bears on the order.
+fn search(layout: &Layout) -> Result<Search, NoOrder> {
+    let all = &layout.exposures;
+    let foods = foods(layout);
+    let turns = turns(layout, &foods);
+    let mut out = Search {
+        first: vec![0; all.len()],
+        rather: vec![0; all.len()],
+        ..Search::default()
+    };
+    for (a, one) in turns.iter().enumerate() {
+        for (b, other) in turns.iter().enumerate().filter(|(b, _)| *b != a) {
+            if one.before(other) {
+                out.first[b] |= 1 << a;
+            } else if !other.before(one) && one.at_odds(other) {
+                return Err(NoOrder::FoodTwice(all[a].id, all[b].id));
+            }
+            if other.rather_after(one) {
+                out.rather[b] |= 1 << a;
+            }
+        }
+    }
+    out.minutes = all.iter().map(minutes_of).collect();
+    let from = |a| all.iter().map(move |b| change(layout, a, b)).collect();
+    out.step = all.iter().map(from).collect();
+    let minutes = |row: &Vec<Change>| row.iter().map(|c| c.minutes()).collect();
+    out.between = out.step.iter().map(minutes).collect();
+    let swapped = foods.iter().filter(|food| food.stood_in && food.real != 0);
+    out.swaps = swapped.map(|food| (food.real, SWAPPING)).collect();
+    let mut classes: Vec<u64> = Vec::new();
+    let limited = |food: &&Food| food.real != 0 && food.hold.is_some();
+    for food in foods.iter().filter(limited) {
+        let on_set = food.on_set();
+        let known = classes.iter().position(|c| *c == on_set);
+        let class = known.unwrap_or(classes.len());
+        if known.is_none() {
+            classes.push(on_set);
+        }
+        out.stood.push(Stood {
+            on_set,
+            real: food.real,
+            hold: food.hold.map_or(0, |hold| hold.0),
+            class,
+        });
+    }
+    out.classes = classes.len();
+    Ok(out)
 }
 
 /// What the order they are told in takes in all; none for one that cannot be
 /// shot.
 #[must_use]
-pub fn in_order(layout: &Layout) -> Option<Change> {
-    let all = &layout.exposures;
-    for (n, late) in all.iter().enumerate() {
-        if all[..n].iter().any(|early| before(late, early)) {
-            return None;
-        }
-    }
-    let mut total = Change::default();
-    for pair in all.windows(2) {
-        let taken = change(layout, &pair[0], &pair[1]);
-        total.moves += taken.moves;
-        total.walks += taken.walks;
-    }
-    Some(total)
+pub fn in_order(layout: &Layout) -> Option<Taken> {
+    let all: Vec<usize> = (0..layout.exposures.len()).collect();
+    search(layout).ok()?.taken(&all)
 }
 
-/// The exposures in the order that takes least, and what it takes in all; of
-/// orders that take the same, that nearest to the one they are told in.
+/// The exposures in the order that takes least, and what it takes in all: no
+/// food longer than it holds if that can be, nothing earlier than it had
+/// better be, the fewest things carried and ways walked; of orders that take
+/// the same, that nearest to the one they are told in.
 ///
 /// # Errors
 /// Food that would be needed twice, or more exposures than can be tried.
-pub fn shooting_order(layout: &Layout) -> Result<(Vec<Id>, Change), NoOrder> {
+pub fn shooting_order(layout: &Layout) -> Result<(Vec<Id>, Taken), NoOrder> {
     let all = &layout.exposures;
-    let n = all.len();
-    if n > MOST_EXACT {
+    if all.len() > MOST_EXACT {
         return Err(NoOrder::Many);
     }
-    let mut first = vec![0_u32; n];
-    for (a, one) in all.iter().enumerate() {
-        for (b, other) in all.iter().enumerate().filter(|(b, _)| *b != a) {
-            if before(one, other) {
-                first[b] |= 1 << a;
-            } else if !before(other, one) && at_odds(one, other) {
-                return Err(NoOrder::FoodTwice(one.id, other.id));
-            }
-        }
-    }
-    let step: Vec<Vec<Change>> = all
-        .iter()
-        .map(|a| all.iter().map(|b| change(layout, a, b)).collect())
-        .collect();
-    // Of what takes the same, the fewest exposures that jump the queue.
-    let cost = |c: Change| (c.moves + WALK * c.walks) << 8;
-    let jumps = |shot: usize, next: usize| {
-        let waiting = (0..next).filter(|n| shot >> n & 1 == 0);
-        waiting.count() as u32
-    };
-    let size = 1_usize << n;
-    // For each set shot and its last: the cost, and the one before the last.
-    let mut least: Vec<Vec<Option<(u32, usize)>>> = vec![vec![None; n]; size];
-    for (last, needs) in first.iter().enumerate() {
-        if *needs == 0 {
-            least[1 << last][last] = Some((jumps(0, last), n));
-        }
-    }
-    for set in 1..size {
-        for last in 0..n {
-            let Some((so_far, _)) = least[set][last] else {
-                continue;
-            };
-            for next in (0..n).filter(|next| set >> next & 1 == 0) {
-                if first[next] as usize & !set != 0 {
-                    continue;
-                }
-                let total = so_far + cost(step[last][next]) + jumps(set, next);
-                let known = &mut least[set | 1 << next][next];
-                if known.is_none_or(|(best, _)| total < best) {
-                    *known = Some((total, last));
-                }
-            }
-        }
-    }
-    let mut out = Vec::new();
-    let mut total = Change::default();
-    let mut set = size - 1;
-    let best = (0..n).filter_map(|last| Some((least[set][last]?.0, last)));
-    let mut last = best.min().map_or(n, |(_, last)| last);
-    while last < n {
-        out.push(all[last].id);
-        let back = least[set][last].map_or(n, |(_, back)| back);
-        set &= !(1 << last);
-        if back < n {
-            let taken = step[back][last];
-            total.moves += taken.moves;
-            total.walks += taken.walks;
-        }
-        last = back;
-    }
-    out.reverse();
-    Ok((out, total))
-}
-
-/// Whether the same food is changed in two ways.
-fn at_odds(a: &Exposure, b: &Exposure) -> bool {
-    let (one, other) = (changes(a), changes(b));
-    let within = |x: &[_], y: &[_]| x.iter().all(|c| y.contains(c));
-    !within(&one, &other) && !within(&other, &one)
+    let (order, taken) = search(layout)?.best().ok_or(NoOrder::Many)?;
+    Ok((order.into_iter().map(|n| all[n].id).collect(), taken))
 }
 
 #[cfg(test)]
@@ -198,9 +181,15 @@ mod tests {
     use crate::layout::open;
 
     fn laid(exposures: &str, hands: &str) -> Layout {
+        laid_with(exposures, hands, "")
+    }
+
+    /// Four loaves, the first with these fields besides.
+    fn laid_with(exposures: &str, hands: &str, more: &str) -> Layout {
         let item = |id: u16| {
+            let more = if id == 1 { more } else { "" };
             format!(
-                r#"{{"id":{id},"prop":"loaf","at":[500,{id}00],"size":{{"shape":"disc","diameter":90}}}}"#
+                r#"{{"id":{id},"prop":"loaf","at":[500,{id}00],"size":{{"shape":"disc","diameter":90}}{more}}}"#
             )
         };
         let items: Vec<String> = (1..=4).map(item).collect();
@@ -212,6 +201,13 @@ mod tests {
             items.join(",")
         );
         open(&text).expect("a sound layout")
+    }
+
+    fn hand(id: u16, exposure: u16, seat: u16, at: [i32; 2]) -> String {
+        format!(
+            r#"{{"id":{id},"person":32,"seat":{seat},"exposure":{exposure},"entry":[0,0],"target":[{},{}]}}"#,
+            at[0], at[1]
+        )
     }
 
     fn order(layout: &Layout) -> Vec<u16> {
@@ -234,7 +230,7 @@ mod tests {
             r#"{{"id":40,{more}}},{{"id":41,{cut}}},{{"id":42}},{{"id":43,"kind":"clean",{more}}}"#
         );
         let found = order(&laid(&told, ""));
-        assert_eq!(found[..2], [42, 41], "{found:?}");
+        assert_eq!(found, [42, 41, 40, 43], "and the clean one again after it");
     }
 
     #[test]
@@ -249,27 +245,39 @@ mod tests {
     fn things_are_carried_and_ways_walked_as_little_as_can_be() {
         let away = r#""states":[{"item":1,"state":"absent"}]"#;
         let told = format!(r#"{{"id":40,{away}}},{{"id":41}},{{"id":42,{away}}},{{"id":43}}"#);
-        let hand = |id: u16, exposure: u16, seat: u16| {
-            format!(
-                r#"{{"id":{id},"person":32,"seat":{seat},"exposure":{exposure},"entry":[0,0],"target":[500,400]}}"#
-            )
-        };
-        let hands = [
-            hand(50, 40, 30),
-            hand(51, 41, 30),
-            hand(52, 42, 30),
-            hand(53, 43, 31),
-        ];
+        let hands = [(50, 40, 30), (51, 41, 30), (52, 42, 30), (53, 43, 31)]
+            .map(|(id, exposure, seat)| hand(id, exposure, seat, [900, 700]));
         let layout = laid(&told, &hands.join(","));
         let (found, total) = shooting_order(&layout).expect("an order");
-        assert_eq!((total.moves, total.walks), (1, 1), "{found:?}");
-        assert_eq!(found.last(), Some(&Id(43)), "{found:?}");
+        // What touches nothing first, then both with the loaf away.
+        assert_eq!(
+            (total.change.moves, total.change.walks),
+            (1, 1),
+            "{found:?}"
+        );
+        assert_eq!(found, [43, 41, 40, 42].map(Id));
+    }
+
+    #[test]
+    fn food_that_dies_early_is_shot_at_once_and_stood_in_for_till_then() {
+        let told = r#"{"id":40,"kind":"clean"},{"id":41},{"id":42}"#;
+        let hands = [hand(50, 41, 30, [900, 700]), hand(51, 42, 30, [500, 100])].join(",");
+        // Clean 3 minutes, then 10 each, one way walked.
+        let brief = laid_with(told, &hands, r#","hold_minutes":14"#);
+        assert_eq!(in_order(&brief).map(|taken| taken.over), Some(10), "24");
+        assert_eq!(order(&brief), [40, 42, 41], "it first");
+        assert_eq!(shooting_order(&brief).map(|found| found.1.over), Ok(0));
+        let told = r#"{"id":41},{"id":40,"kind":"clean"},{"id":42}"#;
+        let swapped = laid_with(told, &hands, r#","hold_minutes":14,"stand_in":"dough""#);
+        assert_eq!(order(&swapped), [41, 40, 42], "what needs no real food");
+        let taken = in_order(&swapped).expect("it can be shot");
+        assert_eq!((taken.over, taken.early), (0, 0), "as it is told");
     }
 
     #[test]
     fn none_and_too_many() {
         let (found, total) = shooting_order(&laid("", "")).expect("nothing");
-        assert!(found.is_empty() && total == Change::default());
+        assert!(found.is_empty() && total == Taken::default());
         let many: Vec<String> = (0..13).map(|n| format!(r#"{{"id":{}}}"#, 40 + n)).collect();
         let found = shooting_order(&laid(&many.join(","), ""));
         assert_eq!(found, Err(NoOrder::Many));

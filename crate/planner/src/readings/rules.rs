@@ -212,8 +212,7 @@ rules! {
     EXPOSURE_CLASH: "exposures clash", "exposures", [1.0, NEVER], Plain, false, OurChoice, false, 2.0, "working-exposure-clash", "exposures_that_want_the_same_square_centimetre_clash";
     /// Exposures that are enough for the people there are; the figure counts.
     EXPOSURE_FEWEST: "fewest exposures", "exposures", [1.0, NEVER], Plain, false, TradePractice, false, 0.5, "working-exposure-fewest", "what_two_people_can_shoot_together_is_told";
-    /// What the order they are told in costs more than the best, things carried
-    /// and ways walked together.
+    /// Exposures that stand elsewhere in a better order; the figure counts.
     EXPOSURE_ORDER: "order of shooting", "exposures", [1.0, NEVER], Plain, false, TradePractice, false, 0.5, "working-exposure-order", "an_order_that_costs_more_than_it_must_is_said";
     /// Food that is needed twice; the figure counts.
     EXPOSURE_FOOD: "food needed twice", "exposures", [1.0, NEVER], Plain, false, Physics, false, 0.5, "working-exposure-food", "food_changed_in_two_ways_is_needed_twice";

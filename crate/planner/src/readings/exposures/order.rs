@@ -4,7 +4,7 @@ use super::super::rules::{EXPOSURE_FOOD, EXPOSURE_ORDER};
 use super::super::study::Study;
 use super::states::called;
 use crate::edit::Edit;
-use crate::exposures::{Change, NoOrder, in_order, shooting_order};
+use crate::exposures::{Change, NoOrder, Taken, in_order, shooting_order};
 use crate::layout::{Exposure, Id, Layout};
 use crate::words::{Arg, listed, say};
 
@@ -21,12 +21,14 @@ fn named(layout: &Layout, ids: &[Id]) -> String {
     listed(&names)
 }
 
-/// What an order costs more than the best, things carried and ways walked
-/// together; infinite for one that cannot be shot.
-fn figure(layout: &Layout, best: Change) -> f64 {
-    in_order(layout).map_or(f64::INFINITY, |told| {
-        f64::from(told.moves + told.walks) - f64::from(best.moves + best.walks)
-    })
+/// How many exposures stand elsewhere in the best order; none where the order
+/// they are told in takes no more.
+fn figure(layout: &Layout, order: &[Id], best: &Taken) -> f64 {
+    if in_order(layout).is_some_and(|told| told.weight() <= best.weight()) {
+        return 0.0;
+    }
+    let pairs = layout.exposures.iter().zip(order);
+    pairs.filter(|(told, id)| told.id != **id).count() as f64
 }
 
 /// The order, or why there is none; nothing under three exposures.
@@ -40,40 +42,41 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Option<Finding> {
         Err(NoOrder::Many) => return None,
         Err(NoOrder::FoodTwice(a, b)) => return Some(twice(study, a, b)),
     };
-    let more = figure(layout, best);
-    let state = if more >= EXPOSURE_ORDER.edges[0] {
+    let told = in_order(layout);
+    // That food stands too long is said where food is.
+    if told.is_some_and(|told| told.over > best.over) {
+        return None;
+    }
+    let count = figure(layout, &order, &best);
+    let state = if count >= EXPOSURE_ORDER.edges[0] {
         State::LookAgain
     } else {
         State::Holds
     };
-    // An order that cannot be shot counts as all exposures out of place.
-    let count = if more.is_finite() {
-        more
-    } else {
-        layout.exposures.len() as f64
-    };
     if state == State::Holds && !study.tells_all() {
         return None;
     }
+    let Change { moves, walks } = best.change;
     let key = "exposures:order".into();
     let mut f = Finding::by(&EXPOSURE_ORDER, key, (state, 3), count, order.clone());
     f.sentence = study.sentence(|| {
         let id = match state {
             State::Holds => "exposure-order-holds",
-            _ if more.is_finite() => "exposure-order-costs",
-            _ => "exposure-order-wrong",
+            _ if told.is_none() => "exposure-order-wrong",
+            _ if told.is_some_and(|told| told.early > best.early) => "exposure-order-early",
+            _ => "exposure-order-costs",
         };
         let args = [
             ("exposures", Arg::Text(named(layout, &order))),
-            ("moves", Arg::Text(best.moves.to_string())),
-            ("walks", Arg::Text(best.walks.to_string())),
+            ("moves", Arg::Text(moves.to_string())),
+            ("walks", Arg::Text(walks.to_string())),
         ];
         say(id, &args)
     });
     f.working = study.tell(|| {
         let args = [
-            ("moves", Arg::Text(best.moves.to_string())),
-            ("walks", Arg::Text(best.walks.to_string())),
+            ("moves", Arg::Text(moves.to_string())),
+            ("walks", Arg::Text(walks.to_string())),
         ];
         vec![
             say("working-exposure-order", &[]),
@@ -81,7 +84,7 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Option<Finding> {
         ]
     });
     if settled && state == State::LookAgain {
-        f.remedy = reordered(study, &order, best);
+        f.remedy = reordered(study, &order, &best);
     }
     Some(f)
 }
@@ -98,17 +101,23 @@ fn twice(study: &Study<'_>, a: Id, b: Id) -> Finding {
     f
 }
 
-fn reordered(study: &Study<'_>, order: &[Id], best: Change) -> Option<Remedy> {
-    let layout = study.layout();
+/// The layout with its exposures in this order.
+pub(in super::super) fn in_this_order(layout: &Layout, order: &[Id]) -> Layout {
     let mut after = layout.clone();
     after.exposures = order
         .iter()
         .filter_map(|id| of(layout, *id).cloned())
         .collect();
-    let left = figure(&after, best);
+    after
+}
+
+fn reordered(study: &Study<'_>, order: &[Id], best: &Taken) -> Option<Remedy> {
+    let layout = study.layout();
+    let after = in_this_order(layout, order);
+    let left = figure(&after, order, best);
     let args = [
-        ("moves", Arg::Text(best.moves.to_string())),
-        ("walks", Arg::Text(best.walks.to_string())),
+        ("moves", Arg::Text(best.change.moves.to_string())),
+        ("walks", Arg::Text(best.change.walks.to_string())),
     ];
     (left == 0.0).then(|| Remedy {
         act: say("act-exposure-order", &[]),
