@@ -239,7 +239,7 @@ fn the_order_takes_as_little_as_trying_all_finds() {
     for n in 0..300 {
         let layout = random(&mut dice);
         let all = &layout.exposures;
-        let mut least = (i32::MAX, u32::MAX, u32::MAX);
+        let (mut least, mut most) = ((i32::MAX, u32::MAX, u32::MAX), 0);
         for order in orders(all.len()) {
             let mut then = layout.clone();
             then.exposures = order.iter().map(|&at| all[at].clone()).collect();
@@ -251,6 +251,7 @@ fn the_order_takes_as_little_as_trying_all_finds() {
                 let summed: u32 = steps.map(|c| c.moves + 2 * c.walks).sum();
                 assert_eq!(carried(&taken), summed, "{n}: step by step");
                 least = least.min((taken.over, taken.early, summed));
+                most = most.max(taken.over);
             }
         }
         let (order, taken) = shooting_order(&layout).expect("one food only");
@@ -263,7 +264,7 @@ fn the_order_takes_as_little_as_trying_all_finds() {
         assert_eq!(in_order(&then), Some(taken), "{n}: it can be shot so");
         let told = in_order(&layout);
         dearer += u32::from(told.is_none_or(|told| told.weight() > taken.weight()));
-        fits += u32::from(taken.over == 0 && told.is_some_and(|told| told.over > 0));
+        fits += u32::from(taken.over == 0 && most > 0);
         fails += u32::from(taken.over > 0);
     }
     assert!(dearer > 100, "{dearer} are told in another order");

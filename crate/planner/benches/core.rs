@@ -6,6 +6,7 @@
 
 mod full_table;
 mod shadows;
+mod ten_exposures;
 
 use std::hint::black_box;
 
@@ -14,11 +15,13 @@ use full_table::{AREA_EACH, laid};
 use glam::DVec2;
 use planner::colour::{Lab, ciede2000};
 use planner::commands::{SettingsWish, lay_places};
+use planner::exposures::shooting_order;
 use planner::layout::Role;
 use planner::readings::{Study, live, report};
 use planner::shape::{CHORD_ERROR, Region, disc, rect, visible};
 use planner::starters::harbour_supper;
 use shadows::Shadows;
+use ten_exposures::ten_exposures;
 
 /// Things laid at the density of a full table.
 const COUNTS: [u32; 3] = [60, 200, 800];
@@ -191,6 +194,14 @@ fn place_settings(criterion: &mut Criterion) {
     });
 }
 
+/// The order of ten exposures with food that does not keep.
+fn order_of_ten(criterion: &mut Criterion) {
+    let layout = ten_exposures();
+    criterion.bench_function("order of ten exposures", |bencher| {
+        bencher.iter(|| shooting_order(black_box(&layout)));
+    });
+}
+
 criterion_group!(
     benches,
     calibration,
@@ -201,6 +212,7 @@ criterion_group!(
     settled,
     settled_supper,
     shadow_costs,
-    place_settings
+    place_settings,
+    order_of_ten
 );
 criterion_main!(benches);
