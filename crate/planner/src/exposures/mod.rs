@@ -5,6 +5,7 @@ mod needs;
 mod order;
 mod rank;
 mod regions;
+mod running;
 mod search;
 mod states;
 
@@ -14,5 +15,6 @@ pub use order::{
     CARRYING, Change, NoOrder, SWAPPING, Taken, WALKING, change, in_order, shooting_order,
 };
 pub use regions::{Added, Clash, Meeting, added, clashes};
+pub use running::{OnSet, Running, Shot, running};
 pub(crate) use states::changes;
 pub use states::{food_states, held_in, in_exposure, state_of};
