@@ -42,6 +42,7 @@ mod stitches;
 mod study;
 #[cfg(test)]
 mod tests;
+mod timing;
 mod triangle;
 mod triangle_asked;
 mod walked;

@@ -8,7 +8,7 @@ use super::study::Study;
 use super::triangle_asked::{Corners, asked_triangle};
 use super::{
     balance, colour, crops, direction, exposures, fit, glare, hands, hero, lean, light, rig,
-    separation_findings, settings, space, spacing, triangle,
+    separation_findings, settings, space, spacing, timing, triangle,
 };
 use crate::layout::{Id, Role};
 use crate::order;
@@ -62,7 +62,7 @@ impl Report {
 }
 
 /// Every reading, as a function of the study and whether remedies are wanted.
-pub(super) const READINGS: [fn(&Study<'_>, bool) -> Vec<Finding>; 20] = [
+pub(super) const READINGS: [fn(&Study<'_>, bool) -> Vec<Finding>; 21] = [
     separation_findings::read,
     fit::read,
     crops::read,
@@ -74,6 +74,7 @@ pub(super) const READINGS: [fn(&Study<'_>, bool) -> Vec<Finding>; 20] = [
     |study, _| hero::read(study),
     hands::read,
     exposures::read,
+    timing::read,
     |study, settled| light::read(study.viewed(), settled),
     |study, _| settings::read(study),
     |study, settled| glare::read(study.viewed(), settled),

@@ -216,6 +216,18 @@ rules! {
     EXPOSURE_ORDER: "order of shooting", "exposures", [1.0, NEVER], Plain, false, TradePractice, false, 0.5, "working-exposure-order", "an_order_that_costs_more_than_it_must_is_said";
     /// Food that is needed twice; the figure counts.
     EXPOSURE_FOOD: "food needed twice", "exposures", [1.0, NEVER], Plain, false, Physics, false, 0.5, "working-exposure-food", "food_changed_in_two_ways_is_needed_twice";
+    /// Minutes food stands longer than it looks right, added up.
+    TIMING_HOLD: "food past its time", "timing", [1.0, NEVER], Plain, false, TradePractice, false, 2.0, "working-timing-hold", "food_a_minute_past_its_time_is_said";
+    /// Minutes one exposure takes longer than its food looks right: by the
+    /// user's own word it won't work.
+    TIMING_ALONE: "food outlived by its exposure", "timing", [1.0, 1.0], Plain, false, Physics, false, 2.0, "working-timing-alone", "food_that_dies_within_its_own_exposure_wont_work";
+    /// Minutes food is out; past the first nobody should eat it.
+    TIMING_EAT: "food out", "timing", [crate::catalogue::DANGER_ZONE as f64, NEVER], Plain, false, PublishedMeasure, false, 5.0, "working-timing-eat", "food_out_for_more_than_two_hours_is_said";
+    /// When the first food must have been shot, minutes from the first
+    /// exposure: told and never judged.
+    TIMING_BY: "to be shot by", "timing", [0.0, NEVER], Plain, false, TradePractice, false, 2.0, "working-timing-by", "when_each_food_must_be_shot_is_told";
+    /// Months or weeks before it is on sale: told and never judged.
+    TIMING_LEAD: "lead time", "timing", [0.0, NEVER], Plain, false, TradePractice, false, 0.5, "working-timing-lead", "the_day_to_shoot_by_is_told";
     /// Share of the hero hidden by hands or things: noted, and said.
     HERO_HIDDEN: "hero hidden", "hero", [0.10, 0.25], Share, false, OurChoice, false, 2.0, "working-hero-hidden", "a_quarter_of_the_hero_hidden_is_said";
     /// Margin against tipping, in the weakest direction: people work under the

@@ -7,13 +7,18 @@ mod labels;
 mod quantity;
 mod rigged;
 mod table;
+mod timed;
 
 pub use labels::LABELS;
-pub use quantity::{clock, fixed, length, mass, percent, place, rounded, whole};
+pub use quantity::{clock, fixed, length, mass, percent, place, rounded, running_time, whole};
 
 /// Sentences by id, table by table. `{name}` marks a named place.
-pub const SENTENCES: [&[(&str, &str)]; 3] =
-    [table::SENTENCES, rigged::SENTENCES, handed::SENTENCES];
+pub const SENTENCES: [&[(&str, &str)]; 4] = [
+    table::SENTENCES,
+    rigged::SENTENCES,
+    handed::SENTENCES,
+    timed::SENTENCES,
+];
 
 /// What fills one named place of a sentence.
 #[derive(Clone, Debug, PartialEq)]

@@ -84,6 +84,14 @@ pub fn clock(degrees: f64) -> String {
     }
 }
 
+/// Minutes from the beginning as hours and minutes: "0:33".
+#[must_use]
+pub fn running_time(minutes: i32) -> String {
+    let rest = minutes.rem_euclid(60).to_string();
+    let fill = if rest.len() < 2 { "0" } else { "" };
+    minutes.div_euclid(60).to_string() + ":" + fill + &rest
+}
+
 /// A mass in grams, in kilograms or pounds with one decimal when it is not
 /// whole. 1 lb is 453.592 37 g (international pound).
 #[must_use]
@@ -158,6 +166,13 @@ mod tests {
             (362.5, "12:05"),
         ] {
             assert_eq!(clock(degrees), told, "{degrees}°");
+        }
+    }
+
+    #[test]
+    fn minutes_read_as_hours_and_minutes() {
+        for (minutes, told) in [(0, "0:00"), (9, "0:09"), (60, "1:00"), (754, "12:34")] {
+            assert_eq!(running_time(minutes), told);
         }
     }
 

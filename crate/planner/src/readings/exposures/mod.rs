@@ -12,6 +12,9 @@ mod states;
 #[cfg(test)]
 mod tests;
 
+pub(super) use order::in_this_order;
+pub(super) use states::called;
+
 use super::finding::Finding;
 use super::study::Study;
 

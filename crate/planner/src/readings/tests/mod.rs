@@ -38,6 +38,7 @@ fn every_rule_names_its_test_and_its_working() {
         include_str!("../glare/tests.rs"),
         include_str!("../hands/tests.rs"),
         include_str!("../exposures/tests.rs"),
+        include_str!("../timing/tests.rs"),
     ];
     for rule in RULES {
         let test = format!("fn {}(", rule.test);
