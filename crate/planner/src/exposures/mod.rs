@@ -7,6 +7,7 @@ mod rank;
 mod regions;
 mod running;
 mod search;
+mod solo;
 mod states;
 
 pub use fewest::fewest;
@@ -16,5 +17,6 @@ pub use order::{
 };
 pub use regions::{Added, Clash, Meeting, added, clashes};
 pub use running::{OnSet, Running, Shot, running};
+pub use solo::{Solo, Walk, solo};
 pub(crate) use states::changes;
 pub use states::{food_states, held_in, in_exposure, state_of};

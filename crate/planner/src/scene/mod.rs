@@ -41,4 +41,4 @@ pub use things::{
     Layer, Stacks, effective_role, exposure_name, exposure_number, flag, in_paint_order, letter,
     root,
 };
-pub use way::{Goal, HALF_WAY, Way, ways};
+pub use way::{Goal, HALF_WAY, Way, way_between, ways};

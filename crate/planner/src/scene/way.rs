@@ -29,6 +29,8 @@ pub enum Goal {
     Mast(usize),
     /// To the side of the table that lies opposite.
     FarSide,
+    /// To a place at the table.
+    Place,
 }
 
 /// One way, and what comes nearest to it.
@@ -49,33 +51,41 @@ pub struct Way {
     pub nearest: Option<(InTheWay, [DVec2; 2])>,
 }
 
-/// The photographer's ways; none before it is said where they stand.
-#[must_use]
-pub fn ways(layout: &Layout) -> Vec<Way> {
-    let Some(from) = layout.rig.photographer.map(|at| at.vec()) else {
-        return Vec::new();
-    };
-    let table = table_outline(&layout.table, CHORD_ERROR * 4.0);
-    let kept = convex_sum(&table, &disc(DVec2::ZERO, HALF_WAY, CHORD_ERROR * 4.0));
-    let stand = Stand::of(layout);
-    let things = things(layout, &table, stand.as_ref());
-    let middle = layout.table.centre().vec();
-    let over = middle + (middle - from).normalize_or(DVec2::NEG_Y) * perimeter(&table);
-    let mut goals = vec![(Goal::FarSide, nearest_on(&kept, over).0)];
-    let masts = stand.iter().flat_map(|stand| &stand.masts).enumerate();
-    goals.extend(masts.map(|(n, mast)| (Goal::Mast(n), *mast)));
-    let mut out = Vec::new();
-    for (goal, to) in goals {
-        let bare = lines(&kept, from, to);
+impl Way {
+    /// Whether nothing that stands there is touched.
+    #[must_use]
+    pub fn is_clear(&self) -> bool {
+        self.gap >= HALF_WAY - EVEN
+    }
+}
+
+/// What one keeps off on the way.
+struct Ground {
+    /// The table and half a way round it.
+    kept: Vec<DVec2>,
+    things: Vec<Thing>,
+}
+
+impl Ground {
+    fn of(layout: &Layout, stand: Option<&Stand>) -> Self {
+        let table = table_outline(&layout.table, CHORD_ERROR * 4.0);
+        Self {
+            kept: convex_sum(&table, &disc(DVec2::ZERO, HALF_WAY, CHORD_ERROR * 4.0)),
+            things: things(layout, &table, stand),
+        }
+    }
+
+    /// The better of the ways round either end of the table: the shorter of
+    /// those that are clear, else the clearer.
+    fn best(&self, from: DVec2, to: DVec2, goal: Goal) -> Option<Way> {
+        let bare = lines(&self.kept, from, to);
         let (mut least, mut best) = (f64::INFINITY, None::<(f64, Way)>);
         for (side, line) in bare.iter().enumerate() {
             least = least.min(length(&trimmed(line, goal, to)));
-            let way = walked(&kept, [from, to], side, goal, &things);
+            let way = walked(&self.kept, [from, to], side, goal, &self.things);
             let long = length(&way.line);
-            // The shorter of those that are clear, else the clearer.
             let better = best.as_ref().is_none_or(|(other, known)| {
-                let [clear, other_clear] = [&way, known].map(|w| w.gap >= HALF_WAY - EVEN);
-                if clear && other_clear {
+                if way.is_clear() && known.is_clear() {
                     long < *other
                 } else {
                     way.gap > known.gap
@@ -85,12 +95,44 @@ pub fn ways(layout: &Layout) -> Vec<Way> {
                 best = Some((long, way));
             }
         }
-        if let Some((long, mut way)) = best {
-            way.extra = (long - least).max(0.0);
-            out.push(way);
-        }
+        let (long, mut way) = best?;
+        way.extra = (long - least).max(0.0);
+        Some(way)
     }
-    out
+}
+
+/// The way from one place at the table to another.
+#[must_use]
+pub fn way_between(layout: &Layout, from: DVec2, to: DVec2) -> Way {
+    let stand = Stand::of(layout);
+    let ground = Ground::of(layout, stand.as_ref());
+    ground.best(from, to, Goal::Place).unwrap_or(Way {
+        goal: Goal::Place,
+        line: vec![from, to],
+        extra: 0.0,
+        round: None,
+        gap: f64::INFINITY,
+        nearest: None,
+    })
+}
+
+/// The photographer's ways; none before it is said where they stand.
+#[must_use]
+pub fn ways(layout: &Layout) -> Vec<Way> {
+    let Some(from) = layout.rig.photographer.map(|at| at.vec()) else {
+        return Vec::new();
+    };
+    let stand = Stand::of(layout);
+    let ground = Ground::of(layout, stand.as_ref());
+    let middle = layout.table.centre().vec();
+    let far = perimeter(&table_outline(&layout.table, CHORD_ERROR * 4.0));
+    let over = middle + (middle - from).normalize_or(DVec2::NEG_Y) * far;
+    let mut goals = vec![(Goal::FarSide, nearest_on(&ground.kept, over).0)];
+    let masts = stand.iter().flat_map(|stand| &stand.masts).enumerate();
+    goals.extend(masts.map(|(n, mast)| (Goal::Mast(n), *mast)));
+    let each = goals.into_iter();
+    each.filter_map(|(goal, to)| ground.best(from, to, goal))
+        .collect()
 }
 
 /// The way past one end of the table, round whatever stands there as well.

@@ -35,7 +35,7 @@ fn longest(layout: &Layout) -> Option<Way> {
 /// What a way leads to, and what stands there, in words.
 fn named(goal: Goal, what: InTheWay) -> [(&'static str, Arg); 2] {
     let goal = match goal {
-        Goal::FarSide => "way-far",
+        Goal::FarSide | Goal::Place => "way-far",
         Goal::Mast(_) => "way-stand",
     };
     let what = match what {
