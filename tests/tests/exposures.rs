@@ -1,6 +1,6 @@
 //! Exposures: the fewest, and the order that takes least, against trying all.
 use planner::exposures::{
-    CARRYING, SWAPPING, Taken, WALKING, change, fewest, foods, in_order, minutes_of, shooting_order,
+    CARRYING, SWAPPING, Taken, WALKING, change, fewest, foods, in_order, shooting_order,
 };
 use planner::layout::{As, Exposure, ExposureKind, Layout, open};
 use rand_pcg::Pcg32;
@@ -173,8 +173,8 @@ fn stood_too_long(layout: &Layout) -> i32 {
         let first = |real: u64| real.trailing_zeros() as usize == n;
         let swapped = foods.iter().filter(|f| f.stood_in && first(f.real));
         clock += swapped.count() as i32 * SWAPPING;
-        times.push((clock, clock + minutes_of(own)));
-        clock += minutes_of(own);
+        times.push((clock, clock + own.takes()));
+        clock += own.takes();
     }
     let mut over = 0;
     for food in foods.iter().filter(|food| food.real != 0) {

@@ -11,7 +11,7 @@ mod solo;
 mod states;
 
 pub use fewest::fewest;
-pub use needs::{Food, Founded, foods, hold_of, minutes_of, usual_minutes};
+pub use needs::{Food, Founded, foods, hold_of};
 pub use order::{
     CARRYING, Change, NoOrder, SWAPPING, Taken, WALKING, change, in_order, shooting_order,
 };

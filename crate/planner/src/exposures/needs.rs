@@ -66,7 +66,7 @@ pub fn foods(layout: &Layout) -> Vec<Food> {
         let below = below(layout, item);
         let (mut there, mut real) = (0, 0);
         for (n, exposure) in layout.exposures.iter().enumerate() {
-            let bare = matches!(exposure.kind, ExposureKind::Card | ExposureKind::Empty);
+            let bare = !exposure.kind.shows_food();
             let gone = below.iter().any(|i| state_of(exposure, i.id) == As::Absent);
             let bit = 1 << n;
             if bare || gone {
@@ -125,22 +125,4 @@ fn touched(layout: &Layout, exposure: &Exposure, below: &[&Item]) -> bool {
                 .any(|far| far <= AT)
     };
     below.iter().any(done) || layout.hands.iter().filter(own).any(|h| at(h.target.vec()))
-}
-
-/// How long an exposure of this kind takes with all its takes when nothing is
-/// said, minutes. Our choice.
-#[must_use]
-pub const fn usual_minutes(kind: ExposureKind) -> i32 {
-    match kind {
-        ExposureKind::Card | ExposureKind::Empty => 2,
-        ExposureKind::Clean | ExposureKind::Insurance => 3,
-        ExposureKind::NoGlare => 5,
-        ExposureKind::Hands | ExposureKind::Steam => 10,
-    }
-}
-
-/// How long an exposure takes, minutes.
-#[must_use]
-pub fn minutes_of(exposure: &Exposure) -> i32 {
-    exposure.minutes.unwrap_or(usual_minutes(exposure.kind))
 }

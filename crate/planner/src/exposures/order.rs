@@ -1,7 +1,7 @@
 //! In which order exposures are shot: nothing that cannot be undone too early,
 //! no food longer on the set than it holds, and as few things carried and ways
 //! walked as can be.
-use super::needs::{Food, foods, minutes_of};
+use super::needs::{Food, foods};
 use super::rank::turns;
 use super::search::{Search, Stood};
 use crate::layout::{As, Exposure, Id, Layout};
@@ -124,7 +124,7 @@ fn search(layout: &Layout) -> Result<Search, NoOrder> {
             }
         }
     }
-    out.minutes = all.iter().map(minutes_of).collect();
+    out.minutes = all.iter().map(Exposure::takes).collect();
     let from = |a| all.iter().map(move |b| change(layout, a, b)).collect();
     out.step = all.iter().map(from).collect();
     let minutes = |row: &Vec<Change>| row.iter().map(|c| c.minutes()).collect();

@@ -1,6 +1,6 @@
 //! The exposures one after another in minutes from the first: when each begins
 //! and ends, when food goes on the set and when it must have been shot.
-use super::needs::{Food, Founded, foods, minutes_of};
+use super::needs::{Food, Founded, foods};
 use super::order::{SWAPPING, carried, change};
 use crate::layout::{Id, Layout};
 
@@ -84,7 +84,7 @@ pub fn running(layout: &Layout) -> Running {
         clock += before.map_or(0, |before| change(layout, before, own).minutes());
         clock += swapped.len() as i32 * SWAPPING;
         let from = clock;
-        clock += minutes_of(own);
+        clock += own.takes();
         shots.push(Shot {
             exposure: own.id,
             from,

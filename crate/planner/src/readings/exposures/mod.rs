@@ -13,7 +13,6 @@ mod states;
 mod tests;
 
 pub(super) use order::in_this_order;
-pub(super) use states::called;
 
 use super::finding::Finding;
 use super::study::Study;

@@ -5,8 +5,9 @@ use super::super::finding::Remedy;
 use super::super::study::Study;
 use super::holds::over;
 use crate::edit::Edit;
-use crate::exposures::{minutes_of, running, shooting_order};
-use crate::layout::{ExposureKind, Id, Layout};
+use crate::exposures::{running, shooting_order};
+use crate::layout::{Exposure, ExposureKind, Id, Layout};
+use crate::scene::exposure_name;
 use crate::words::{Arg, listed, say};
 
 /// No exposure with hands is asked to be shorter than this, minutes. Our
@@ -93,21 +94,18 @@ fn shorter(study: &Study<'_>, late: &[Id]) -> (String, Option<Layout>) {
     for exposure in hands {
         let so_far = longest
             .as_ref()
-            .map_or(0, |known: &&mut _| minutes_of(known));
-        if minutes_of(exposure) > so_far {
+            .map_or(0, |known: &&mut Exposure| known.takes());
+        if exposure.takes() > so_far {
             longest = Some(exposure);
         }
     }
-    let Some(exposure) = longest.filter(|e| over > 0 && minutes_of(e) - over >= SHORTEST) else {
+    let Some(exposure) = longest.filter(|e| over > 0 && e.takes() - over >= SHORTEST) else {
         return (String::new(), None);
     };
-    let minutes = minutes_of(exposure) - over;
+    let minutes = exposure.takes() - over;
     exposure.minutes = Some(minutes);
     let id = exposure.id;
-    let named = after.exposures.iter().find(|e| e.id == id);
-    let named = named.map_or_else(String::new, |e| {
-        super::super::exposures::called(study.layout(), e)
-    });
+    let named = exposure_name(&after, id);
     let args = [
         ("exposure", Arg::Text(named)),
         ("minutes", Arg::Text(minutes.to_string())),
