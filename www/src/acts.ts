@@ -54,6 +54,16 @@ export const act = {
       const own: Part = { colours: [{ srgb, share: 100, origin: "guess" }] };
       thing.parts = { ...thing.parts, [part]: own };
     }),
+  /** How long it looks right on the set; as usual for none. */
+  hold: (which: Item, minutes: number | undefined) =>
+    item(say.doneHold({ thing: which.name }), which.id, (thing) => {
+      if (minutes === undefined) delete thing.hold_minutes;
+      else thing.hold_minutes = minutes;
+    }),
+  standIn: (which: Item, name: string) =>
+    item(say.doneStandIn({ thing: which.name }), which.id, (thing) => (thing.stand_in = name)),
+  dates: (dates: NonNullable<Layout["dates"]>) =>
+    change(say.doneDates, (layout) => (layout.dates = dates)),
   /** Gives a part the tones read off a photo. */
   photo: (which: Item, part: "rim" | "well" | "food", colours: Tone[]) =>
     item(say.donePhoto({ thing: which.name }), which.id, (thing) => {

@@ -173,7 +173,7 @@ export interface Layout {
   hands?: Hand[];
   exposures?: Exposure[];
   crops: Crop[];
-  dates?: { on_sale?: string; medium?: "print" | "web"; hemisphere?: "north" | "south" };
+  dates?: { on_sale?: string | undefined; medium?: "print" | "web"; hemisphere?: "north" | "south" };
 }
 
 export type State = "holds" | "look-again" | "wont-work" | "intended" | "n/a";

@@ -9,6 +9,7 @@ import * as say from "#words";
 import type { Layout } from "./core";
 import { others, tagged, version } from "./panels/client";
 import { Kept } from "./panels/crops";
+import { Turns } from "./panels/order";
 import { Cautions } from "./parts/cautions";
 import * as state from "./state";
 
@@ -62,6 +63,12 @@ export function Printed({ layout }: { layout: Layout }): JSX.Element | null {
         ))}
       </ol>
       {also === "" ? null : <p>{say.clientAlso({ things: also })}</p>}
+      {state.stage.value === "client" || (layout.exposures ?? []).length === 0 ? null : (
+        <section aria-label={say.runningOrder}>
+          <h2>{say.runningOrder}</h2>
+          <Turns layout={layout} />
+        </section>
+      )}
       {state.stage.value === "client" ? <p class="caution">{say.cautionClient}</p> : null}
       <Said />
     </article>

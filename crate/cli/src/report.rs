@@ -2,6 +2,7 @@
 use std::fmt::Write as _;
 
 use planner::layout::{Id, Layout, Problem};
+use planner::papers::running_order;
 use planner::readings::{Corners, Report, Study, asked_triangle, report};
 
 /// One line a problem, as compilers print them.
@@ -13,7 +14,8 @@ pub(crate) fn listed(source: &str, problems: &[Problem]) -> String {
     out
 }
 
-/// The readings, for people or as JSON, with this crop in view.
+/// The readings, for people or as JSON with the running order, with this crop
+/// in view.
 ///
 /// # Errors
 /// When the layout has no such crop.
@@ -30,7 +32,11 @@ pub(crate) fn told(layout: &Layout, table: bool, crop: Option<u16>) -> Result<St
     Ok(if table {
         for_people(layout, &report)
     } else {
-        serde_json::to_string_pretty(&report).unwrap_or_default() + "\n"
+        let mut all = serde_json::to_value(&report).unwrap_or_default();
+        if !layout.exposures.is_empty() {
+            all["running_order"] = serde_json::to_value(running_order(layout)).unwrap_or_default();
+        }
+        serde_json::to_string_pretty(&all).unwrap_or_default() + "\n"
     })
 }
 

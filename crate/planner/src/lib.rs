@@ -20,6 +20,7 @@ pub mod link;
 pub mod measures;
 pub mod optics;
 pub mod order;
+pub mod papers;
 pub mod readings;
 pub mod rig;
 pub mod scene;

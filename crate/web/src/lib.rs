@@ -11,6 +11,7 @@ mod exposures;
 mod marks;
 mod objects;
 mod pages;
+mod papers;
 mod photo;
 mod picks;
 mod reader;

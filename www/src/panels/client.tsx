@@ -60,6 +60,13 @@ function workedAt(layout: Layout, hand: Hand): string {
   return near?.name ?? say.thing;
 }
 
+/** What these hands of one action do. */
+export function doing(layout: Layout, [hand, ...others]: Hand[]): string {
+  if (hand === undefined) return "";
+  const thing = workedAt(layout, hand);
+  return (DOES[hand.action] ?? say.clientReach)({ count: 1 + others.length, thing });
+}
+
 interface Line {
   number: string;
   text: string;
@@ -81,16 +88,7 @@ export function tagged(layout: Layout): Line[] {
     const flag = number(hand.id);
     flags.set(flag, [...(flags.get(flag) ?? []), hand]);
   }
-  const hands = [...flags].map(([flag, [hand, ...others]]) => ({
-    number: flag,
-    text:
-      hand === undefined
-        ? ""
-        : (DOES[hand.action] ?? say.clientReach)({
-            count: 1 + others.length,
-            thing: workedAt(layout, hand),
-          }),
-  }));
+  const hands = [...flags].map(([flag, own]) => ({ number: flag, text: doing(layout, own) }));
   return [...dishes.sort((a, b) => Number(a.number) - Number(b.number)), ...hands];
 }
 

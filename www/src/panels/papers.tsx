@@ -13,6 +13,7 @@ import { pictureFile, rasterised } from "../raster";
 import * as shelf from "../kept";
 import * as session from "../session";
 import * as state from "../state";
+import { OrderPart } from "./order";
 import { SeeThrough } from "./see-through";
 import { Shelf } from "./shelf";
 
@@ -186,6 +187,7 @@ export function PapersPanel({ layout }: { layout: Layout }): JSX.Element {
     <Panel title={say.papers}>
       <Field name={say.title} value={layout.title} take={(title) => act.head({ title })} />
       <PicturePart layout={layout} />
+      <OrderPart layout={layout} />
       <SeeThrough title={layout.title} name={named(layout)} />
       <LinkPart layout={layout} />
       <Note name={say.note} value={layout.note ?? ""} take={(note) => act.head({ note })} />

@@ -13,6 +13,7 @@ import * as session from "../session";
 import * as state from "../state";
 import { Arrange, Lying, Over, Tucked } from "./arrange";
 import { Photo, Tones } from "./photo";
+import { Holds } from "./order";
 
 const ROLES: readonly (readonly [Role, string])[] = [
   ["hero", say.roleHero],
@@ -262,6 +263,7 @@ export function ItemPanel({ item }: { item: Item }): JSX.Element {
           <Common thing={item} />
           <Sizes item={item} />
           <Colours item={item} />
+          {item.parts?.food ? <Holds item={item} /> : null}
           {supports.length === 0 ? null : (
             <Pick
               name={say.standsOn}

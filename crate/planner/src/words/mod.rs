@@ -10,7 +10,9 @@ mod table;
 mod timed;
 
 pub use labels::LABELS;
-pub use quantity::{clock, fixed, length, mass, percent, place, rounded, running_time, whole};
+pub use quantity::{
+    clock, fixed, hour, length, mass, percent, place, rounded, running_time, whole,
+};
 
 /// Sentences by id, table by table. `{name}` marks a named place.
 pub const SENTENCES: [&[(&str, &str)]; 4] = [

@@ -92,6 +92,14 @@ pub fn running_time(minutes: i32) -> String {
     minutes.div_euclid(60).to_string() + ":" + fill + &rest
 }
 
+/// Where a place of the table lies from the middle of the picture, to the hour.
+#[must_use]
+pub fn hour(at: glam::DVec2, frame: &Frame) -> String {
+    let off = seen(at - frame.at.vec(), frame);
+    let degrees = libm::atan2(off.x, -off.y).to_degrees();
+    clock((degrees / 30.0).round() * 30.0)
+}
+
 /// A mass in grams, in kilograms or pounds with one decimal when it is not
 /// whole. 1 lb is 453.592 37 g (international pound).
 #[must_use]

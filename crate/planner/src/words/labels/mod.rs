@@ -12,14 +12,16 @@ mod papers;
 mod rig;
 mod sheet;
 mod table;
+mod timing;
 
 /// Labels by id, table by table.
-pub const LABELS: [&[(&str, &str)]; 7] = [
+pub const LABELS: [&[(&str, &str)]; 8] = [
     sheet::LABELS,
     table::LABELS,
     adding::LABELS,
     papers::LABELS,
     rig::LABELS,
     hands::LABELS,
+    timing::LABELS,
     exposures::LABELS,
 ];
