@@ -72,7 +72,7 @@ pub fn foods(layout: &Layout) -> Vec<Food> {
             if bare || gone {
                 // What a hand holds is there all the same.
                 let held = |i: &Item| held_in(layout, exposure.id, i.id).next().is_some();
-                if !bare && below.iter().any(|i| held(&i)) {
+                if !bare && below.iter().any(|i| held(i)) {
                     there |= bit;
                     real |= bit;
                 }

@@ -9,7 +9,7 @@ use crate::{place, site};
 
 /// kB are 1,000 bytes, after `gzip -9` where a server would compress.
 const KILO: usize = 1000;
-/// The core's module, compressed. Measured 682 kB: 101 of them
+/// The core's module, compressed. Measured 702 kB: 101 of them
 /// are what the lens, the light, mirrors and the rig do (11 of these the light
 /// within vessels, edges after it, what spares whites and what hides in
 /// mirrors), 30 the outlines
@@ -22,15 +22,16 @@ const KILO: usize = 1000;
 /// a scene too deep, and light and glare of a crop, 10 taking over what an edit
 /// did not reach and reading in slices, 38 arms from a shoulder, seats, what hands
 /// and exposures contradict, clashes and the order of shooting, 8 exposures changed one by one and the table
-/// as it stands in each. The goal is 220, and until
+/// as it stands in each, 20 how long food holds, the order that keeps it so, solo
+/// steps and the running order. The goal is 220, and until
 /// it is met this holds what there is from growing. The same for the two below.
-const WASM: usize = 690 * KILO;
+const WASM: usize = 710 * KILO;
 /// All a first visit fetches, compressed: the page and what the service worker
 /// keeps, so that the second visit needs no network. Icons for a home screen
 /// are fetched only when the page is put there.
-const FIRST_VISIT: usize = 776 * KILO; // goal: 300
+const FIRST_VISIT: usize = 798 * KILO; // goal: 300
 /// The page in one file, as it lies on a disk.
-const SINGLE_FILE: usize = 1_130 * KILO; // goal: 600
+const SINGLE_FILE: usize = 1_160 * KILO; // goal: 600
 
 /// Holds what was built last to the budgets.
 ///

@@ -6,8 +6,9 @@ use super::super::study::Study;
 use super::remedy;
 use crate::catalogue::{CHILLED, DANGER_ZONE, Evidence, HOT, TIME_ALONE};
 use crate::exposures::{Founded, OnSet, Running, running};
-use crate::layout::{Id, Layout};
+use crate::layout::{Id, Layout, Role};
 use crate::order;
+use crate::scene::effective_role;
 use crate::words::{Arg, listed, running_time, say};
 
 pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
@@ -157,7 +158,13 @@ fn too_long(study: &Study<'_>, run: &Running, settled: bool) -> Option<Finding> 
     let figure = all.iter().map(|food| f64::from(food.over())).sum();
     let about: Vec<Id> = all.iter().map(|food| food.item).collect();
     let key = "timing:hold".into();
-    let state = (State::LookAgain, 2);
+    // A garnish is laid afresh; a main dish is the picture.
+    let main = all.iter().filter_map(|food| study.item(food.item));
+    let main = main.map(|item| effective_role(study.layout(), item));
+    let spoils = main
+        .into_iter()
+        .any(|role| matches!(role, Role::Hero | Role::Support));
+    let state = (State::LookAgain, if spoils { 2 } else { 3 });
     let mut f = Finding::by(&TIMING_HOLD, key, state, figure, about);
     f.grade = grade(&all);
     f.sentence = study.sentence(|| {

@@ -41,7 +41,10 @@ fn cured(layout: &Layout, key: &str) -> (String, Layout) {
 fn food_a_minute_past_its_time_is_said() {
     assert!(said(&holding(24), "timing:hold").is_none(), "just enough");
     let f = said(&holding(23), "timing:hold").expect("a minute");
-    assert_eq!((f.state, f.rank, f.figure), (State::LookAgain, 2, 1.0));
+    assert_eq!((f.state, f.rank, f.figure), (State::LookAgain, 3, 1.0));
+    let main = laid(r#","hold_minutes":23,"role":"hero""#, "");
+    let f_main = said(&main, "timing:hold").expect("a minute");
+    assert_eq!(f_main.rank, 2, "a main dish");
     assert_eq!((&f.about[..], f.grade), (&[Id(1)][..], Grade::Physics));
     assert_eq!(
         f.sentence,
