@@ -119,9 +119,17 @@ export const act = {
     }),
   /** The other hand does it; a pair changes sides as a whole. */
   flip: (hand: Hand) => session.act(() => session.core().flip(hand.id)),
+  /** A hand and its pair do something else. */
+  doElse: (hand: Hand, action: string) => session.act(() => session.core().do_else(hand.id, action)),
+  hold: (hand: Hand, item: Id) => session.act(() => session.core().hold(hand.id, item)),
+  /** Gives a hand and its pair to another person, or to a new one for 0. */
+  give: (hand: Hand, person: Id) => session.act(() => session.core().give_hand(hand.id, person)),
   /** Lets a hand and its pair come from a direction of the picture. */
   comeFrom: (hand: Hand, degrees: number) =>
     session.act(() => session.core().come_from(hand.id, degrees)),
+  /** Lets a hand and its pair come from a place on the picture. */
+  comeTo: (hand: Hand, x: number, y: number, reach: number) =>
+    session.act(() => session.core().come_to(hand.id, x, y, reach)),
   standOrSit: (hand: Hand) => session.act(() => session.core().stand_or_sit(hand.id)),
   /** Adds an exposure of a kind and shows it. */
   addExposure: (kind: Exposure["kind"]) => {

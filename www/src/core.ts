@@ -85,6 +85,8 @@ export interface Person {
   skin: string;
   sleeve: { colour: string; length: "bare" | "rolled" | "long" };
   stature?: number;
+  handed?: "left" | "right";
+  nails?: string | null;
   ring?: "left" | "right" | null;
   released?: boolean;
 }

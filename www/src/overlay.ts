@@ -86,7 +86,10 @@ export class Overlay {
   follow(view: Window, finger: Finger): void {
     const planner = core();
     const [dx, dy] = [planner.drag_x, planner.drag_y];
-    set(this.#moving, { transform: `translate(${dx} ${dy})` });
+    // An arm follows its hand, which turns as it goes.
+    const hand = shape(planner.drag_outline());
+    if (hand === "") set(this.#moving, { transform: `translate(${dx} ${dy})` });
+    else set(this.#outline, { d: hand });
     const { x, y, width, height } = view.seen;
     const upright = planner.guide_x;
     const level = planner.guide_y;

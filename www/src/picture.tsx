@@ -13,6 +13,7 @@ import { listen, type Finger } from "./gestures";
 import { keys } from "./keys";
 import { Overlay } from "./overlay";
 import { Filters, seenAs } from "./panels/sight";
+import * as places from "./places";
 import * as readings from "./readings";
 import * as seen from "./seen";
 import * as several from "./several";
@@ -103,7 +104,7 @@ export function Picture(): JSX.Element {
     let drawn: [number, number] | undefined;
     const put = (): void => {
       drawn = undefined;
-      if (about.end(true)) return overlay.rest(view);
+      if (about.end(true) || places.end(true)) return overlay.rest(view);
       if (brush.up() || several.end()) return;
       if (!session.drop()) readings.abandoned();
       overlay.rest(view);
@@ -121,6 +122,7 @@ export function Picture(): JSX.Element {
         if (drawn !== undefined) return true;
         const card = about.card(view, x, y);
         if (card === 0 && about.take(view, x, y)) return true;
+        if (places.take(view, x, y)) return true;
         const id = card || held(x, y);
         const inside = state.inside.value && id === state.chosen.value;
         if (id === 0 || !session.core().grab(id, inside)) return false;
@@ -132,6 +134,7 @@ export function Picture(): JSX.Element {
         if (drawn !== undefined) return trail.on(drawn[0] + dx, drawn[1] + dy);
         const told = about.follow(dx, dy);
         if (told !== undefined) return overlay.tell(view, finger, told);
+        if (places.follow(dx, dy)) return undefined;
         session.core().drag_to(dx, dy, 7 * view.scale);
         overlay.follow(view, finger);
         tell(0);
@@ -140,7 +143,7 @@ export function Picture(): JSX.Element {
       abandon() {
         drawn = undefined;
         trail.end();
-        if (about.end(false)) return overlay.rest(view);
+        if (about.end(false) || places.end(false)) return overlay.rest(view);
         session.core().let_go();
         readings.abandoned();
         overlay.rest(view);
@@ -184,6 +187,7 @@ export function Picture(): JSX.Element {
       void state.crops.value;
       void state.rigged.value;
       void state.lit.value;
+      void state.seated.value;
       void state.stage.value;
       void state.through.value;
       session.redraw();
@@ -281,7 +285,7 @@ let inner: [number, number] | undefined;
 function tap(view: Window, x: number, y: number, more: boolean): void {
   if (state.stage.value === "first" || still()) return;
   if (brush.down(view, x, y)) return void brush.up();
-  if (about.tap(view, x, y)) return;
+  if (about.tap(view, x, y) || places.tap(view, x, y)) return;
   const core = session.core();
   // Cloth lies in every exposure as it is set.
   const fixed = (id: number): boolean => state.workedIn.value !== 0 && core.is_linen(id);

@@ -66,6 +66,7 @@ export function redraw(): void {
   planner.view(scale, hands, state.crops.value);
   planner.see_through(state.through.value);
   planner.show_about(state.rigged.value, state.lit.value);
+  planner.show_places(state.seated.value);
   planner.patch();
 }
 

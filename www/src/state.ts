@@ -115,6 +115,11 @@ export const crops = computed(() => {
 /** Arm, stand and photographer are drawn where camera and light are the matter. */
 export const rigged = computed(() => place.value === "camera" && stage.value === "work");
 
+/** Places at the table are drawn where hands are the matter. */
+export const seated = computed(
+  () => place.value === "hands" && stage.value === "work" && !through.value,
+);
+
 /** Which part of camera and light is being set. */
 export type Part = "camera" | "rig" | "light";
 export const part = signal<Part>("camera");

@@ -1,12 +1,18 @@
 //! A drag or a turn in hand: numbers in, numbers and transforms out.
 use glam::DVec2;
 use planner::commands::Drag;
+use planner::drawing::reaching;
 use planner::layout::Id;
-use planner::scene::root;
+use planner::scene::{arm, root};
 use wasm_bindgen::prelude::*;
 
 use crate::Planner;
 use crate::arrange::these;
+
+/// The group a hand is drawn in.
+fn key_of(hand: Id) -> String {
+    ["hand-", &hand.0.to_string()].concat()
+}
 
 #[wasm_bindgen]
 impl Planner {
@@ -46,9 +52,14 @@ impl Planner {
             return Ok(());
         };
         drag.move_to(DVec2::new(dx, dy), reach);
-        let Some(sheet) = &self.sheet else {
+        let Some(sheet) = &mut self.sheet else {
             return Ok(());
         };
+        // An arm follows its hand: it is solved anew, and drawn alone.
+        if let Some(hand) = drag.reaching(self.history.layout()) {
+            let arm = reaching(self.history.layout(), &hand, &self.view);
+            return sheet.replace(&key_of(hand.id), &arm);
+        }
         sheet.shift(|key| drag.takes(key), drag.by())
     }
 
@@ -109,7 +120,26 @@ impl Planner {
             return Ok(());
         };
         sheet.lift(|_| false);
+        let layout = self.history.layout();
+        let still = drag
+            .one()
+            .and_then(|id| layout.hands.iter().find(|h| h.id == id));
+        if let Some(hand) = still {
+            return sheet.replace(&key_of(hand.id), &reaching(layout, hand, &self.view));
+        }
         sheet.shift(|key| drag.takes(key), DVec2::ZERO)
+    }
+
+    /// The outline of the hand in hand as it reaches now, x and y in turn, mm;
+    /// empty when it is something else.
+    #[must_use]
+    pub fn drag_outline(&self) -> Vec<f64> {
+        let layout = self.history.layout();
+        let hand = self.drag.as_ref().and_then(|drag| drag.reaching(layout));
+        hand.map_or_else(Vec::new, |hand| {
+            let own = arm(layout, &hand).hand;
+            own.iter().flat_map(|p| p.to_array()).collect()
+        })
     }
 
     /// The bottom of the stack a thing stands in.

@@ -15,6 +15,7 @@ mod papers;
 mod photo;
 mod picks;
 mod reader;
+mod seats;
 mod sheet;
 mod things;
 mod trace;
@@ -44,6 +45,8 @@ pub struct Planner {
     drag: Option<Drag>,
     /// Light, stand or photographer in hand.
     carry: Option<Carry>,
+    /// A place at the table in hand, and where it is taken to, mm.
+    sliding: Option<(Id, glam::DVec2)>,
     sheet: Option<Sheet>,
     /// What is written over the things, which changes while they are dragged.
     over: Option<Sheet>,
@@ -65,6 +68,7 @@ impl Planner {
             settling: None,
             drag: None,
             carry: None,
+            sliding: None,
             sheet: None,
             over: None,
             view: pages::on_page(),
@@ -90,6 +94,7 @@ impl Planner {
         self.settling = None;
         self.drag = None;
         self.carry = None;
+        self.sliding = None;
     }
 }
 

@@ -127,6 +127,11 @@ impl Planner {
         (self.view.rig, self.view.lit) = (rig, lit);
     }
 
+    /// Sets whether the places along the table's edge are drawn.
+    pub fn show_places(&mut self, places: bool) {
+        self.view.places = places;
+    }
+
     /// Left, top, right and bottom of the ring of the light's hours, mm.
     #[must_use]
     pub fn ring_span(&self) -> Vec<f64> {

@@ -113,6 +113,9 @@ impl Sheet {
         }
         let node = dom::element(&self.document, group)?;
         node.set_attribute("data-key", key)?;
+        if held.lifted {
+            node.toggle_attribute_with_force(LIFTED, true)?;
+        }
         self.root.replace_child(&node, &held.node)?;
         (held.text, held.node) = (text, node);
         Ok(())

@@ -2,7 +2,7 @@
 //! crops keep of them.
 use planner::commands::{self, HandsWish, Own, OwnShape, Page, Refused, SettingsWish};
 use planner::edit::Run;
-use planner::layout::{CardKind, Id, LayoutId, Point, Ratio, Role, Srgb, Turn};
+use planner::layout::{CardKind, Id, LayoutId, Point, Ratio, Role, Srgb};
 use planner::words::say;
 use serde::Deserialize;
 use wasm_bindgen::prelude::*;
@@ -68,66 +68,6 @@ impl Planner {
     /// When one of its things is locked.
     pub fn take_apart(&mut self, group: u16) -> Result<JsValue, JsError> {
         let act = commands::take_apart(self.now(), Id(group))?;
-        self.make(act, Run::Alone)
-    }
-
-    /// Has the other hand do it.
-    ///
-    /// # Errors
-    /// When it would break a limit.
-    pub fn flip(&mut self, hand: u16) -> Result<JsValue, JsError> {
-        let act = commands::flip(self.now(), Id(hand))?;
-        self.make(act, Run::Alone)
-    }
-
-    /// The direction of the picture a hand comes from, degrees; nothing for one
-    /// whose person has no place at the table.
-    #[must_use]
-    pub fn comes_from(&self, hand: u16) -> Option<f64> {
-        let hand = self.now().hands.iter().find(|h| h.id == Id(hand))?;
-        commands::comes_from(self.now(), hand).map(|turn| turn.degrees())
-    }
-
-    /// Lets a hand and its pair come from this direction of the picture,
-    /// degrees.
-    ///
-    /// # Errors
-    /// When there is no such hand, or no room for another place.
-    pub fn come_from(&mut self, hand: u16, degrees: f64) -> Result<JsValue, JsError> {
-        let clock = Turn::from_degrees(degrees);
-        let act = commands::come_from(self.now(), Id(hand), clock)?;
-        self.make(act, Run::Alone)
-    }
-
-    /// Whether the person of a hand stands.
-    #[must_use]
-    pub fn stands(&self, hand: u16) -> bool {
-        let hand = self.now().hands.iter().find(|h| h.id == Id(hand));
-        let seat = hand.and_then(|h| planner::scene::seat_of(self.now(), h));
-        seat.is_some_and(|seat| seat.standing)
-    }
-
-    /// How tall someone is of whom nothing is told, mm.
-    #[must_use]
-    pub fn usual_stature(&self) -> f64 {
-        planner::scene::USUAL_STATURE
-    }
-
-    /// Has the person of a hand stand up or sit down.
-    ///
-    /// # Errors
-    /// When it has no place at the table.
-    pub fn stand_or_sit(&mut self, hand: u16) -> Result<JsValue, JsError> {
-        let act = commands::stand_or_sit(self.now(), Id(hand))?;
-        self.make(act, Run::Alone)
-    }
-
-    /// Shoots a hand in another exposure.
-    ///
-    /// # Errors
-    /// When there is no such exposure.
-    pub fn shoot_in(&mut self, hand: u16, exposure: u16) -> Result<JsValue, JsError> {
-        let act = commands::shoot_in(self.now(), Id(hand), Id(exposure))?;
         self.make(act, Run::Alone)
     }
 

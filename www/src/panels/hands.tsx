@@ -4,13 +4,14 @@ import type { JSX } from "preact";
 import * as say from "#words";
 
 import { act } from "../acts";
-import type { Hand, Layout, Person } from "../core";
+import type { Hand, Layout } from "../core";
 import { Cautions } from "../parts/cautions";
-import { Choice, Panel, Stepper, Tones } from "../parts/controls";
+import { Choice, Panel, Stepper } from "../parts/controls";
 import * as session from "../session";
 import * as state from "../state";
 import { length } from "../state";
 import { Shots } from "./exposures";
+import { Someone } from "./someone";
 
 const ACTIONS: readonly (readonly [string, string, 1 | 2])[] = [
   ["tear", say.doTear, 2],
@@ -26,22 +27,6 @@ const ACTIONS: readonly (readonly [string, string, 1 | 2])[] = [
   ["place", say.doPlace, 2],
   ["lift", say.doLift, 2],
 ];
-const SKINS = [
-  ["#f3d9c4", say.skinVeryFair],
-  ["#e3b998", say.skinFair],
-  ["#c08f6f", say.skinMedium],
-  ["#9a6a4b", say.skinBrown],
-  ["#6f4a35", say.skinDeep],
-  ["#47301f", say.skinVeryDeep],
-] as const;
-const SLEEVES = [
-  ["#191614", say.sleeveBlack],
-  ["#4b4f57", say.sleeveCharcoal],
-  ["#909aa0", say.sleeveGrey],
-  ["#e9e2d2", say.sleeveCream],
-  ["#5f778a", say.sleeveBlue],
-  ["#7a4b36", say.sleeveRust],
-] as const;
 
 /** Step through the takes: all together, no hands, 1, 2, 3. */
 export function Exposures(): JSX.Element | null {
@@ -93,44 +78,54 @@ function Place({ hand }: { hand: Hand }): JSX.Element {
   );
 }
 
-/** How someone is built, what they wear, and whether they agreed. */
-function Body({ person }: { person: Person }): JSX.Element {
-  const tall = person.stature;
-  const by = length(50);
+/** What a hand does, which and whose it is, and what it holds. */
+function Doing({ hand }: { hand: Hand }): JSX.Element {
+  const { items = [], people = [] } = state.layout.value ?? {};
+  const named = items.filter((item) => item.on === undefined);
+  const up = length(10);
   return (
     <>
+      <Choice
+        name={say.does}
+        options={ACTIONS.map(([action, label]) => [action, label] as const)}
+        value={hand.action}
+        choose={(action) => act.doElse(hand, action)}
+      />
+      <label class="line">
+        <span class="name">{say.holds}</span>
+        <select
+          value={String(hand.holds ?? 0)}
+          onChange={(event) => act.hold(hand, Number(event.currentTarget.value))}
+        >
+          <option value="0">{say.holdsNothing}</option>
+          {named.map((item) => (
+            <option key={item.id} value={String(item.id)}>
+              {item.name}
+            </option>
+          ))}
+        </select>
+      </label>
       <Stepper
-        name={say.stature}
-        value={tall === undefined ? say.statureUsual : length(tall)}
-        less={say.statureLess({ by })}
-        more={say.statureMore({ by })}
-        step={(way) =>
-          act.person(person, { stature: (tall ?? session.core().usual_stature()) + 50 * way })
-        }
+        name={say.handHeight}
+        value={length(hand.height)}
+        less={say.handLower({ by: up })}
+        more={say.handHigher({ by: up })}
+        step={(way) => act.hand(hand, { height: Math.max(0, hand.height + 10 * way) })}
       />
       <Choice
-        name={say.ring}
+        name={say.whose}
         options={[
-          ["none", say.ringNone],
-          ["left", say.ringLeft],
-          ["right", say.ringRight],
+          ...people.map(({ id }, n) => [String(id), String.fromCharCode(65 + n)] as const),
+          ["0", say.whoseNew],
         ]}
-        value={person.ring ?? "none"}
-        choose={(ring) => act.person(person, { ring: ring === "none" ? null : ring })}
+        value={String(hand.person)}
+        choose={(id) => act.give(hand, Number(id))}
       />
-      <label class="check">
-        <input
-          type="checkbox"
-          checked={person.released ?? false}
-          onChange={(event) => act.person(person, { released: event.currentTarget.checked })}
-        />
-        <span>{say.released}</span>
-      </label>
     </>
   );
 }
 
-function Whose({ hand, person }: { hand: Hand; person: Person }): JSX.Element {
+function Whose({ hand }: { hand: Hand }): JSX.Element {
   const shots = (state.layout.value?.exposures ?? []).filter((each) => each.kind === "hands");
   return (
     <>
@@ -151,30 +146,8 @@ function Whose({ hand, person }: { hand: Hand; person: Person }): JSX.Element {
           {say.handAway}
         </button>
       </div>
+      <Doing hand={hand} />
       <Place hand={hand} />
-      <Choice
-        name={say.sleeve}
-        options={[
-          ["bare", say.sleeveBare],
-          ["rolled", say.sleeveRolled],
-          ["long", say.sleeveLong],
-        ]}
-        value={person.sleeve.length}
-        choose={(length) => act.person(person, { sleeve: { ...person.sleeve, length } })}
-      />
-      <Tones
-        name={say.sleeveColour}
-        tones={SLEEVES}
-        value={person.sleeve.colour}
-        choose={(colour) => act.person(person, { sleeve: { ...person.sleeve, colour } })}
-      />
-      <Tones
-        name={say.skin}
-        tones={SKINS}
-        value={person.skin}
-        choose={(skin) => act.person(person, { skin })}
-      />
-      <Body person={person} />
       <Choice
         name={say.shotIn}
         options={shots.map((shot, place) => [String(shot.id), String(place + 1)] as const)}
@@ -197,7 +170,8 @@ export function OneHand({ hand }: { hand: Hand }): JSX.Element {
           {say.done}
         </button>
       </div>
-      {person === undefined ? null : <Whose hand={hand} person={person} />}
+      <Whose hand={hand} />
+      {person === undefined ? null : <Someone person={person} />}
     </section>
   );
 }

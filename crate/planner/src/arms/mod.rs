@@ -2,8 +2,10 @@
 //! how two links reach a place.
 mod body;
 mod link;
+mod percentile;
 mod stance;
 
 pub use body::Body;
 pub use link::{Bent, MAX_FLEXION, Reach, bend};
+pub use percentile::{STATURES, shorter};
 pub use stance::{MAX_LEAN, Stance};

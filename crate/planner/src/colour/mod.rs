@@ -8,6 +8,7 @@ mod palette;
 pub mod photo;
 mod separation;
 mod shades;
+mod skin;
 
 pub use contrast::{
     CONTRAST_LARGE, CONTRAST_TEXT, contrast, contrast_of, luminance_of, relative_luminance,
@@ -19,3 +20,4 @@ pub use separation::{
     Band, CLEAR_FROM, DARK_BELOW, STRONG_FROM, Separation, TONE_FROM, WEAK_FROM, separation,
 };
 pub use shades::{MixedSeparation, Shade, mixed_separation, shades};
+pub use skin::{SKIN_CLASSES, SKINS, typology_angle};

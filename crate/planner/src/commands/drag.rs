@@ -8,7 +8,7 @@ use super::many::{free, move_picked, turn_picked};
 use super::snap::{Snap, snap};
 use super::stack::{along, moving_all, stays};
 use super::{Act, Refused, move_by, turn_by};
-use crate::layout::{Frame, Id, Layout, Units};
+use crate::layout::{Frame, Hand, Id, Layout, Units};
 use crate::scene::{Scene, card_outline};
 use crate::shape::{Bounds, Region, frame_outline, gap_within};
 use crate::words::{Arg, length, rounded, say};
@@ -146,6 +146,15 @@ impl Drag {
             What::One(id, _) => Some(*id),
             What::Picked(_) => None,
         }
+    }
+
+    /// The hand in hand as it reaches now; none when it is something else.
+    #[must_use]
+    pub fn reaching(&self, layout: &Layout) -> Option<Hand> {
+        let id = self.one()?;
+        let mut hand = layout.hands.iter().find(|h| h.id == id)?.clone();
+        hand.target = hand.target.moved(self.by.x as i32, self.by.y as i32);
+        Some(hand)
     }
 
     /// What it rests against.

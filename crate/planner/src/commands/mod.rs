@@ -22,6 +22,7 @@ mod many;
 mod onto;
 mod over;
 mod own;
+mod people;
 mod place;
 mod rig;
 mod seats;
@@ -60,9 +61,12 @@ pub use many::{
 pub use onto::{lies_over, put_on};
 pub use over::{cloth_at, crossed, lay_over, lay_under};
 pub use own::{add_kept, kept};
+pub use people::give_hand;
 pub use place::{move_by, turn_by};
 pub use rig::{place_photographer, place_stand, places_beside};
-pub use seats::{come_from, comes_from, stand_or_sit};
+pub use seats::{
+    BEHIND, Spot, come_from, come_to, comes_from, move_seat, spot_at, spots, stand_or_sit,
+};
 pub use settings::{Wish as SettingsWish, lay_places};
 pub use snap::{Snap, snap};
 pub use stack::{moving, moving_all};

@@ -4,12 +4,17 @@ use glam::DVec2;
 use super::{Act, Refused};
 use crate::layout::{Hand, Id, Layout, MAX_ID, MAX_SEATS, Point, Seat, Turn};
 use crate::scene::seat_of;
-use crate::seats::stand_at;
+use crate::seats::{PITCH, stand_at, stands};
 use crate::shape::{CHORD_ERROR, meeting, table_outline};
 use crate::words::say;
 
 /// A place this near to another is the same, mm. Our choice.
 const SAME: f64 = 120.0;
+/// Where this much of the edge is free there is room for one more, mm: half
+/// from place to place.
+const ROOM: f64 = PITCH * 0.5;
+/// How far behind the edge a place is drawn and taken, mm. Our choice.
+pub const BEHIND: f64 = 70.0;
 /// A way to the edge is looked along so far, in table widths.
 const FAR: f64 = 3.0;
 
@@ -34,6 +39,77 @@ pub fn come_from(layout: &Layout, id: Id, clock: Turn) -> Result<Act, Refused> {
     let mut after = layout.clone();
     seat(&mut after, hand, at)?;
     Act::between(say("done-seat", &[]), layout, &after)
+}
+
+/// Lets a hand and its pair come from the place at the table's edge nearest to
+/// this one.
+///
+/// # Errors
+/// When there is no such hand, or no room for another place.
+pub fn come_to(layout: &Layout, id: Id, at: DVec2) -> Result<Act, Refused> {
+    let hand = layout.hands.iter().find(|h| h.id == id);
+    let hand = hand.ok_or_else(|| Refused::Unknown(id.0.to_string()))?;
+    let mut after = layout.clone();
+    seat(&mut after, hand, at)?;
+    Act::between(say("done-seat", &[]), layout, &after)
+}
+
+/// Moves a place along the table's edge, to where it is nearest to this one.
+///
+/// # Errors
+/// When there is no such place.
+pub fn move_seat(layout: &Layout, id: Id, to: DVec2) -> Result<Act, Refused> {
+    let mut after = layout.clone();
+    let own = after.seats.iter_mut().find(|s| s.id == id);
+    let own = own.ok_or_else(|| Refused::Unknown(id.0.to_string()))?;
+    own.at = Point::nearest(stand_at(&layout.table, to).at);
+    Act::between(say("done-seat", &[]), layout, &after)
+}
+
+/// A place at the table someone sits at or could.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Spot {
+    /// The place of the layout; none where nobody sits yet.
+    pub seat: Option<Id>,
+    /// Where on the table's edge.
+    pub at: DVec2,
+    /// Which way one looks from there.
+    pub inward: DVec2,
+}
+
+/// Every place of the layout, and where along the edge there is room for one
+/// more.
+#[must_use]
+pub fn spots(layout: &Layout) -> Vec<Spot> {
+    let table = &layout.table;
+    let taken = layout.seats.iter().map(|seat| {
+        let stand = stand_at(table, seat.at.vec());
+        Spot {
+            seat: Some(seat.id),
+            at: stand.at,
+            inward: stand.inward,
+        }
+    });
+    let mut out: Vec<Spot> = taken.collect();
+    let all = crate::seats::seats(table, PITCH);
+    for stand in stands(table, all, PITCH) {
+        if out.iter().all(|spot| spot.at.distance(stand.at) > ROOM) {
+            out.push(Spot {
+                seat: None,
+                at: stand.at,
+                inward: stand.inward,
+            });
+        }
+    }
+    out
+}
+
+/// The place a finger takes that reaches so far, mm, the nearest of them.
+#[must_use]
+pub fn spot_at(layout: &Layout, at: DVec2, reach: f64) -> Option<Spot> {
+    let away = |spot: &Spot| (spot.at - spot.inward * BEHIND).distance(at);
+    let near = spots(layout).into_iter().filter(|s| away(s) < reach);
+    near.min_by(|a, b| away(a).total_cmp(&away(b)))
 }
 
 /// The person of a hand stands up, or sits down.
@@ -160,6 +236,31 @@ mod tests {
         let mut after = layout.clone();
         act.edit.apply_checked(&mut after).expect("it fits");
         after
+    }
+
+    #[test]
+    fn room_for_one_more_is_where_nobody_sits() {
+        let empty = laid();
+        let free = spots(&empty);
+        assert_eq!(free.len(), 6, "two along each side, one at each end");
+        assert!(free.iter().all(|s| s.seat.is_none()), "nobody sits");
+        let at = free[0].at;
+        let act = come_to(&empty, Id(6), at).expect("there");
+        let mut sat = empty.clone();
+        act.edit.apply_checked(&mut sat).expect("it fits");
+        let now = spots(&sat);
+        assert_eq!(now.len(), 6, "one of them is taken: {now:?}");
+        let own = spot_at(&sat, at - now[0].inward * BEHIND, 40.0).expect("there");
+        assert_eq!(own.seat, Some(sat.seats[0].id));
+        assert!(spot_at(&sat, DVec2::new(800.0, 450.0), 40.0).is_none());
+        let act = move_seat(&sat, sat.seats[0].id, DVec2::new(500.0, 2_000.0)).expect("there");
+        act.edit.apply_checked(&mut sat).expect("it fits");
+        assert_eq!(sat.seats[0].at, Point::new(500, 900), "on the edge");
+        assert!(
+            move_seat(&sat, Id(77), DVec2::ZERO).is_err(),
+            "no such place"
+        );
+        assert!(come_to(&sat, Id(77), DVec2::ZERO).is_err(), "no such hand");
     }
 
     #[test]

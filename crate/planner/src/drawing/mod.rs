@@ -27,8 +27,8 @@ pub use held::held;
 pub use pen::Pen;
 pub use picture::{
     Cut, Keyed, SeeThrough, Shown, Trims, View, alone, carried, cut, cut_file, groups, marked,
-    sample, see_through, sheet, side, side_file, stand_span, swatch, translation, view_box,
-    waiting,
+    reaching, sample, see_through, sheet, side, side_file, stand_span, swatch, translation,
+    view_box, waiting,
 };
 pub use prop::{Ware, flame, prop};
 pub use shadow::{Ground, raised, shadows};

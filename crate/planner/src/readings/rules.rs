@@ -196,6 +196,11 @@ rules! {
     HANDS_APART: "arms apart", "hands", [40.0, 0.0], Mm, true, TradePractice, false, 5.0, "working-hands-apart", "arms_within_four_centimetres_are_said";
     /// Hands of a person too many in an exposure; the figure counts.
     HANDS_TWICE: "in two places", "hands", [1.0, 1.0], Plain, false, Physics, false, 0.5, "working-hands-twice", "one_person_in_two_places_wont_work";
+    /// How far the thumbs of a pair on one thing are turned from each other,
+    /// degrees: at a right angle each still lies beside it.
+    HANDS_THUMB: "thumb away", "hands", [90.0, NEVER], Plain, false, TradePractice, false, 2.0, "working-hands-thumb", "thumbs_turned_from_what_two_hands_hold_are_said";
+    /// People who play one sitter and do not look alike; the figure counts.
+    HANDS_SITTER: "one sitter by several", "hands", [2.0, NEVER], Plain, false, TradePractice, false, 0.5, "working-hands-sitter", "one_sitter_played_by_two_who_differ_is_said";
     /// Sitters one ring is seen on; the figure counts.
     HANDS_RING: "ring seen", "hands", [2.0, NEVER], Plain, false, TradePractice, false, 0.5, "working-hands-ring", "a_ring_on_two_sitters_is_said_and_on_one_is_not";
     /// States of things that are gone; the figure counts.

@@ -262,6 +262,7 @@ pub(super) const SENTENCES: &[(&str, &str)] = &[
     ("done-held", "{thing} in the hand"),
     ("done-empty-hand", "nothing in the hand"),
     ("done-action", "hands do something else"),
+    ("done-given", "hands given to someone else"),
     ("done-exposure", "shot in another exposure"),
     ("done-must-show", "what {thing} must show"),
     ("done-focal", "{focal} mm lens taken"),

@@ -14,6 +14,7 @@ mod frame;
 mod lens;
 mod lettering;
 mod marks;
+mod places;
 mod ring;
 mod sample;
 mod see_through;
@@ -126,6 +127,9 @@ pub fn groups(whole: &Layout, view: &View) -> Vec<Keyed> {
             if view.lit {
                 about = ring::ring(layout, view, &pen);
             }
+            if view.places {
+                about.extend(places::places(layout, view));
+            }
             if view.rig {
                 let cards = beside.iter();
                 about.extend(cards.map(|c| Keyed {
@@ -176,6 +180,12 @@ fn pen(layout: &Layout, view: &View) -> Pen {
 #[must_use]
 pub fn marked(layout: &Layout, view: &View) -> Group {
     marks::marks(&view.marks, &pen(layout, view))
+}
+
+/// One hand with its arm, as it is drawn while it is dragged.
+#[must_use]
+pub fn reaching(layout: &Layout, hand: &Hand, view: &View) -> Group {
+    arm::reaching(layout, hand, view.eye, &pen(layout, view))
 }
 
 fn named(kind: &str, id: u16) -> String {

@@ -79,6 +79,8 @@ pub struct View {
     pub tags: bool,
     /// Whether arm, stand and photographer are drawn.
     pub rig: bool,
+    /// Whether the places along the table's edge are drawn.
+    pub places: bool,
     /// Whether the light is drawn where it stands, with the ring of its hours.
     pub lit: bool,
     /// Whether grain and weave are drawn in full.
@@ -104,6 +106,7 @@ impl Default for View {
             crops: Trims::None,
             tags: true,
             rig: false,
+            places: false,
             lit: false,
             fine: false,
             paper: PAPER,

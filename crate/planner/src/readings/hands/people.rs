@@ -1,12 +1,12 @@
 //! One person: in one place at a time, with one left and one right hand, and
 //! recognised by a ring.
 use super::super::finding::{Finding, State};
-use super::super::rules::{HANDS_RING, HANDS_TWICE};
+use super::super::rules::{HANDS_RING, HANDS_SITTER, HANDS_TWICE};
 use super::super::study::Study;
 use super::{letter, remedy};
 use crate::layout::{Exposure, Hand, Id, Layout, Person};
 use crate::scene::{exposure_number, seat_of};
-use crate::words::{Arg, say};
+use crate::words::{Arg, listed, say};
 
 pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     let layout = study.layout();
@@ -16,6 +16,9 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
             out.extend(twice(study, person, exposure, settled));
         }
         out.extend(ring(study, person, settled));
+    }
+    for seat in &layout.seats {
+        out.extend(sitter(study, seat.id, settled));
     }
     out
 }
@@ -95,6 +98,59 @@ fn ringed(layout: &Layout, person: &Person) -> usize {
     crate::order::sort(&mut seats, Id::cmp);
     seats.dedup();
     seats.len()
+}
+
+/// The hands that come from a place, and the people they are of, in the order
+/// of the hands.
+fn from_place(layout: &Layout, seat: Id) -> (Vec<&Hand>, Vec<&Person>) {
+    let own = |h: &&Hand| seat_of(layout, h).is_some_and(|s| s.id == seat);
+    let hands: Vec<&Hand> = layout.hands.iter().filter(own).collect();
+    let mut people: Vec<&Person> = Vec::new();
+    for hand in &hands {
+        let person = layout.people.iter().find(|p| p.id == hand.person);
+        people.extend(person.filter(|p| people.iter().all(|o| o.id != p.id)));
+    }
+    (hands, people)
+}
+
+/// Whether two people look like one to those who see their hands.
+fn alike(a: &Person, b: &Person) -> bool {
+    (a.skin, a.sleeve, a.ring, a.nails) == (b.skin, b.sleeve, b.ring, b.nails)
+}
+
+/// How many people play a sitter and do not look alike.
+fn playing(layout: &Layout, seat: Id) -> usize {
+    let (_, people) = from_place(layout, seat);
+    let differ = people.iter().any(|p| !alike(p, people[0]));
+    if differ { people.len() } else { 0 }
+}
+
+/// One sitter played by people whose hands do not look like one person's.
+fn sitter(study: &Study<'_>, seat: Id, settled: bool) -> Option<Finding> {
+    let layout = study.layout();
+    let count = playing(layout, seat) as f64;
+    if count < HANDS_SITTER.edges[0] {
+        return None;
+    }
+    let (hands, people) = from_place(layout, seat);
+    let about: Vec<Id> = hands.iter().map(|h| h.id).collect();
+    let key = format!("hands:{}:sitter", seat.0);
+    let state = (State::LookAgain, 2);
+    let mut f = Finding::by(&HANDS_SITTER, key, state, count, about.clone());
+    f.sentence = study.sentence(|| {
+        let letters: Vec<String> = people.iter().map(|p| letter(layout, p.id)).collect();
+        say("hands-sitter", &[("people", Arg::Text(listed(&letters)))])
+    });
+    f.working = study.tell(|| vec![say("working-hands-sitter", &[])]);
+    if settled {
+        let first = people.first()?.id;
+        f.remedy = remedy::one_sitter(study, &about, first, &|then| {
+            let twice = |e: &Exposure| !too_many(then, first, e.id).is_empty();
+            let left = playing(then, seat) as f64;
+            (left == 0.0 && !then.exposures.iter().any(twice)).then_some(left)
+        });
+    }
+    Some(f)
 }
 
 /// Someone who plays several sitters with the same ring on.

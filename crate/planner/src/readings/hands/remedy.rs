@@ -8,7 +8,7 @@ use super::body::{self, Judge};
 use super::letter;
 use crate::edit::Edit;
 use crate::layout::{
-    Exposure, ExposureKind, Hand, Id, Layout, MAX_EXPOSURES, MAX_ID, Point, Seat, Side,
+    Exposure, ExposureKind, Hand, Id, Layout, MAX_EXPOSURES, MAX_ID, Palm, Point, Seat, Side,
 };
 use crate::scene::{joints, seat_of};
 use crate::seats::stand_at;
@@ -187,6 +187,71 @@ pub(super) fn uncrossed(
             after,
             edit: Edit::between(layout, &attempt.after),
         })
+    })
+}
+
+/// A pair that holds a thing with its thumbs towards each other: left and right
+/// changed, or both palms turned over.
+pub(super) fn thumbs(
+    study: &Study<'_>,
+    a: &Hand,
+    b: &Hand,
+    figure: &dyn Fn(&Layout) -> Option<f64>,
+) -> Option<Remedy> {
+    let layout = study.layout();
+    let change = |id: &str, change: fn(&mut Hand)| {
+        let mut after = layout.clone();
+        let own = |h: &&mut Hand| h.id == a.id || h.id == b.id;
+        after.hands.iter_mut().filter(own).for_each(change);
+        let act = say(id, &[("flag", Arg::Text(study.name(a.id)))]);
+        Try { act, after }
+    };
+    let tries = [
+        change("act-palms", |h| {
+            h.palm = match h.palm {
+                Palm::Down => Palm::Up,
+                Palm::Up => Palm::Down,
+            }
+        }),
+        change("act-hands-sides", |h| {
+            h.side = match h.side {
+                Side::Left => Side::Right,
+                Side::Right => Side::Left,
+            }
+        }),
+    ];
+    tries.into_iter().find_map(|attempt| {
+        let after = figure(&attempt.after).filter(|_| no_worse(layout, &attempt.after))?;
+        Some(Remedy {
+            act: attempt.act,
+            predicted: say("predicted-thumbs", &[]),
+            after,
+            edit: Edit::between(layout, &attempt.after),
+        })
+    })
+}
+
+/// All hands from a place given to the person who plays it first.
+pub(super) fn one_sitter(
+    study: &Study<'_>,
+    hands: &[Id],
+    person: Id,
+    figure: &dyn Fn(&Layout) -> Option<f64>,
+) -> Option<Remedy> {
+    let layout = study.layout();
+    let mut after = layout.clone();
+    for hand in after.hands.iter_mut().filter(|h| hands.contains(&h.id)) {
+        let seat = seat_of(layout, hand).map(|s| s.id);
+        hand.person = person;
+        hand.seat = seat;
+    }
+    let figure = figure(&after).filter(|_| no_worse(layout, &after))?;
+    let person = Arg::Text(letter(layout, person));
+    Some(Remedy {
+        act: say("act-one-sitter", &[("person", person)]),
+        predicted: say("predicted-one-sitter", &[]),
+        after: figure,
+        edit: Edit::between(layout, &after),
     })
 }
 

@@ -12,7 +12,7 @@ fn laid(hands: &[&str]) -> Layout {
         .map(|(n, hand)| format!(r#"{{"id":{},"entry":[0,0],{hand}}}"#, 20 + n))
         .collect();
     let text = format!(
-        r#"{{"format":"overspread-layout","version":0,"id":"0000000000000001","next_id":40,
+        r#"{{"format":"overspread-layout","version":0,"id":"0000000000000001","next_id":90,
         "table":{{"width":1600,"depth":900}},"frame":{{"at":[800,450],"width":1300}},
         "seats":[{{"id":1,"at":[800,900]}},{{"id":2,"at":[800,0]}},{{"id":3,"at":[300,900]}}],
         "people":[{{"id":4,"seat":1}},{{"id":5,"seat":2}}],
@@ -230,4 +230,139 @@ fn hands_without_a_place_are_waited_for() {
     assert!(super::waits(&Study::new(&layout)).is_none(), "A sits");
     layout.people[0].seat = None;
     assert!(super::waits(&Study::new(&layout)).is_some(), "where?");
+}
+
+/// A pair on a platter between its hands.
+fn lifted(more: &str) -> Layout {
+    let hand = |side: &str, x: i32, pair: i32| {
+        format!(
+            r#""person":4,"exposure":6,"action":"lift","side":"{side}","pair":{pair},"target":[{x},560]{more}"#
+        )
+    };
+    let bare = laid(&[&hand("left", 700, 21), &hand("right", 900, 20)]);
+    let text = bare.to_json().replacen(
+        "\"items\": []",
+        r#""items":[{"id":60,"number":1,"prop":"platter","at":[800,560],"size":{"shape":"disc","diameter":200}}]"#,
+        1,
+    );
+    let mut layout = open(&text).expect("a platter");
+    for hand in &mut layout.hands {
+        hand.holds = Some(crate::layout::Id(60));
+    }
+    layout
+}
+
+#[test]
+fn thumbs_turned_from_what_two_hands_hold_are_said() {
+    assert!(about(&lifted(""), ":thumb").is_none(), "inwards");
+    let up = lifted(r#","palm":"up""#);
+    let f = about(&up, ":thumb").expect("palms up they point out");
+    assert!(f.figure >= 90.0, "{}", f.figure);
+    let after = cured(&up, ":thumb");
+    assert_eq!(after.hands[0].palm, crate::layout::Palm::Down);
+    // On either side of a right angle.
+    for (degrees, said) in [(89.9, false), (90.1, true)] {
+        let [mut a, mut b]: [super::Limb<'_>; 2] = super::limbs(&up)
+            .try_into()
+            .unwrap_or_else(|_| panic!("two arms"));
+        let way = (b.arm.tip - a.arm.tip).normalize();
+        let turn = glam::DVec2::from_angle(f64::to_radians(degrees));
+        (a.arm.thumb, b.arm.thumb) = (turn.rotate(way), turn.rotate(-way));
+        assert_eq!(super::two::away(&a, &b).is_some(), said, "{degrees}");
+    }
+    let mut other = up;
+    other.hands[1].holds = None;
+    assert!(about(&other, ":thumb").is_none(), "not one thing");
+}
+
+#[test]
+fn one_sitter_played_by_two_who_differ_is_said() {
+    let mut two = laid(&[
+        r#""person":4,"exposure":6,"side":"right","target":[900,600]"#,
+        r#""person":5,"seat":1,"exposure":7,"side":"right","target":[700,600]"#,
+    ]);
+    assert!(about(&two, ":sitter").is_none(), "they look alike");
+    two.people[1].sleeve.length = crate::layout::SleeveLength::Bare;
+    let f = about(&two, ":sitter").expect("said");
+    assert!(f.sentence.starts_with("A and B play"), "{}", f.sentence);
+    let after = cured(&two, ":sitter");
+    assert_eq!(after.hands[1].person, crate::layout::Id(4), "A plays both");
+    two.people[1] = crate::layout::Person {
+        id: two.people[1].id,
+        ..two.people[0].clone()
+    };
+    two.people[1].ring = Some(crate::layout::Side::Left);
+    assert!(about(&two, ":sitter").is_some(), "a ring");
+    two.hands[1].seat = None;
+    two.people[1].seat = Some(crate::layout::Id(2));
+    assert!(about(&two, ":sitter").is_none(), "two sitters");
+}
+
+/// By anatomy: from above, a right hand palm down has its thumb on its
+/// sitter's left, and a left hand, or a palm turned up, the other way.
+#[test]
+fn thumbs_lie_where_anatomy_puts_them_all_round_the_table() {
+    for shape in ["rect", "round"] {
+        for (x, y) in [
+            (800, 900),
+            (800, 0),
+            (0, 450),
+            (1600, 450),
+            (1300, 900),
+            (200, 0),
+        ] {
+            for side in ["left", "right"] {
+                for palm in ["down", "up"] {
+                    let mut layout = one(&format!(
+                        r#""side":"{side}","palm":"{palm}","target":[800,450]"#
+                    ));
+                    let text = layout.to_json();
+                    let text =
+                        text.replacen("\"shape\": \"rect\"", &format!("\"shape\": \"{shape}\""), 1);
+                    layout = open(&text).expect("a table");
+                    layout.seats[0].at = crate::layout::Point::new(x, y);
+                    let stand = crate::seats::stand_at(&layout.table, layout.seats[0].at.vec());
+                    let centre = layout.table.centre().vec();
+                    // Straight ahead of the sitter, so that the hand points in.
+                    let to = stand.at + (centre - stand.at).normalize() * 380.0;
+                    layout.hands[0].target = crate::layout::Point::nearest(to);
+                    let arm = crate::scene::arm(&layout, &layout.hands[0]);
+                    let left = -arm.fingers.perp();
+                    let expected = (side == "right") == (palm == "down");
+                    assert_eq!(
+                        arm.thumb.dot(left) > 0.9,
+                        expected,
+                        "{shape} ({x}, {y}) {side} {palm}: thumb {} fingers {}",
+                        arm.thumb,
+                        arm.fingers
+                    );
+                    let ahead = arm.fingers.dot(stand.inward);
+                    assert!(ahead > 0.0, "the hand points into the table: {ahead}");
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn thirty_hands_give_clear_findings_and_lose_nothing() {
+    let hands: Vec<String> = (0..30)
+        .map(|n| {
+            let (x, y) = (200 + 40 * n, 100 + 20 * n);
+            format!(r#""person":4,"exposure":6,"side":"left","target":[{x},{y}]"#)
+        })
+        .collect();
+    let layout = laid(&hands.iter().map(String::as_str).collect::<Vec<_>>());
+    let found = read(&Study::new(&layout), true);
+    assert!(found.iter().any(|f| f.key.ends_with(":twice")), "too many");
+    assert!(
+        found
+            .iter()
+            .all(|f| f.figure.is_finite() && !f.sentence.is_empty())
+    );
+    assert_eq!(
+        open(&layout.to_json()).expect("sound"),
+        layout,
+        "nothing lost"
+    );
 }

@@ -2,12 +2,15 @@
 use glam::DVec2;
 
 use super::super::finding::{Finding, Mark, State};
-use super::super::rules::{HANDS_APART, HANDS_CROSS, HANDS_MIRROR};
+use super::super::rules::{HANDS_APART, HANDS_CROSS, HANDS_MIRROR, HANDS_THUMB};
 use super::super::study::Study;
 use super::{Limb, called, remedy};
 use crate::layout::{Id, Layout};
 use crate::shape::{Region, gap_within, meeting};
 use crate::words::{Arg, length, say};
+
+/// How long a thumb is marked, mm.
+const THUMB: f64 = 90.0;
 
 pub(super) fn read(study: &Study<'_>, limbs: &[Limb<'_>], settled: bool) -> Vec<Finding> {
     let mut out = Vec::new();
@@ -18,6 +21,7 @@ pub(super) fn read(study: &Study<'_>, limbs: &[Limb<'_>], settled: bool) -> Vec<
                 out.extend(crossing(study, a, b, settled));
             }
             if pair {
+                out.extend(thumbs(study, a, b, settled));
                 out.extend(mirrored(study, a, b));
             } else {
                 out.extend(near(study, a, b));
@@ -71,6 +75,45 @@ fn told(study: &Study<'_>, a: &Limb<'_>, b: &Limb<'_>, id: &str, figure: &str) -
         ("figure", Arg::Text(figure.into())),
     ];
     say(id, &args)
+}
+
+/// How far the thumb of a hand is turned from the other of its pair, degrees.
+fn turned_away(a: &Limb<'_>, b: &Limb<'_>) -> f64 {
+    let way = (b.arm.tip - a.arm.tip).normalize_or(a.arm.thumb);
+    libm::acos(a.arm.thumb.dot(way).clamp(-1.0, 1.0)).to_degrees()
+}
+
+/// A pair on one thing with both thumbs turned from it: left and right are the
+/// wrong way about, or the palms are.
+pub(super) fn away(a: &Limb<'_>, b: &Limb<'_>) -> Option<f64> {
+    let both = a.hand.holds.is_some() && a.hand.holds == b.hand.holds;
+    let figure = turned_away(a, b).min(turned_away(b, a));
+    (both && figure >= HANDS_THUMB.edges[0]).then_some(figure)
+}
+
+fn thumbs(study: &Study<'_>, a: &Limb<'_>, b: &Limb<'_>, settled: bool) -> Option<Finding> {
+    let figure = away(a, b)?;
+    let key = format!("hands:{}:{}:thumb", a.hand.id.0, b.hand.id.0);
+    let about = vec![a.hand.id, b.hand.id];
+    let mut f = Finding::by(&HANDS_THUMB, key, (State::LookAgain, 2), figure, about);
+    f.marks = [a, b]
+        .map(|limb| Mark::Arrow {
+            from: limb.arm.wrist,
+            to: limb.arm.wrist + limb.arm.thumb * THUMB,
+        })
+        .to_vec();
+    f.sentence = study.sentence(|| told(study, a, b, "hands-thumb", ""));
+    f.working = study.tell(|| vec![say("working-hands-thumb", &[])]);
+    if settled {
+        f.remedy = remedy::thumbs(study, a.hand, b.hand, &|layout| {
+            let limbs = super::limbs(layout);
+            let of = |id: Id| limbs.iter().find(|l| l.hand.id == id);
+            let (a, b) = of(a.hand.id).zip(of(b.hand.id))?;
+            let after = turned_away(a, b).min(turned_away(b, a));
+            away(a, b).is_none().then_some(after)
+        });
+    }
+    Some(f)
 }
 
 /// A pair whose arms are each other's image about the middle between them.
