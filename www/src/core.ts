@@ -84,7 +84,7 @@ export interface Person {
   id: Id;
   skin: string;
   sleeve: { colour: string; length: "bare" | "rolled" | "long" };
-  stature?: number;
+  stature?: number | null;
   handed?: "left" | "right";
   nails?: string | null;
   ring?: "left" | "right" | null;

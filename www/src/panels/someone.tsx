@@ -45,7 +45,7 @@ const STATURES = [
 /** How tall, by the survey or by the centimetre, and how that compares. */
 function Stature({ person }: { person: Person }): JSX.Element {
   const core = session.core();
-  const tall = person.stature;
+  const tall = person.stature ?? undefined;
   const by = length(10);
   const [women = 0, men = 0] = core.shorter(tall ?? core.usual_stature());
   const known = [...core.statures()];
@@ -57,7 +57,7 @@ function Stature({ person }: { person: Person }): JSX.Element {
           value={String(tall === undefined ? 0 : known.includes(tall) ? tall : -1)}
           onChange={(event) => {
             const stature = Number(event.currentTarget.value);
-            act.person(person, { stature: stature > 0 ? stature : undefined });
+            act.person(person, { stature: stature > 0 ? stature : null });
           }}
         >
           <option value="0">{say.statureUsual}</option>
