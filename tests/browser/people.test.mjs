@@ -64,17 +64,9 @@ for (const [name, options] of [
 
 test("an arm follows its fingertips, and back again", async () => {
   const { page, context, faults } = await hands(desk);
-  const [x, y] = await page.locator('.picture [data-key="hand-33"]').evaluate((g) => {
-    // The fingertips are what of an arm lies nearest to the middle of the picture.
-    const path = [...g.querySelectorAll("path")];
-    const frame = document.querySelector(".picture").getBoundingClientRect();
-    const boxes = path.map((one) => one.getBoundingClientRect()).filter((b) => b.width > 0);
-    const away = (b) =>
-      Math.hypot(b.x + b.width / 2 - frame.x - frame.width / 2, b.y + b.height / 2 - frame.y - frame.height / 2);
-    const best = boxes.sort((a, b) => a.width * a.height - b.width * b.height || away(a) - away(b));
-    const box = best.find((b) => b.width > 12 && b.height > 12);
-    return [box.x + box.width / 2, box.y + box.height / 2];
-  });
+  // The outline of what is chosen is that of the hand, which a finger takes.
+  const box = await page.locator(".picture path.chosen").first().boundingBox();
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
   const before = await drawn(page, "hand-33");
   await page.mouse.move(x, y);
   await page.mouse.down();

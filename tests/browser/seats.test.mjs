@@ -33,6 +33,7 @@ for (const [name, options] of [
     assert.notEqual(await drawn(), arm, "the arm comes from there");
     await strip.getByRole("button", { name: "Let them stand" }).click();
     await strip.getByRole("button", { name: "Let them sit" }).waitFor();
+    await strip.locator("summary").click();
     await strip.getByRole("button", { name: /taller$/ }).click();
     await strip.getByRole("group", { name: "Ring" }).getByRole("button", { name: "left hand" }).click();
     await strip.getByLabel("Agreed in writing to be photographed").check();

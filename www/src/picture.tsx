@@ -166,6 +166,8 @@ export function Picture(): JSX.Element {
     const stopKeys = keys(element, view, abandon);
     const watch = new ResizeObserver(size);
     watch.observe(element.parentElement ?? element);
+    // What stands beside it on a desk may take of its height.
+    watch.observe(element);
     let last = "";
     const stop = effect(() => {
       const { frame: seen, linens, rig, table } = state.layout.value ?? {};

@@ -23,15 +23,16 @@ const KILO: usize = 1000;
 /// did not reach and reading in slices, 38 arms from a shoulder, seats, what hands
 /// and exposures contradict, clashes and the order of shooting, 8 exposures changed one by one and the table
 /// as it stands in each, 20 how long food holds, the order that keeps it so, solo
-/// steps and the running order. The goal is 220, and until
+/// steps and the running order, and 12 on top what hands do and hold, whose they
+/// are, places tapped and arms that follow. The goal is 220, and until
 /// it is met this holds what there is from growing. The same for the two below.
-const WASM: usize = 710 * KILO;
+const WASM: usize = 722 * KILO;
 /// All a first visit fetches, compressed: the page and what the service worker
 /// keeps, so that the second visit needs no network. Icons for a home screen
 /// are fetched only when the page is put there.
-const FIRST_VISIT: usize = 798 * KILO; // goal: 300
+const FIRST_VISIT: usize = 810 * KILO; // goal: 300
 /// The page in one file, as it lies on a disk.
-const SINGLE_FILE: usize = 1_160 * KILO; // goal: 600
+const SINGLE_FILE: usize = 1_178 * KILO; // goal: 600
 
 /// Holds what was built last to the budgets.
 ///
