@@ -127,6 +127,25 @@ fn live_step_of_supper(criterion: &mut Criterion) {
     });
 }
 
+/// The same while a fingertip is dragged: the arm, what its exposure adds and
+/// what that clashes with are made anew.
+fn live_step_of_a_fingertip(criterion: &mut Criterion) {
+    let layout = harbour_supper();
+    let study = Study::new(&layout);
+    black_box(report(&study, false));
+    let kept = study.keep();
+    let mut moved = layout.clone();
+    moved
+        .hands
+        .first_mut()
+        .expect("the supper has hands")
+        .target
+        .x += 10;
+    criterion.bench_function("live step of a fingertip", |bencher| {
+        bencher.iter(|| live(&Study::after(black_box(&moved), &kept)));
+    });
+}
+
 /// All there is to say of the demonstration table and its four crops, remedies
 /// included: shadows, stops and glare among it.
 fn settled_supper(criterion: &mut Criterion) {
@@ -209,6 +228,7 @@ criterion_group!(
     colour_differences,
     live_step,
     live_step_of_supper,
+    live_step_of_a_fingertip,
     settled,
     settled_supper,
     shadow_costs,
