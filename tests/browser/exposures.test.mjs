@@ -109,3 +109,25 @@ test("exposures are added, timed, put in order and taken out", async () => {
   assertClean(faults);
   await context.close();
 });
+
+test("what each exposure adds is shown by line and number, and for one alone", async () => {
+  const { context, faults, page, steps } = await hands(desk);
+  const marks = page.locator('.picture [data-key="marks"]');
+  const show = page.getByRole("group", { name: "Show", exact: true });
+  const dashes = () =>
+    marks.locator("path").evaluateAll((all) => {
+      const each = all.map((path) => path.getAttribute("stroke-dasharray") ?? "");
+      return new Set(each.filter((dash) => dash !== "")).size;
+    });
+  await show.getByRole("button", { name: "what each exposure adds" }).click();
+  for (const number of ["1", "2", "3"]) await marks.getByText(number, { exact: true }).first().waitFor();
+  assert.ok((await dashes()) >= 4, "three arms and their shadows, each in a line of its own");
+  await steps.getByRole("button", { name: "2", exact: true }).click();
+  await marks.getByText("1", { exact: true }).first().waitFor({ state: "detached" });
+  await marks.getByText("2", { exact: true }).first().waitFor();
+  await assertAccessible(page);
+  await show.getByRole("button", { name: "nothing" }).click();
+  await marks.getByText("2", { exact: true }).first().waitFor({ state: "detached" });
+  assertClean(faults);
+  await context.close();
+});

@@ -42,12 +42,20 @@ export function begin(own: Page): void {
   });
 }
 
+/** What may be shown all at once in a place. */
+const SHOWN_AT: Partial<Record<state.Place, readonly state.Shown[]>> = {
+  camera: ["light", "glare"],
+  hands: ["exposures"],
+};
+
 /** What is looked at now. */
 function view(): View {
   const noHands = state.early.value;
   const { firstFinding, openFinding, place, shown } = state;
-  const whole = place.value === "camera" && shown.value !== "" ? `show:${shown.value}` : "";
-  const key = noHands ? firstFinding.value?.key : (openFinding.value ?? whole);
+  const whole = SHOWN_AT[place.value]?.includes(shown.value) === true ? `show:${shown.value}` : "";
+  // At the hands one exposure may be worked on alone.
+  const alone = place.value === "hands" && state.workedIn.value > 0 && whole !== "";
+  const key = noHands ? firstFinding.value?.key : (openFinding.value ?? (alone ? `${whole}${state.workedIn.value}` : whole));
   const [crop, lens] = [state.crop.value ?? 0, state.through.value];
   return { noHands, crop, key: key ?? "", crops: state.crops.value, lens };
 }

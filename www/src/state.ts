@@ -63,8 +63,8 @@ export const seen = computed(() =>
 /** Whether it is to be seen through the lens rather than from above, and is. */
 export const lens = signal(false);
 export const through = computed(() => lens.value && stage.value === "work");
-/** The reading whose marks are all shown where light and camera are set; none for "". */
-export type Shown = "" | "glare" | "light";
+/** What is shown all at once: a reading where light and camera are set, what each exposure adds at the hands; nothing for "". */
+export type Shown = "" | "glare" | "light" | "exposures";
 export const shown = signal<Shown>("");
 export const newer = signal<(() => void) | undefined>(undefined);
 /** Whether the picture is enlarged or moved from where it is at rest. */

@@ -40,6 +40,8 @@ pub struct Planner {
     report: Option<Report>,
     /// What was made for it, to go on from after the next edit.
     kept: Option<Kept>,
+    /// Whether what exposures add is marked: of all, or of one of them.
+    regions: Option<Option<Id>>,
     /// What is being read.
     settling: Option<Settling>,
     drag: Option<Drag>,
@@ -65,6 +67,7 @@ impl Planner {
             scene,
             report: None,
             kept: None,
+            regions: None,
             settling: None,
             drag: None,
             carry: None,

@@ -6,6 +6,9 @@ use planner::readings::Mark;
 
 /// Ends a label; the core strips control characters from all text it takes in.
 const END: char = '\u{1f}';
+/// From here on the kind tells which exposure adds it, and whether by its
+/// shadow.
+const ADDED: f64 = 20.0;
 
 /// Kind, how many points, then x and y of each, mark after mark.
 pub(crate) fn numbers(marks: &[Mark]) -> Vec<f64> {
@@ -22,6 +25,15 @@ pub(crate) fn numbers(marks: &[Mark]) -> Vec<f64> {
             Mark::Group { outline } => (7.0, outline),
             Mark::Area { outline, .. } => (8.0, outline),
             Mark::Glare { outline } => (12.0, outline),
+            Mark::Added {
+                outline,
+                exposure,
+                shadow,
+                ..
+            } => (
+                ADDED + 2.0 * f64::from(*exposure) + f64::from(u8::from(*shadow)),
+                outline,
+            ),
             Mark::StopLine { line, .. } => (10.0, line),
             Mark::Tip { from, to } => (11.0, &[*from, *to]),
             Mark::Swatch { at, side, tone, .. } => {
@@ -44,6 +56,7 @@ pub(crate) fn words(marks: &[Mark]) -> String {
         | Mark::Area { label, .. }
         | Mark::Swatch { label, .. }
         | Mark::StopLine { label, .. }
+        | Mark::Added { label, .. }
         | Mark::Label { text: label, .. } = mark
         {
             text.push_str(label);
@@ -94,6 +107,15 @@ pub(crate) fn read(mut row: &[f64], words: &str) -> Vec<Mark> {
                 label: label(),
             },
             (12, _) => Mark::Glare { outline: points },
+            (code, _) if f64::from(code) >= ADDED => {
+                let code = code - ADDED as u8;
+                Mark::Added {
+                    outline: points,
+                    exposure: code / 2,
+                    shadow: code % 2 == 1,
+                    label: label(),
+                }
+            }
             (10, _) => Mark::StopLine {
                 line: points,
                 label: label(),
@@ -156,6 +178,18 @@ mod tests {
             },
             Mark::Glare {
                 outline: vec![a, c, b],
+            },
+            Mark::Added {
+                outline: vec![a, b, c],
+                exposure: 0,
+                shadow: false,
+                label: "1".into(),
+            },
+            Mark::Added {
+                outline: vec![c, b, a],
+                exposure: 59,
+                shadow: true,
+                label: String::new(),
             },
             Mark::Gap {
                 from: b,

@@ -3,8 +3,10 @@
 use planner::commands::{move_by, move_picked, turn_by, turn_picked};
 use planner::drawing::Trims;
 use planner::layout::{Id, Layout};
+use planner::optics::View;
 use planner::readings::{
-    Finding, Kept, Live as Figures, Mark, Report, Scores, Settling, Study, flat_marks, live, shifts,
+    Finding, Kept, Live as Figures, Mark, Report, Scores, Settling, Study, flat_marks, live,
+    region_marks, shifts,
 };
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
@@ -29,6 +31,23 @@ struct Live<'a> {
     changes: Vec<Change<'a>>,
 }
 
+/// What asks for what each exposure adds, all of them or the one whose id
+/// follows, with where they clash.
+const REGIONS: &str = "show:exposures";
+
+impl Planner {
+    /// What the exposures asked for add to a layout, as it lies in the picture.
+    fn added(&self, layout: &Layout) -> Vec<Mark> {
+        let view = if self.through {
+            View::of(layout)
+        } else {
+            View::Above
+        };
+        self.regions
+            .map_or_else(Vec::new, |only| region_marks(layout, view, only))
+    }
+}
+
 /// A layout without its hands: the table before anyone reaches in.
 fn bare(layout: &Layout) -> Layout {
     let mut table = layout.clone();
@@ -45,7 +64,10 @@ fn marks_of(
     crops: Trims,
     marks: impl Fn(&Finding) -> Vec<Mark>,
 ) -> Vec<Mark> {
-    if let Some(reading) = key.strip_prefix("show:") {
+    if key.starts_with(REGIONS) {
+        let clash = report.findings.iter().filter(|f| f.key.ends_with(":clash"));
+        clash.flat_map(&marks).collect()
+    } else if let Some(reading) = key.strip_prefix("show:") {
         let asked = report.findings.iter().filter(|f| f.reading == reading);
         asked.flat_map(&marks).collect()
     } else if key.is_empty() {
@@ -129,10 +151,13 @@ impl Planner {
     /// and its name, or of the pressing ones for none, for [`Planner::marks_numbers`]; crops as [`Planner::view`] takes them.
     pub fn pick_marks(&mut self, key: &str, crops: i32) {
         self.view.crops = trims(crops);
+        self.regions = key.strip_prefix(REGIONS).map(|of| of.parse().ok().map(Id));
         let report = self.report.as_ref();
         let marks = |f: &Finding| drawn(self.now(), &f.about, &f.marks, self.through);
         let picked = report.map(|report| marks_of(report, key, self.view.crops, marks));
-        self.view.marks = picked.unwrap_or_default();
+        let mut picked = picked.unwrap_or_default();
+        picked.extend(self.added(self.now()));
+        self.view.marks = picked;
     }
 
     /// The marks picked last, as [`Planner::show_marks`] takes them.
@@ -188,7 +213,9 @@ impl Planner {
             .iter()
             .filter(|f| changed(&f.key) && beside(&f.key, crops));
         let marks = shown.flat_map(|f| drawn(&after, &f.about, &f.marks, self.through));
-        self.view.marks = marks.collect();
+        let mut marks: Vec<Mark> = marks.collect();
+        marks.extend(self.added(&after));
+        self.view.marks = marks;
         // What is over keeps its last sentence.
         let said = |key: &str| {
             let told = now.findings.iter().find(|f| f.key == key);

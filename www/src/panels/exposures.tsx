@@ -6,7 +6,7 @@ import * as say from "#words";
 
 import { act } from "../acts";
 import type { Exposure, How, Id, Item, Layout } from "../core";
-import { Stepper } from "../parts/controls";
+import { Choice, Stepper } from "../parts/controls";
 import * as session from "../session";
 import * as state from "../state";
 import { Moves } from "./thing";
@@ -210,6 +210,22 @@ function Shot({ shot, layout }: { shot: Exposure; layout: Layout }): JSX.Element
   );
 }
 
+/** Whether the picture shows what each adds. */
+const Show = (): JSX.Element => (
+  <Choice
+    name={say.show}
+    options={[
+      ["", say.showNothing],
+      ["exposures", say.showExposures],
+    ]}
+    value={state.shown.value === "exposures" ? "exposures" : ""}
+    choose={(what) => {
+      state.openFinding.value = undefined;
+      state.shown.value = what;
+    }}
+  />
+);
+
 /** All exposures, and the one that is shown. */
 export function Shots({ layout }: { layout: Layout }): JSX.Element {
   const all = layout.exposures ?? [];
@@ -218,6 +234,7 @@ export function Shots({ layout }: { layout: Layout }): JSX.Element {
     <>
       {all.length === 0 ? null : <Steps all={all} />}
       {shot === undefined ? <Add /> : <Shot key={shot.id} shot={shot} layout={layout} />}
+      {all.some(({ kind }) => kind === "hands") ? <Show /> : null}
     </>
   );
 }

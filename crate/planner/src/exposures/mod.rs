@@ -3,6 +3,7 @@
 mod fewest;
 mod needs;
 mod order;
+mod penumbra;
 mod rank;
 mod regions;
 mod running;
@@ -15,7 +16,8 @@ pub use needs::{Food, Founded, foods, hold_of};
 pub use order::{
     CARRYING, Change, NoOrder, SWAPPING, Taken, WALKING, change, in_order, shooting_order,
 };
-pub use regions::{Added, Clash, Meeting, added, clashes};
+pub use penumbra::soft_edge;
+pub use regions::{Added, Clash, Meeting, added, added_seen, clashes};
 pub use running::{OnSet, Running, Shot, running};
 pub use solo::{Solo, Walk, solo};
 pub(crate) use states::changes;

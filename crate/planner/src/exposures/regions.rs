@@ -2,25 +2,20 @@
 //! want the same place.
 //!
 //! An exposure adds its arms, what they hold, what is taken away, moved or
-//! changed, all as the lens sees them, and the shadow of its arms on the table:
-//! each convex plate of an arm at its height is thrown onto the table from the
-//! corners of the source, and the hull of all these is every place that loses
-//! light to it, the penumbra. Wide on purpose: real hands never land on the
+//! changed, all as the lens sees them, and every place of the table that loses
+//! light to its arms and to what they hold, or that gets it back where a thing
+//! is gone: the penumbra (`penumbra.rs`). Wide on purpose: real hands never land on the
 //! line.
 use glam::DVec2;
 
+use super::penumbra::{farthest, thrown};
 use super::states::state_of;
-use crate::layout::{As, Exposure, ExposureKind, Hand, Id, Layout, LightShape};
+use crate::layout::{As, Exposure, ExposureKind, Hand, Id, Item, Layout, State};
 use crate::light::Source;
 use crate::optics::View;
 use crate::scene::{Arm, Lit, arm, held_at, lifted, rise, seen_outline, silhouette, vessel_of};
 use crate::shape::{Region, frame_outline, hull, intersection, union};
 
-/// Corners of a round source. Our choice; the hull stays within 1% of the disc.
-const ROUND: usize = 24;
-/// A source this little above an arm throws its shadow without end; it is cut
-/// at so many frame diagonals.
-const FAR: f64 = 1.0;
 /// A loss of light under this is not worth parting, share. Our choice: a
 /// seventh of a stop.
 const SEEN: f64 = 0.10;
@@ -72,10 +67,18 @@ impl Clash {
     }
 }
 
-/// What every exposure with hands adds, within the frame, in list order.
+/// What every exposure with hands adds, as the lens sees it, within the frame,
+/// in list order.
 #[must_use]
 pub fn added(layout: &Layout) -> Vec<Added> {
-    let (view, source) = (View::of(layout), Source::of(layout));
+    added_seen(layout, View::of(layout))
+}
+
+/// The same as it is seen from elsewhere: from above, to be drawn so.
+#[must_use]
+pub fn added_seen(layout: &Layout, view: View) -> Vec<Added> {
+    let source = Source::of(layout);
+    let most = farthest(&layout.frame);
     let frame = Region::from_polygon(&frame_outline(&layout.frame)).unwrap_or_default();
     let with_hands = |e: &&Exposure| e.kind == ExposureKind::Hands;
     let each = layout.exposures.iter().filter(with_hands).map(|exposure| {
@@ -91,16 +94,19 @@ pub fn added(layout: &Layout) -> Vec<Added> {
             let held = held(layout, hand, &arm);
             solid.extend(held.as_ref().map(|held| lifted(held, view, height)));
             for plate in arm.plates().iter().chain(held.as_ref()) {
-                shadow.push(thrown(&source, &hull(plate), height, layout));
+                shadow.push(thrown(&source, &hull(plate), height, most));
             }
         }
-        for state in &exposure.states {
-            solid.extend(unlike(
-                layout,
-                state.item,
-                state.at.map(|at| at.vec()),
-                view,
-            ));
+        for state in exposure.states.iter().filter(|s| s.is != As::Set) {
+            for item in unlike(layout, state) {
+                let inside = vessel_of(layout, &item).is_some();
+                let rise = rise(layout, &item);
+                solid.push(seen_outline(&item, rise, inside, view));
+                // Food that is changed throws the shadow it threw.
+                if state.is != As::Changed {
+                    shadow.push(thrown(&source, &hull(&silhouette(&item)), rise.top, most));
+                }
+            }
         }
         Added {
             exposure: exposure.id,
@@ -127,54 +133,32 @@ fn held(layout: &Layout, hand: &Hand, arm: &Arm) -> Option<Vec<DVec2>> {
     Some(silhouette(item).iter().map(|p| *p - at + to).collect())
 }
 
-/// A thing that is not as it is set: as it is seen where it stands, and where
-/// it is moved to.
-fn unlike(layout: &Layout, id: Id, moved: Option<DVec2>, view: View) -> Vec<Vec<DVec2>> {
-    let Some(item) = layout.items.iter().find(|i| i.id == id) else {
-        return Vec::new();
+/// A thing that is not as it is set, where it stands and where it is moved to;
+/// with what stands on it, when that goes along.
+fn unlike(layout: &Layout, state: &State) -> Vec<Item> {
+    let along = |item: &&Item| {
+        let mut at = Some(item.id);
+        let mut left = layout.items.len();
+        while let Some(id) = at.filter(|id| *id != state.item && left > 0) {
+            left -= 1;
+            at = layout.items.iter().find(|i| i.id == id).and_then(|i| i.on);
+        }
+        at == Some(state.item) && (item.id == state.item || state.is != As::Changed)
     };
-    let inside = vessel_of(layout, item).is_some();
-    let rise = rise(layout, item);
-    let mut out = vec![seen_outline(item, rise, inside, view)];
-    if let Some(to) = moved {
-        let mut there = item.clone();
-        there.at = crate::layout::Point::nearest(to);
-        out.push(seen_outline(&there, rise, inside, view));
+    let mut out: Vec<Item> = layout.items.iter().filter(along).cloned().collect();
+    let own = layout.items.iter().find(|i| i.id == state.item);
+    if let (As::Moved, Some(own), Some(to)) = (state.is, own, state.at) {
+        let by = (to.x - own.at.x, to.y - own.at.y);
+        let mut there = out.clone();
+        for item in &mut there {
+            item.at = item.at.moved(by.0, by.1);
+            if let Some(turn) = state.turn.filter(|_| item.id == state.item) {
+                item.turn = turn;
+            }
+        }
+        out.extend(there);
     }
     out
-}
-
-/// Every place of the table that loses light to a convex plate at a height.
-fn thrown(source: &Source, plate: &[DVec2], height: f64, layout: &Layout) -> Vec<DVec2> {
-    let frame = &layout.frame;
-    let most = DVec2::new(f64::from(frame.width), frame.height()).length() * FAR;
-    let corners: Vec<(f64, f64)> = match source.shape {
-        LightShape::Window => vec![(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)],
-        LightShape::Disc => (0..ROUND)
-            .map(|n| {
-                let turn = core::f64::consts::TAU * n as f64 / ROUND as f64;
-                let (sin, cos) = libm::sincos(turn);
-                (cos, sin)
-            })
-            .collect(),
-    };
-    let mut all: Vec<DVec2> = plate.to_vec();
-    for (u, v) in corners {
-        let lamp = source.point(u, v);
-        let above = lamp.z - height;
-        for p in plate {
-            let way = *p - lamp.truncate();
-            // From beside or below the arm its shadow runs on and on.
-            let reach = if above > 1.0 {
-                height / above
-            } else {
-                f64::INFINITY
-            };
-            let long = (way.length() * reach).min(most);
-            all.push(*p + way.normalize_or_zero() * long);
-        }
-    }
-    hull(&all)
 }
 
 /// Where two exposures want the same place, each two once: the outlines where

@@ -139,6 +139,19 @@ pub enum Mark {
         #[serde(serialize_with = "points")]
         outline: Vec<DVec2>,
     },
+    /// What an exposure adds to the combined picture: one ring of it.
+    Added {
+        /// The ring; a hole in what another ring encloses is one too.
+        #[serde(serialize_with = "points")]
+        outline: Vec<DVec2>,
+        /// The exposure's place among those with hands, from 0, by which its
+        /// lines and hatching are told from the others'.
+        exposure: u8,
+        /// Whether only its shadow falls there.
+        shadow: bool,
+        /// The exposure's number, on one ring of it.
+        label: String,
+    },
     /// Things that read as one group: a soft line round them all, neither
     /// hatched nor ticked, for nothing is wrong with it.
     Group {
@@ -154,7 +167,7 @@ impl Mark {
         let mut mark = self.clone();
         match &mut mark {
             // These lie on the table as it is.
-            Self::StopLine { .. } | Self::Tip { .. } => {}
+            Self::StopLine { .. } | Self::Tip { .. } | Self::Added { .. } => {}
             Self::LostEdge { line: points }
             | Self::Overrun {
                 outline: points, ..

@@ -48,6 +48,7 @@ mod triangle_asked;
 mod walked;
 
 pub use cautions::{Caution, Concern, cautions};
+pub use exposures::region_marks;
 pub use finding::{Finding, Grade, Mark, Remedy, State};
 pub use flat::flat_marks;
 pub use live::{Figure, Live, Shift, Shifts, live, shifts};

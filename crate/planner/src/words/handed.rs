@@ -88,6 +88,7 @@ pub(super) const SENTENCES: &[(&str, &str)] = &[
     ("exposure-clash-shadows", "Each of {exposures} throws a shadow on what the other adds, over {area} cm² in all."),
     ("area-cm2", "{area} cm²"),
     ("working-exposure-clash", "An exposure adds its arms, what they hold and what is not as it is set, all as the lens sees it, and the shadow of its arms on the table: every place that loses light to them. A shadow counts where it takes a tenth of the light, a seventh of a stop; said from 1 cm² on, our choice."),
+    ("working-soft-edge", "Something {height} above the table throws a shadow whose edge is {along} soft along the light and {across} across it: the corners of the source thrown past it."),
     ("exposure-fewest", "With {people} people on set {count} exposures with hands are enough: {together} are shot together."),
     ("working-exposure-fewest", "Fewest exposures in which nobody is needed twice, no thing is in two states and nothing clashes, by trying every way to share them out. It costs freedom: what is shot together is retaken and moved together."),
     ("exposure-order-holds", "Shot in this order the exposures take least: {exposures}."),

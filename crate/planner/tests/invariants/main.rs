@@ -87,6 +87,7 @@ fn points(mark: &Mark) -> Vec<f64> {
         Mark::Overrun { outline, .. }
         | Mark::Area { outline, .. }
         | Mark::Group { outline }
+        | Mark::Added { outline, .. }
         | Mark::Glare { outline } => flat(outline),
         Mark::Label { at, .. } | Mark::Swatch { at, .. } => flat(&[*at]),
         Mark::Triangle { corners } => flat(corners),

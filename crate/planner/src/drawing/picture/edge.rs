@@ -53,20 +53,30 @@ pub(super) fn lined(data: PathData, tone: Tone, width: f64, dash: Option<[f64; 2
 
 /// Adds slanting lines inside a loop, `step` mm apart.
 pub(super) fn hatched(data: &mut PathData, loop_: &[DVec2], step: f64) {
-    // Turned by an eighth, so that the lines lie level.
     let half = core::f64::consts::FRAC_1_SQRT_2;
-    let turn = DVec2::splat(half);
-    let back = DVec2::new(half, -half);
-    let turned: Vec<DVec2> = loop_.iter().map(|p| turn.rotate(*p)).collect();
-    let (low, high) = bounds(&turned);
+    hatched_along(data, &[loop_], step, DVec2::new(half, -half));
+}
+
+/// Adds lines along a direction inside loops and outside their holes, `step` mm
+/// apart.
+pub(super) fn hatched_along(data: &mut PathData, loops: &[&[DVec2]], step: f64, back: DVec2) {
+    // Turned so that the lines lie level.
+    let turn = DVec2::new(back.x, -back.y);
+    let turned = loops
+        .iter()
+        .map(|ring| ring.iter().map(|p| turn.rotate(*p)).collect());
+    let turned: Vec<Vec<DVec2>> = turned.collect();
+    let (low, high) = bounds(&turned.concat());
     let rows = ((high.y - low.y) / step).floor().clamp(0.0, 400.0);
     for n in 1..=rows as i32 {
         let y = low.y + (high.y - low.y) * f64::from(n) / (rows + 1.0);
         let mut cuts: Vec<f64> = Vec::new();
-        for (i, &a) in turned.iter().enumerate() {
-            let b = turned[(i + 1) % turned.len()];
-            if (a.y <= y) != (b.y <= y) {
-                cuts.push(a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y));
+        for ring in &turned {
+            for (i, &a) in ring.iter().enumerate() {
+                let b = ring[(i + 1) % ring.len()];
+                if (a.y <= y) != (b.y <= y) {
+                    cuts.push(a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y));
+                }
             }
         }
         order::sort(&mut cuts, f64::total_cmp);

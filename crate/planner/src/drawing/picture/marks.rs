@@ -1,11 +1,12 @@
 //! Marks of findings: where on the drawing to look. Each is told by its line,
 //! not by its colour: a seam, dashes, bars, hatching, an arrow, long dashes, a
 //! dotted ring, short dashes round a group, close hatching on a pale patch, a
-//! slow wave for equal light. All lie on a dark casing, so that they show on any ground and
+//! slow wave for equal light; what exposures add by `adding`. All lie on a dark casing, so that they show on any ground and
 //! in print.
 use glam::DVec2;
 use svg::node::element::Group;
 
+use super::adding;
 use super::edge::{filled, hatched, lined, looped, row};
 use super::lettering::{UNDER, cased};
 use crate::drawing::path::{PathData, short};
@@ -18,7 +19,7 @@ use crate::shape::rect;
 const STITCH: Tone = rgb(0xff8a57);
 const STOPS: Tone = rgb(0xf3d27a);
 /// Height of the words of a mark, in weights of the pen.
-const WORDS: f64 = 11.0;
+pub(super) const WORDS: f64 = 11.0;
 /// Height of a stop line's figure, in the same.
 const STOP_WORDS: f64 = 13.0;
 /// Breadth of a letter in shares of its height, and room on either side of a
@@ -48,10 +49,11 @@ pub(super) fn marks(marks: &[Mark], pen: &Pen) -> Group {
     if !runs.is_empty() {
         group = lost(group, &runs, unit);
     }
+    group = adding::added(group, marks, unit);
     let mut figures: Vec<DVec2> = Vec::new();
     for mark in marks {
         match mark {
-            Mark::LostEdge { .. } => {}
+            Mark::LostEdge { .. } | Mark::Added { .. } => {}
             Mark::StopLine { line, label } => {
                 group = stop_line(group, line, label, unit, &mut figures);
             }
@@ -293,7 +295,7 @@ fn drawn(mark: &Mark, unit: f64) -> Drawn<'_> {
             data = looped(outline);
             (data, Some([2.0 * unit, 6.0 * unit]), None)
         }
-        Mark::Glare { outline } => (looped(outline), None, None),
+        Mark::Glare { outline } | Mark::Added { outline, .. } => (looped(outline), None, None),
         Mark::Label { at, text } => (data, None, Some((text, *at))),
         Mark::Swatch { at, label, .. } => (data, None, Some((label, *at))),
         Mark::Ring { at, radius } => {

@@ -3,6 +3,7 @@
 //!
 //! One file a kind of group; [`groups`] says which there are and in what order
 //! they lie.
+mod adding;
 mod arm;
 mod card;
 mod cast;

@@ -5,12 +5,13 @@ use super::super::rules::EXPOSURE_CLASH;
 use super::super::study::Study;
 use super::states::called;
 use crate::edit::Edit;
-use crate::exposures::{Clash, Meeting, added, changes, clashes};
+use crate::exposures::{Clash, Meeting, added, changes, clashes, soft_edge};
 use crate::layout::{Hand, Id, Item, Layout};
+use crate::light::Source;
 use crate::optics::View;
 use crate::scene::{rise, seen_outline, vessel_of};
 use crate::shape::{Region, intersection};
-use crate::words::{Arg, fixed, listed, say};
+use crate::words::{Arg, fixed, length, listed, say};
 
 /// Square millimetres to a square centimetre.
 const CM2: f64 = 100.0;
@@ -54,11 +55,29 @@ fn one(study: &Study<'_>, clash: &Clash, settled: bool) -> Finding {
         })
         .collect();
     f.sentence = study.sentence(|| sentence(study, clash, figure));
-    f.working = study.tell(|| vec![say("working-exposure-clash", &[])]);
+    f.working = study.tell(|| working(layout, clash));
     if settled {
         f.remedy = study.remedy(&f.key, &|| parted(study, clash, figure));
     }
     f
+}
+
+/// How it is worked out, and how soft the edge of the first arm's shadow is.
+fn working(layout: &Layout, clash: &Clash) -> Vec<String> {
+    let mut lines = vec![say("working-exposure-clash", &[])];
+    let own = |h: &&Hand| [clash.first, clash.second].contains(&h.exposure);
+    if let Some(hand) = layout.hands.iter().find(own) {
+        let (at, height) = (hand.target.vec(), f64::from(hand.height));
+        let edge = soft_edge(&Source::of(layout), &layout.frame, at, height);
+        let told = |mm| Arg::Text(length(mm, layout.head.units));
+        let args = [
+            ("height", told(height)),
+            ("along", told(edge.x)),
+            ("across", told(edge.y)),
+        ];
+        lines.push(say("working-soft-edge", &args));
+    }
+    lines
 }
 
 fn sentence(study: &Study<'_>, clash: &Clash, figure: f64) -> String {

@@ -8,11 +8,13 @@ mod clash;
 mod fewest;
 mod order;
 mod remedy;
+mod shown;
 mod states;
 #[cfg(test)]
 mod tests;
 
 pub(super) use order::in_this_order;
+pub use shown::region_marks;
 
 use super::finding::Finding;
 use super::study::Study;

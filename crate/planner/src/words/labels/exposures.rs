@@ -40,4 +40,5 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("look-poured", "poured over"),
     ("look-food", "Another food in its place"),
     ("look-food-none", "choose…"),
+    ("show-exposures", "what each exposure adds"),
 ];
