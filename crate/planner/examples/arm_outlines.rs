@@ -7,7 +7,7 @@ use std::io::{BufRead, stdin};
 use glam::DVec2;
 use planner::layout::{Layout, open};
 use planner::optics::View;
-use planner::scene::{arm, silhouette};
+use planner::scene::{arm, held_at, silhouette};
 use serde_json::{Value, json};
 
 fn outline(points: &[DVec2]) -> Value {
@@ -21,9 +21,8 @@ fn told(layout: &Layout) -> Value {
     };
     let hands = layout.hands.iter().map(|hand| {
         let arm = arm(layout, hand);
-        let held = layout.items.iter().find(|i| Some(i.id) == hand.holds);
-        let held = held.map(|item| {
-            let by = arm.tip - item.at.vec();
+        let held = held_at(layout, hand, &arm).map(|(item, at)| {
+            let by = at - item.at.vec();
             silhouette(item).iter().map(|p| *p + by).collect::<Vec<_>>()
         });
         let parts = [&arm.hand, &arm.forearm, &arm.sleeve];

@@ -205,3 +205,39 @@ fn what_two_people_can_shoot_together_is_told() {
     alone.hands[1].person = alone.hands[0].person;
     assert!(about(&alone, ":fewest").is_none(), "one person");
 }
+
+#[test]
+fn thirty_hands_in_one_exposure_are_read_and_none_is_lost() {
+    let hand = |n: u16| {
+        format!(
+            r#"{{"id":{},"person":3,"exposure":6,"entry":[{},0],"target":[{},{}]}}"#,
+            100 + n,
+            200 + 40 * n,
+            200 + 40 * n,
+            200 + 15 * n
+        )
+    };
+    let hands: Vec<String> = (0..30).map(hand).collect();
+    let text = format!(
+        r#"{{"format":"overspread-layout","version":0,"id":"0000000000000001","next_id":200,
+        "table":{{"width":1600,"depth":900}},"frame":{{"at":[800,450],"width":1300}},
+        "people":[{{"id":3}}],"exposures":[{{"id":6}},{{"id":7}}],"hands":[{}]}}"#,
+        hands.join(",")
+    );
+    let layout = open(&text).expect("a sound layout");
+    assert_eq!(layout.hands.len(), 30);
+    assert_eq!(
+        open(&layout.to_json()).as_ref(),
+        Ok(&layout),
+        "all are kept"
+    );
+    let report = crate::readings::report(&layout);
+    let twice = report.findings.iter().find(|f| f.key == "hands:3:6:twice");
+    assert!(
+        twice.is_some_and(|f| f.state == State::WontWork),
+        "one person"
+    );
+    assert!(about(&layout, ":7:idle").is_some(), "the other has none");
+    let finite = report.findings.iter().all(|f| f.figure.is_finite());
+    assert!(finite, "every figure is one");
+}
