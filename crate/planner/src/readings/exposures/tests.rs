@@ -231,7 +231,7 @@ fn thirty_hands_in_one_exposure_are_read_and_none_is_lost() {
         Ok(&layout),
         "all are kept"
     );
-    let report = crate::readings::report(&layout);
+    let report = crate::readings::report(&Study::new(&layout), false);
     let twice = report.findings.iter().find(|f| f.key == "hands:3:6:twice");
     assert!(
         twice.is_some_and(|f| f.state == State::WontWork),
