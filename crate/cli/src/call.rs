@@ -21,6 +21,11 @@ overspread: reads overhead table spreads from layout files
                                      outlines, crops and hands without a ground,
                                      at the camera's own pixels, to lay over what
                                      a tethered camera sees
+  overspread guides LAYOUT -o DIR|FILE.zip
+                                     a grey mask guide for each exposure at the
+                                     camera's own pixels, named in the order they
+                                     are laid on each other, and a sheet that
+                                     shows where each goes
   overspread check LAYOUT            whether the file is a sound layout
   overspread link LAYOUT             the layout as what follows the # of a link
   overspread unlink LINK             the layout file that a link holds
@@ -73,6 +78,13 @@ pub(crate) enum Call {
         drawing: Drawing,
         /// Where it goes; standard output when nowhere is named.
         out: Option<String>,
+    },
+    /// The mask guides of a file.
+    Guides {
+        /// The file.
+        path: String,
+        /// The folder or archive they go to.
+        out: String,
     },
     /// Whether a file is sound.
     Check {
@@ -143,9 +155,16 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
             },
             out,
         }),
+        ["guides", file] if exposure.or(crop).is_none() && !table => match out {
+            Some(out) if out != "-" => Ok(Call::Guides {
+                path: path(file),
+                out,
+            }),
+            _ => Err("guides are several files: -o names their folder or archive".into()),
+        },
         _ if from.is_some() => Err("--from goes with draw".into()),
         _ if side || over => Err("--side and --see-through go with draw".into()),
-        _ if exposure.is_some() || out.is_some() => Err("--exposure and -o go with draw".into()),
+        _ if exposure.is_some() || out.is_some() => Err("--exposure goes with draw, -o with draw and guides".into()),
         ["read", file] => Ok(Call::Read {
             path: path(file),
             table,
@@ -266,7 +285,7 @@ mod tests {
 
     #[test]
     fn the_help_names_every_command() {
-        for command in ["read", "draw", "check", "link", "unlink", "schema"] {
+        for command in ["read", "draw", "guides", "check", "link", "unlink", "schema"] {
             assert!(HELP.contains(&format!("overspread {command}")), "{command}");
         }
     }

@@ -4,6 +4,7 @@
 //! it, 2 the call is wrong or a file cannot be read or written.
 mod call;
 mod draw;
+mod guides;
 mod report;
 
 use std::io::{Read as _, Write as _};
@@ -84,6 +85,18 @@ fn answer(call: &Call) -> Result<String, Fault> {
             };
             let written = std::fs::write(out, drawn);
             written.map_err(|error| Fault::Unread(out.into(), error))?;
+            Ok(String::new())
+        }
+        Call::Guides { path, out } => {
+            let layout = opened(path)?;
+            if planner::exposures::guides(&layout).is_empty() {
+                return Err(Fault::Missing(path.clone(), guides::NONE.into()));
+            }
+            if let Some(note) = guides::note(&layout) {
+                eprintln!("{path}: {note}");
+            }
+            let written = guides::written(&layout, out.as_ref());
+            written.map_err(|error| Fault::Unread(out.clone(), error))?;
             Ok(String::new())
         }
         Call::Link { path } => {

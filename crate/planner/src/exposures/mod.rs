@@ -1,6 +1,7 @@
 //! The exposures of a picture: how each thing is in each of them, the table as
 //! it stands then, and in which order and how few they are shot.
 mod fewest;
+mod guide;
 mod needs;
 mod order;
 mod penumbra;
@@ -12,12 +13,13 @@ mod solo;
 mod states;
 
 pub use fewest::fewest;
+pub use guide::{FEATHER, Guide, GuideFile, NONE, QUIET, TAPER, combined, guides};
 pub use needs::{Food, Founded, foods, hold_of};
 pub use order::{
     CARRYING, Change, NoOrder, SWAPPING, Taken, WALKING, change, in_order, shooting_order,
 };
 pub use penumbra::soft_edge;
-pub use regions::{Added, Clash, Meeting, added, added_seen, clashes};
+pub use regions::{Added, Clash, Meeting, SEEN, added, added_seen, clashes};
 pub use running::{OnSet, Running, Shot, running};
 pub use solo::{Solo, Walk, solo};
 pub(crate) use states::changes;

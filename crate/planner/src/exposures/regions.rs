@@ -18,7 +18,7 @@ use crate::shape::{Region, frame_outline, hull, intersection, union};
 
 /// A loss of light under this is not worth parting, share. Our choice: a
 /// seventh of a stop.
-const SEEN: f64 = 0.10;
+pub const SEEN: f64 = 0.10;
 /// Places in a clash that are asked how dark they get, to a side.
 const ASKED: usize = 7;
 

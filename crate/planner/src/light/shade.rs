@@ -14,14 +14,12 @@
 use glam::{DVec2, DVec3};
 
 use super::mirror::clipped;
+use super::strip::Strip;
 use super::{Occluder, Source};
-use crate::layout::LightShape;
 use crate::shape::hull;
 
 /// Strips a source is cut into.
 pub const SCANS: usize = 16;
-/// Places along a strip at which the light it sheds is worked out.
-const KNOTS: usize = 5;
 /// Nearest a solid comes to the place, as a share of the way to the source's
 /// plane; what is nearer yet would fill half the sky.
 const NEAREST: f64 = 1e-6;
@@ -184,39 +182,18 @@ fn patch(source: &Source, place: DVec3, away: f64, low: &[DVec3], high: &[DVec3]
     hull(&seen)
 }
 
-/// The strips, the light each sheds and what of them is covered.
+/// The strips and what of them is covered.
 struct Scans {
-    half: [f64; SCANS],
-    /// Light shed from the strip's beginning up to each knot.
-    shed: [[f64; KNOTS]; SCANS],
+    strips: [Strip; SCANS],
     covered: Vec<(usize, [f64; 2])>,
 }
 
 impl Scans {
     fn of(source: &Source, place: DVec3) -> Self {
-        let mut out = Self {
-            half: [1.0; SCANS],
-            shed: [[0.0; KNOTS]; SCANS],
+        Self {
+            strips: core::array::from_fn(|n| Strip::of(source, place, row(n))),
             covered: Vec::new(),
-        };
-        for n in 0..SCANS {
-            let v = row(n);
-            if source.shape == LightShape::Disc {
-                out.half[n] = libm::sqrt((1.0 - v * v).max(0.0));
-            }
-            let mut before = 0.0;
-            for k in 0..KNOTS {
-                let u = out.half[n] * (2.0 * k as f64 / (KNOTS - 1) as f64 - 1.0);
-                let ray = source.point(u, v) - place;
-                let far = ray.length_squared().max(1.0);
-                let light = ray.z.max(0.0) * -ray.dot(source.facing) / (far * far);
-                if k > 0 {
-                    out.shed[n][k] = out.shed[n][k - 1] + (light + before) * out.half[n];
-                }
-                before = light;
-            }
         }
-        out
     }
 
     /// Covers a convex patch.
@@ -253,51 +230,24 @@ impl Scans {
     }
 
     fn hide(&mut self, n: usize, from: f64, to: f64) {
-        let half = self.half[n];
-        let span = [from, to].map(|u| u.clamp(-half, half));
-        if span[1] > span[0] {
-            self.covered.push((n, span));
-        }
+        let span = self.strips[n].within([from, to]);
+        self.covered.extend(span.map(|span| (n, span)));
     }
 
     /// The share that is left open.
-    fn open(mut self) -> f64 {
-        let all: f64 = self.shed.iter().map(|s| s[KNOTS - 1]).sum();
+    fn open(self) -> f64 {
+        let all: f64 = self.strips.iter().map(Strip::all).sum();
         if all <= 0.0 {
             return 1.0;
         }
-        let covered = std::mem::take(&mut self.covered);
         let mut lost = 0.0;
         let mut own: Vec<[f64; 2]> = Vec::new();
-        for n in 0..SCANS {
+        for (n, strip) in self.strips.iter().enumerate() {
             own.clear();
-            own.extend(covered.iter().filter(|c| c.0 == n).map(|c| c.1));
-            // By both ends, so that the order of the things does not show.
-            crate::order::sort(&mut own, |a, b| {
-                a[0].total_cmp(&b[0]).then(a[1].total_cmp(&b[1]))
-            });
-            let mut end = f64::NEG_INFINITY;
-            for [from, to] in &own {
-                let from = from.max(end);
-                if *to > from {
-                    lost += self.shed_to(n, *to) - self.shed_to(n, from);
-                    end = *to;
-                }
-            }
+            own.extend(self.covered.iter().filter(|c| c.0 == n).map(|c| c.1));
+            lost += strip.of_stretches(&mut own);
         }
         (1.0 - lost / all).clamp(0.0, 1.0)
-    }
-
-    /// Light shed from a strip's beginning up to a place on it.
-    fn shed_to(&self, n: usize, u: f64) -> f64 {
-        let half = self.half[n];
-        if half <= 0.0 {
-            return 0.0;
-        }
-        let at = (u / half + 1.0) * 0.5 * (KNOTS - 1) as f64;
-        let k = (at.max(0.0) as usize).min(KNOTS - 2);
-        let [a, b] = [self.shed[n][k], self.shed[n][k + 1]];
-        a + (b - a) * (at - k as f64).clamp(0.0, 1.0)
     }
 }
 

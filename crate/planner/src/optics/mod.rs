@@ -3,6 +3,7 @@
 mod depth;
 mod hand;
 mod lens;
+mod pixels;
 mod sensor;
 mod view;
 
@@ -11,5 +12,6 @@ pub use hand::{at_hand, common_lenses};
 pub use lens::{
     coverage, distance_for_width, image_distance, magnification, object_distance, sensor_to_object,
 };
+pub use pixels::Pixels;
 pub use sensor::{PHONE_CROP, SENSORS, Sensor, phone_lens};
 pub use view::{Lens, NEAREST, View};

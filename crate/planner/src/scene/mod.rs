@@ -32,7 +32,7 @@ pub use nearer::in_view_order;
 pub use pieces::{Ground, PartKind, Piece, REACH, Scene};
 pub use pose::{Joint, Pose, digit, hand_outline, pose};
 pub use ring::{LightSpot, Ring};
-pub use rise::{Rise, profile_of, rise, sections, vessel_of};
+pub use rise::{Rise, narrowed, profile_of, rise, sections, vessel_of};
 pub use seated::{Joints, USUAL_STATURE, body_of, joints, seat_of};
 pub use seen_as::{lifted, seen_outline};
 pub use silhouette::{inner, silhouette};

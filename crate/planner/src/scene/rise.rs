@@ -121,7 +121,8 @@ pub fn sections(item: &Item, rise: Rise, within: bool) -> impl Iterator<Item = (
 }
 
 /// The outline of an item about its place, narrowed to a share of its width.
-pub(super) fn narrowed(outline: &[DVec2], at: DVec2, share: f64) -> Vec<DVec2> {
+#[must_use]
+pub fn narrowed(outline: &[DVec2], at: DVec2, share: f64) -> Vec<DVec2> {
     outline.iter().map(|p| at + (*p - at) * share).collect()
 }
 

@@ -16,7 +16,7 @@ use crate::catalogue::{self, Kind};
 use crate::drawing::path::{PathData, short, tenth};
 use crate::drawing::tone::{Tone, rgb};
 use crate::layout::{Crop, CropShape, Hand, Layout};
-use crate::optics::{Lens, View};
+use crate::optics::{Pixels, View};
 use crate::scene::{Scene, arm, flag, lifted};
 use crate::shape::{Region, frame_outline, union};
 
@@ -45,28 +45,12 @@ pub struct SeeThrough {
     pub svg: String,
 }
 
-/// Where a place on the table plane lies among the camera's pixels.
-struct Pixels {
-    at: DVec2,
-    /// A mm of the table to the picture's right, in pixels.
-    across: DVec2,
-    half: DVec2,
-}
-
-impl Pixels {
-    fn of(&self, p: DVec2) -> DVec2 {
-        let by = p - self.at;
-        dvec2(by.dot(self.across), self.across.perp_dot(by)) + self.half
-    }
-
-    /// The corners on the table plane of the picture, and some more.
-    fn shown(&self) -> Vec<DVec2> {
-        let mm = self.across / self.across.length_squared();
-        let half = self.half * (1.0 + PAST);
-        let corners = [(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)];
-        let place = |c: (f64, f64)| self.at + mm.rotate(half * DVec2::from(c));
-        corners.map(place).to_vec()
-    }
+/// The corners on the table plane of the picture, and some more.
+fn surroundings(pixels: &Pixels) -> Vec<DVec2> {
+    let half = pixels.half();
+    let corners = [(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)];
+    let corner = |c: (f64, f64)| half + half * DVec2::from(c) * (1.0 + PAST);
+    corners.map(|c| pixels.place(corner(c))).to_vec()
 }
 
 /// The plan with the hands of `shown`; nothing where no lens can show the
@@ -78,28 +62,16 @@ pub fn see_through(layout: &Layout, shown: Shown) -> Option<SeeThrough> {
         return None;
     }
     let frame = frame_outline(&layout.frame);
-    let (wide, high) = (f64::from(layout.frame.width), layout.frame.height());
-    let lens = Lens::of(&layout.camera);
-    let density = lens.density_over(wide, high);
-    let [long, short_side] = lens.pixels;
-    // A picture higher than wide is shot with the camera on its side.
-    let pixels = if high > wide {
-        [short_side, long]
-    } else {
-        [long, short_side]
-    };
-    let place = Pixels {
-        at: layout.frame.at.vec(),
-        across: (frame[1] - frame[0]) * (density / wide),
-        half: DVec2::from(pixels.map(f64::from)) * 0.5,
-    };
+    let place = Pixels::of(layout);
+    let pixels = place.size;
+    let long = pixels[0].max(pixels[1]);
     let unit = f64::from(long) * WEIGHT;
-    let to = |p: DVec2| place.of(p);
+    let to = |p: DVec2| place.pixel(p);
     let under = Under {
         layout,
         trims: Trims::All,
         place: &to,
-        room: (DVec2::ZERO, place.half * 2.0),
+        room: (DVec2::ZERO, place.half() * 2.0),
         unit,
     };
     let mut root =
@@ -124,7 +96,7 @@ pub fn see_through(layout: &Layout, shown: Shown) -> Option<SeeThrough> {
         .add(root);
     Some(SeeThrough {
         pixels,
-        told: layout.camera.pixels.is_some(),
+        told: place.told,
         svg: svg.to_string(),
     })
 }
@@ -135,11 +107,11 @@ fn things(layout: &Layout, view: View, place: &Pixels, unit: f64) -> Group {
     // What hands will cover is still to be seen.
     let mut bare = layout.clone();
     bare.hands.clear();
-    let scene = Scene::within(&bare, None, view, &place.shown(), None);
+    let scene = Scene::within(&bare, None, view, &surroundings(place), None);
     let (mut whole, mut loose) = (PathData::default(), PathData::default());
     for n in 0..scene.pieces.len() {
         for ring in scene.seen(n).rings() {
-            whole.polygon(ring.iter().map(|p| place.of(*p)));
+            whole.polygon(ring.iter().map(|p| place.pixel(*p)));
         }
     }
     for item in &bare.items {
@@ -147,7 +119,7 @@ fn things(layout: &Layout, view: View, place: &Pixels, unit: f64) -> Group {
         if let Some((_, outline)) = outline
             && catalogue::kind_of(&item.prop) == Kind::Scatter
         {
-            loose.polygon(outline.iter().map(|p| place.of(*p)));
+            loose.polygon(outline.iter().map(|p| place.pixel(*p)));
         }
     }
     let group = twice(Group::new(), &whole, CHALK, unit * 1.1, "");
@@ -220,7 +192,7 @@ fn coming(
     let regions: Vec<&Region> = regions.iter().flatten().collect();
     let mut data = PathData::default();
     for ring in union(&regions).iter().flat_map(Region::rings) {
-        data.polygon(ring.iter().map(|p| place.of(*p)));
+        data.polygon(ring.iter().map(|p| place.pixel(*p)));
     }
     let [long, short] = [10.0, 4.0];
     let group = twice(
@@ -231,7 +203,7 @@ fn coming(
         &dashes(&[long, short], unit),
     );
     let middle = (arm.wrist + arm.tip) * 0.5;
-    let at = place.of(view.project(middle, height));
+    let at = place.pixel(view.project(middle, height));
     let size = unit * FLAG;
     let name = cased(
         &flag(layout, hand),

@@ -2,6 +2,7 @@
 use glam::{dvec2, dvec3};
 
 use super::*;
+use crate::layout::LightShape;
 use crate::layout::Id;
 use crate::shape::disc;
 
