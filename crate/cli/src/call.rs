@@ -164,7 +164,9 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
         },
         _ if from.is_some() => Err("--from goes with draw".into()),
         _ if side || over => Err("--side and --see-through go with draw".into()),
-        _ if exposure.is_some() || out.is_some() => Err("--exposure goes with draw, -o with draw and guides".into()),
+        _ if exposure.is_some() || out.is_some() => {
+            Err("--exposure goes with draw, -o with draw and guides".into())
+        }
         ["read", file] => Ok(Call::Read {
             path: path(file),
             table,
@@ -285,7 +287,9 @@ mod tests {
 
     #[test]
     fn the_help_names_every_command() {
-        for command in ["read", "draw", "guides", "check", "link", "unlink", "schema"] {
+        for command in [
+            "read", "draw", "guides", "check", "link", "unlink", "schema",
+        ] {
             assert!(HELP.contains(&format!("overspread {command}")), "{command}");
         }
     }

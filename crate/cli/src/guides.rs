@@ -1,10 +1,11 @@
 //! Mask guides as files: one PNG an exposure, row by row, into a folder or an
 //! archive, with a sheet that shows where each goes.
-use std::fs::{File, create_dir_all};
+use std::fs::{self, File, create_dir_all};
 use std::io::{BufWriter, Result, Write};
 use std::path::Path;
 
-use planner::exposures::{Guide, GuideFile, guides};
+use planner::drawing::guide_sheet;
+use planner::exposures::{Guide, GuideFile, OVERVIEW, guides};
 use planner::layout::Layout;
 use planner::optics::Pixels;
 use zip::write::SimpleFileOptions;
@@ -29,9 +30,13 @@ pub(crate) fn note(layout: &Layout) -> Option<String> {
 /// # Errors
 /// When something cannot be written.
 pub(crate) fn written(layout: &Layout, out: &Path) -> Result<()> {
-    let packed = out.extension().is_some_and(|e| e.eq_ignore_ascii_case("zip"));
+    let sheet = guide_sheet(layout).unwrap_or_default();
+    let packed = out
+        .extension()
+        .is_some_and(|e| e.eq_ignore_ascii_case("zip"));
     if !packed {
         create_dir_all(out)?;
+        fs::write(out.join(OVERVIEW), sheet)?;
         for file in guides(layout) {
             let mut to = BufWriter::new(File::create(out.join(&file.name))?);
             picture(layout, &file, &mut to)?;
@@ -42,6 +47,8 @@ pub(crate) fn written(layout: &Layout, out: &Path) -> Result<()> {
     let mut archive = zip::ZipWriter::new(BufWriter::new(File::create(out)?));
     // Pictures are packed already.
     let stored = SimpleFileOptions::default().compression_method(zip::CompressionMethod::Stored);
+    archive.start_file(OVERVIEW, SimpleFileOptions::default())?;
+    archive.write_all(sheet.as_bytes())?;
     for file in guides(layout) {
         archive.start_file(&file.name, stored)?;
         picture(layout, &file, &mut archive)?;

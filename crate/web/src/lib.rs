@@ -8,6 +8,7 @@ mod catalogue;
 mod dom;
 mod drag;
 mod exposures;
+mod guides;
 mod marks;
 mod objects;
 mod pages;

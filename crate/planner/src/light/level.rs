@@ -227,7 +227,10 @@ mod tests {
         let place = DVec2::new(600.0, 450.0).lerp(place, 0.12);
         let alone = LevelShade::new(&source, core::slice::from_ref(&one)).lost(place);
         let twice = LevelShade::new(&source, &[one.clone(), one]).lost(place);
-        assert!(alone > 0.1 && (alone - twice).abs() < 1e-12, "{alone}, {twice}");
+        assert!(
+            alone > 0.1 && (alone - twice).abs() < 1e-12,
+            "{alone}, {twice}"
+        );
     }
 
     #[test]
@@ -238,6 +241,9 @@ mod tests {
             assert_eq!(level.lost(DVec2::new(600.0, 450.0)), 0.0, "{height}");
         }
         let behind = LevelShade::new(&source, &[plate(100.0).0]);
-        assert_eq!(behind.lost(source.centre.truncate() * 2.0 - DVec2::new(600.0, 450.0)), 0.0);
+        assert_eq!(
+            behind.lost(source.centre.truncate() * 2.0 - DVec2::new(600.0, 450.0)),
+            0.0
+        );
     }
 }

@@ -2,6 +2,7 @@
 //!
 //! The page, the drawing, the terminal and the papers all speak through
 //! [`say`]; no sentence is glued together elsewhere.
+mod guided;
 mod handed;
 mod labels;
 mod quantity;
@@ -20,6 +21,7 @@ pub const SENTENCES: [&[(&str, &str)]; 4] = [
     rigged::SENTENCES,
     handed::SENTENCES,
     timed::SENTENCES,
+    guided::SENTENCES,
 ];
 
 /// What fills one named place of a sentence.

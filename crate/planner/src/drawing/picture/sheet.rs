@@ -91,7 +91,7 @@ pub fn sheet(layout: &Layout, shown: Shown, eye: optics::View) -> String {
 }
 
 /// Bare paper.
-fn blank(area: [f64; 4]) -> Rectangle {
+pub(super) fn blank(area: [f64; 4]) -> Rectangle {
     let [x, y, width, height] = area.map(tenth);
     Rectangle::new()
         .set("x", x)
@@ -111,7 +111,7 @@ fn numbered(layout: &Layout) -> Vec<(u16, &str)> {
 }
 
 /// Which version this is, and of when.
-fn version(layout: &Layout) -> String {
+pub(super) fn version(layout: &Layout) -> String {
     let revision = &layout.head.revision;
     let number = ("number", Arg::Text(revision.number.to_string()));
     let date = ("date", Arg::Text(revision.date.clone()));

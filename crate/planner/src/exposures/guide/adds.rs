@@ -6,9 +6,7 @@ use crate::exposures::in_exposure;
 use crate::layout::{Exposure, ExposureKind, Hand, Id, Item, Layout};
 use crate::light::Plate;
 use crate::optics::View;
-use crate::scene::{
-    arm, lifted, narrowed, rise, sections, seen_outline, silhouette, vessel_of,
-};
+use crate::scene::{arm, lifted, narrowed, rise, sections, seen_outline, silhouette, vessel_of};
 use crate::shape::{Region, union};
 
 /// Level slices of a thing that throws a shadow lie no farther apart, mm. Our
@@ -42,10 +40,9 @@ pub(super) struct Stack {
 /// shows the bare table or is kept in case does not.
 const fn is_shown(kind: ExposureKind) -> bool {
     match kind {
-        ExposureKind::Clean
-        | ExposureKind::Hands
-        | ExposureKind::Steam
-        | ExposureKind::NoGlare => true,
+        ExposureKind::Clean | ExposureKind::Hands | ExposureKind::Steam | ExposureKind::NoGlare => {
+            true
+        }
         ExposureKind::Card | ExposureKind::Empty | ExposureKind::Insurance => false,
     }
 }

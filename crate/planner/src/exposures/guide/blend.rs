@@ -62,7 +62,10 @@ mod tests {
     #[test]
     fn what_another_adds_is_left_to_it() {
         assert_eq!(blend(100.0, &[40.0], 0.5), 0.0, "its quiet surface");
-        assert!((blend(100.0, &[60.0], 0.5) - 0.5).abs() < 1e-12, "before it");
+        assert!(
+            (blend(100.0, &[60.0], 0.5) - 0.5).abs() < 1e-12,
+            "before it"
+        );
         assert_eq!(blend(100.0, &[80.0], 0.5), 1.0, "well before it");
         assert!((blend(20.0, &[20.0], 0.0) - 0.5).abs() < 1e-12, "midway");
         assert_eq!(blend(14.0, &[26.0], 0.0), 1.0, "nearer to its own");

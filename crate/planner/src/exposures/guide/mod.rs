@@ -22,7 +22,7 @@ mod names;
 mod zone;
 
 pub use blend::{FEATHER, NONE, QUIET, TAPER};
-pub use names::{GuideFile, combined, guides};
+pub use names::{GuideFile, OVERVIEW, combined, guides};
 
 use glam::{DVec2, dvec2};
 
@@ -66,10 +66,7 @@ enum Cell {
     /// The same everywhere.
     Even(u8),
     /// To be measured at each pixel.
-    Uneven {
-        own: Near,
-        others: Vec<Near>,
-    },
+    Uneven { own: Near, others: Vec<Near> },
 }
 
 /// What a distance is measured from within one cell.

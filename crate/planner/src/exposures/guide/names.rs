@@ -4,6 +4,9 @@ use crate::layout::{ExposureKind, Id, Layout};
 use crate::optics::View;
 use crate::scene::exposure_number;
 
+/// The file of the sheet that comes with them.
+pub const OVERVIEW: &str = "00-overview.svg";
+
 /// One guide as a file.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct GuideFile {

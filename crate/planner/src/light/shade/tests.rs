@@ -2,8 +2,8 @@
 use glam::{dvec2, dvec3};
 
 use super::*;
-use crate::layout::LightShape;
 use crate::layout::Id;
+use crate::layout::LightShape;
 use crate::shape::disc;
 
 /// A window of 1 m by 1 m, its middle 2 m to the left and 1 m up.
