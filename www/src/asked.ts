@@ -7,6 +7,7 @@ export type Ask =
   | { ask: "core"; module: WebAssembly.Module }
   | { ask: "open"; revision: number; file: string }
   | { ask: "edit"; revision: number; record: string }
+  | { ask: "guides"; file: string }
   | ({ ask: "view" } & View)
   | ({ ask: "drag"; revision: number } & Moved);
 
@@ -48,3 +49,22 @@ export type Answer =
   | { tell: "read"; revision: number; view: View; report: Report; marks: Marks }
   | { tell: "marks"; revision: number; marks: Marks }
   | { tell: "live"; revision: number; serial: number; live: Live; marks: Marks };
+
+/** Which mask guides there are to be made, as the core tells it. */
+export interface Wanted {
+  /** Pixels across and down. */
+  pixels: [number, number];
+  /** Whether the layout says so many. */
+  told: boolean;
+  /** The file of the sheet that comes with them. */
+  sheet: string;
+  files: { exposure: Id; name: string }[];
+}
+
+/** How far the guides are, 0 to 1; at the end all of them, or why there are none. */
+export interface GuideAnswer {
+  tell: "guides";
+  done: number;
+  zip?: Blob;
+  fault?: string;
+}

@@ -17,7 +17,19 @@ const printing = signal(false);
 const paper = matchMedia("print");
 paper.addEventListener("change", () => (printing.value = paper.matches));
 addEventListener("beforeprint", () => (printing.value = true));
-addEventListener("afterprint", () => (printing.value = false));
+addEventListener("afterprint", () => {
+  printing.value = false;
+  sheet.value = "";
+});
+
+/** The address of a sheet that is printed in place of all this; "" for none. */
+const sheet = signal("");
+
+/** Prints a picture alone, at this address. */
+export function printSheet(address: string): void {
+  sheet.value = address;
+  print();
+}
 
 /** What presses, unless it is the client who prints. */
 function Said(): JSX.Element | null {
@@ -49,6 +61,13 @@ function Said(): JSX.Element | null {
 
 export function Printed({ layout }: { layout: Layout }): JSX.Element | null {
   if (!printing.value) return null;
+  if (sheet.value !== "") {
+    return (
+      <article class="printed">
+        <img src={sheet.value} alt={say.guidesOverview} />
+      </article>
+    );
+  }
   const also = others(layout);
   return (
     <article class="printed">

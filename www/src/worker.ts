@@ -3,8 +3,9 @@
 
 import { initSync, Planner } from "#core";
 
-import type { Answer, Ask, Live, Marks, View } from "./asked";
+import type { Answer, Ask, GuideAnswer, Live, Marks, View } from "./asked";
 import type { Report } from "./core";
+import { make } from "./guide-files";
 
 let planner: Planner;
 let revision = 0;
@@ -15,7 +16,7 @@ let begun = false;
 /** How long it is read at a time before anything else is heard, ms. */
 const SLICE = 20;
 
-const tell = (answer: Answer): void => postMessage(answer);
+const tell = (answer: Answer | GuideAnswer): void => postMessage(answer);
 
 function marks(): Marks {
   return { numbers: planner.marks_numbers(), words: planner.marks_words() };
@@ -58,6 +59,12 @@ function take(asked: Ask): void {
       planner.open_json(asked.file);
       revision = asked.revision;
       return soon();
+    case "guides":
+      planner.open_json(asked.file);
+      void make(planner, tell).catch((error: unknown) =>
+        tell({ tell: "guides", done: 0, fault: String(error) }),
+      );
+      return;
     case "edit":
       planner.follow(asked.record);
       revision = asked.revision;

@@ -13,6 +13,7 @@ import { pictureFile, rasterised } from "../raster";
 import * as shelf from "../kept";
 import * as session from "../session";
 import * as state from "../state";
+import { Guides } from "./guides";
 import { OrderPart } from "./order";
 import { SeeThrough } from "./see-through";
 import { Shelf } from "./shelf";
@@ -189,6 +190,7 @@ export function PapersPanel({ layout }: { layout: Layout }): JSX.Element {
       <PicturePart layout={layout} />
       <OrderPart layout={layout} />
       <SeeThrough title={layout.title} name={named(layout)} />
+      <Guides layout={layout} name={named(layout)} />
       <LinkPart layout={layout} />
       <Note name={say.note} value={layout.note ?? ""} take={(note) => act.head({ note })} />
       <Files layout={layout} />

@@ -16,7 +16,7 @@ pub use quantity::{
 };
 
 /// Sentences by id, table by table. `{name}` marks a named place.
-pub const SENTENCES: [&[(&str, &str)]; 4] = [
+pub const SENTENCES: [&[(&str, &str)]; 5] = [
     table::SENTENCES,
     rigged::SENTENCES,
     handed::SENTENCES,

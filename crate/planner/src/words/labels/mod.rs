@@ -7,6 +7,7 @@
 
 mod adding;
 mod exposures;
+mod guides;
 mod hands;
 mod papers;
 mod rig;
@@ -24,4 +25,5 @@ pub const LABELS: [&[(&str, &str)]; 8] = [
     hands::LABELS,
     timing::LABELS,
     exposures::LABELS,
+    guides::LABELS,
 ];
