@@ -126,7 +126,6 @@ fn compared(layout: &Layout) -> Found {
             found.twice += one;
         }
         if shots[top][n] != *wanted && !clashing(n) {
-            if std::env::var("DBG").is_ok() {
                 println!(
                     "W {} {} {:?} {:?} top {}",
                     n % wide,
