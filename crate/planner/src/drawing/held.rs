@@ -1,6 +1,6 @@
 //! What a hand works with: under the fingers, at true size.
 
-use glam::{DVec2, dvec2};
+use glam::DVec2;
 use svg::node::element::Group;
 
 use super::food::food;
@@ -11,27 +11,11 @@ use super::tone::{PENCIL, rgb};
 use crate::catalogue;
 use crate::figure::dice::{Dice, INSIDE};
 use crate::figure::form::{Face, Form, Frame};
-use crate::figure::outline::{arc, bearing, polar};
+use crate::figure::outline::{arc, bearing};
 use crate::figure::{Food, Prop, prop_of};
 use crate::layout::Action;
-use crate::scene::Arm;
+use crate::scene::{Arm, BREAD, KNIFE, LEMON, SPOON, SPOON_AHEAD, STREWN, knife_at};
 use crate::shape::{Bounds, hull};
-
-/// Half the extents of a torn piece of bread in a hand, mm (our choice).
-const BREAD: DVec2 = dvec2(44.0, 34.0);
-/// Half the breadth of half a lemon, mm (our choice).
-const LEMON: f64 = 30.0;
-/// Half the extents of a serving spoon, mm (our choice).
-const SPOON: DVec2 = dvec2(112.0, 25.0);
-
-/// Half the extents of a cook's knife with its blade all but upright, mm (our
-/// choice).
-const KNIFE: DVec2 = dvec2(160.0, 14.0);
-/// How far the knife is turned in the fist from along the hand, radians, and
-/// how far its middle lies past the tip of the forefinger on its back, mm (our
-/// choice).
-const KNIFE_TURN: f64 = 0.5;
-const KNIFE_AHEAD: f64 = 12.0;
 
 /// The thing in a hand; `vessel` is what it holds of the table, about the
 /// place where it holds it.
@@ -63,19 +47,18 @@ pub fn held(arm: &Arm, action: Action, seed: u32, vessel: Option<&[DVec2]>, pen:
             };
             let form = Form::new(seed, SPOON, along);
             let spoon = prop(Prop::Spoon, &form, &ware, pen);
-            group.add(at(spoon, arm.tip + arm.fingers * (SPOON.x * 0.55)))
+            group.add(at(spoon, arm.tip + arm.fingers * (SPOON_AHEAD)))
         }
         Action::Sprinkle => {
             let mut s = Sketch::new(pen, Dice::new(seed, INSIDE), Frame::turned(0.0));
             let grains: Vec<DVec2> = (0..s.some(40))
-                .map(|_| arm.tip + s.dice.cloud() * 34.0)
+                .map(|_| arm.tip + s.dice.cloud() * (STREWN * 0.5))
                 .collect();
             s.dots(&grains, rgb(0xff_faf0), 1.0, 0.95);
             group.add(s.done())
         }
         Action::Cut => {
-            let way = polar(KNIFE_TURN);
-            let way = arm.fingers * way.x + arm.thumb * way.y;
+            let (middle, way) = knife_at(arm);
             let form = Form::new(seed, KNIFE, bearing(way));
             let kind = catalogue::kind_of("cook-knife");
             let steel = Ware {
@@ -85,7 +68,7 @@ pub fn held(arm: &Arm, action: Action, seed: u32, vessel: Option<&[DVec2]>, pen:
                 square: false,
             };
             let knife = prop_of("cook-knife", kind).map(|knife| prop(knife, &form, &steel, pen));
-            let knife = knife.map(|knife| at(knife, arm.tip + way * KNIFE_AHEAD));
+            let knife = knife.map(|knife| at(knife, middle));
             group.add(knife.unwrap_or_default())
         }
         Action::Pour => {

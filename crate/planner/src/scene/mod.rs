@@ -21,6 +21,7 @@ mod spine;
 mod tallest;
 mod things;
 mod way;
+mod works;
 
 pub use card::{card_at, card_foot, card_outline, card_seen};
 pub use frame::{crop_outline, linen_drop, linen_form, linen_outline, linen_seen, linen_span};
@@ -42,3 +43,4 @@ pub use things::{
     root,
 };
 pub use way::{Goal, HALF_WAY, Way, way_between, ways};
+pub use works::{BREAD, KNIFE, LEMON, SPOON, SPOON_AHEAD, STREWN, knife_at, worked_with};

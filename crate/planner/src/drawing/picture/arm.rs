@@ -2,12 +2,12 @@
 use glam::DVec2;
 use svg::node::element::Group;
 
-use super::cast::thrown;
 use super::thing::thing;
 use super::view::{enlarged, translation};
 use crate::drawing::{INK, Limb, Pen, held, limb, raised};
 use crate::exposures::state_of;
 use crate::layout::{Action, As, Hand, Id, Item, Layout};
+use crate::light::Source;
 use crate::optics::View;
 use crate::scene::{Arm, arm, held_at, silhouette};
 use crate::shape::{CHORD_ERROR, Region, frame_outline, table_outline};
@@ -27,7 +27,7 @@ pub(super) fn reaching(layout: &Layout, hand: &Hand, eye: View, pen: &Pen) -> Gr
     };
     let arm = arm(layout, hand);
     let InHand { own, does, vessel } = in_hand(layout, hand, &arm);
-    let (offset, spread) = thrown(layout, hand.height, pen.fall);
+    let (offset, spread) = shadow_of(layout, hand, &arm);
     let table = table_outline(&layout.table, CHORD_ERROR);
     let table = Region::from_polygon(&table).unwrap_or_default();
     let ground = Some((&table, DVec2::ZERO));
@@ -96,4 +96,15 @@ fn in_hand<'a>(layout: &'a Layout, hand: &Hand, arm: &Arm) -> InHand<'a> {
 fn absent(layout: &Layout, hand: &Hand, item: Id) -> bool {
     let own = layout.exposures.iter().find(|e| e.id == hand.exposure);
     own.is_some_and(|e| state_of(e, item) == As::Absent)
+}
+
+/// How far a hand throws its shadow, and half the blur of it, by similar
+/// triangles from where it is: one near the light throws it less far.
+fn shadow_of(layout: &Layout, hand: &Hand, arm: &Arm) -> (DVec2, f64) {
+    let source = Source::of(layout);
+    let height = f64::from(hand.height);
+    let share = height / (source.centre.z - height).max(1.0);
+    let middle = (arm.wrist + arm.tip) * 0.5;
+    let offset = (middle - source.centre.truncate()) * share;
+    (offset, source.across.length() * share)
 }

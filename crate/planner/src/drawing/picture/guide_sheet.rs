@@ -11,11 +11,11 @@ use super::edge::{lined, looped};
 use super::groups;
 use super::lettering::{UNDER, cased, lettering};
 use super::sheet::{blank, version};
-use super::view::{INKED, View, translation};
+use super::view::{INKED, Shown, View, translation};
 use crate::drawing::path::{PathData, short, tenth};
 use crate::drawing::sketch::{Look, path_node};
 use crate::drawing::tone::{Tone, rgb};
-use crate::exposures::{Guide, GuideFile, combined, guides};
+use crate::exposures::{Guide, GuideFile, guides};
 use crate::layout::Layout;
 use crate::optics::{self, Pixels};
 use crate::scene::{arm, exposure_name, lifted};
@@ -128,13 +128,14 @@ fn picture(layout: &Layout, files: &[GuideFile], [wide, high]: [f64; 2]) -> SVG 
     let eye = optics::View::of(layout);
     let view = View {
         per_pixel: unit,
+        shown: Shown::Combined,
         eye,
         frame: false,
         tags: false,
         ..View::default()
     };
     let mut below = Group::new().set("transform", upright);
-    for keyed in groups(&combined(layout), &view) {
+    for keyed in groups(layout, &view) {
         below = below.add(keyed.placed());
     }
     let corners = [DVec2::ZERO, dvec2(mm.x, 0.0), mm, dvec2(0.0, mm.y)];
@@ -157,7 +158,12 @@ fn picture(layout: &Layout, files: &[GuideFile], [wide, high]: [f64; 2]) -> SVG 
         let at = middle(layout, file, &pixels) / pixels.per_mm();
         let size = unit * 26.0;
         let room = DVec2::splat(size * 3.0).min(mm * 0.5);
-        let name = cased(&exposure_name(layout, file.exposure), at.clamp(room, mm - room), size, CHALK);
+        let name = cased(
+            &exposure_name(layout, file.exposure),
+            at.clamp(room, mm - room),
+            size,
+            CHALK,
+        );
         names = names.add(name.set("font-weight", "bold"));
     }
     // Where exposures are laid over the lowest one there is no veil.

@@ -104,7 +104,9 @@ pub fn groups(whole: &Layout, view: &View) -> Vec<Keyed> {
         push(named("lip", vessel.id.0), lip, None);
     }
     // What hands hold may stand nowhere on the table.
-    let shown: Vec<&Hand> = whole.hands.iter().filter(|h| view.shown.has(h)).collect();
+    let there = |hand: &Hand| layout.hands.iter().any(|h| h.id == hand.id);
+    let shown = whole.hands.iter().filter(|h| view.shown.has(h) && there(h));
+    let shown: Vec<&Hand> = shown.collect();
     for hand in &shown {
         let arm = arm::reaching(whole, hand, view.eye, &pen);
         push(named("hand", hand.id.0), arm, None);

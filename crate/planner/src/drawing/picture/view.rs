@@ -5,7 +5,7 @@ use glam::DVec2;
 use svg::node::element::Group;
 
 use crate::drawing::path::{short, tenth};
-use crate::exposures::in_exposure;
+use crate::exposures::{combined, in_exposure};
 use crate::layout::{Hand, Id, Layout};
 use crate::optics;
 use crate::readings::Mark;
@@ -15,6 +15,9 @@ use crate::readings::Mark;
 pub enum Shown {
     /// Those of every exposure together.
     All,
+    /// Those of every exposure, as the exposures show the table where each is
+    /// laid over the others through its mask guide.
+    Combined,
     /// Nobody's.
     None,
     /// Those of one exposure, over the table as it is set.
@@ -27,7 +30,7 @@ impl Shown {
     /// Whether a hand is drawn.
     pub(super) fn has(self, hand: &Hand) -> bool {
         match self {
-            Self::All => true,
+            Self::All | Self::Combined => true,
             Self::None => false,
             Self::Hands(id) | Self::Exposure(id) => hand.exposure == id,
         }
@@ -37,6 +40,7 @@ impl Shown {
     pub(super) fn table(self, layout: &Layout) -> Cow<'_, Layout> {
         match self {
             Self::Exposure(id) => Cow::Owned(in_exposure(layout, id)),
+            Self::Combined => Cow::Owned(combined(layout)),
             Self::All | Self::None | Self::Hands(_) => Cow::Borrowed(layout),
         }
     }

@@ -6,7 +6,10 @@ use crate::exposures::in_exposure;
 use crate::layout::{Exposure, ExposureKind, Hand, Id, Item, Layout};
 use crate::light::Plate;
 use crate::optics::View;
-use crate::scene::{arm, lifted, narrowed, rise, sections, seen_outline, silhouette, vessel_of};
+use crate::scene::{
+    Arm, arm, held_at, lifted, narrowed, rise, sections, seen_outline, silhouette, vessel_of,
+    worked_with,
+};
 use crate::shape::{Region, union};
 
 /// Level slices of a thing that throws a shadow lie no farther apart, mm. Our
@@ -97,7 +100,8 @@ impl Adds {
             let height = f64::from(hand.height);
             let arm = arm(layout, hand);
             let mut parts = vec![arm.hand.clone(), arm.forearm.clone(), arm.sleeve.clone()];
-            parts.extend(held(layout, hand, arm.tip));
+            parts.extend(held(layout, hand, &arm));
+            parts.extend(worked_with(layout, hand, &arm));
             outlines.extend(parts.iter().map(|part| lifted(part, view, height)));
             level.extend(parts.into_iter().map(|part| (height, part)));
         }
@@ -137,11 +141,11 @@ fn seen(layout: &Layout, item: &Item, view: View) -> Vec<DVec2> {
     seen_outline(item, rise(layout, item), inside, view)
 }
 
-/// The outline of what a hand holds, about its fingertips.
-fn held(layout: &Layout, hand: &Hand, tip: DVec2) -> Option<Vec<DVec2>> {
-    let item = layout.items.iter().find(|i| Some(i.id) == hand.holds)?;
-    let at = item.at.vec();
-    Some(silhouette(item).iter().map(|p| *p - at + tip).collect())
+/// The outline of what a hand holds, where it holds it.
+fn held(layout: &Layout, hand: &Hand, arm: &Arm) -> Option<Vec<DVec2>> {
+    let (item, to) = held_at(layout, hand, arm)?;
+    let by = to - item.at.vec();
+    Some(silhouette(item).iter().map(|p| *p + by).collect())
 }
 
 /// A thing in level slices: clear glass too, for its shadow is seen.

@@ -29,8 +29,8 @@ use glam::{DVec2, dvec2};
 use crate::layout::{Id, Layout};
 use crate::light::{LevelShade, Source};
 use crate::optics::{Pixels, View};
-use adds::Stack;
-use blend::{blend, left};
+use adds::{Adds, Stack};
+use blend::{Other, blend};
 use zone::{Side, Zone, nearest};
 
 /// A cell is this wide, mm. Our choice: a hand's shadow changes from nothing to
@@ -43,7 +43,7 @@ pub struct Guide {
     pixels: Pixels,
     /// What it adds; none for the exposure under all others.
     own: Option<Zone>,
-    others: Vec<Zone>,
+    others: Vec<(Zone, LevelShade)>,
     shade: LevelShade,
     /// Pixels across a cell.
     step: usize,
@@ -66,7 +66,16 @@ enum Cell {
     /// The same everywhere.
     Even(u8),
     /// To be measured at each pixel.
-    Uneven { own: Near, others: Vec<Near> },
+    Uneven { own: Near, others: Vec<Beside> },
+}
+
+/// Another exposure within one cell.
+#[derive(Clone, Debug)]
+struct Beside {
+    near: Near,
+    /// Share of the light it takes at the corners, from left to right, above
+    /// and below.
+    lost: [f64; 4],
 }
 
 /// What a distance is measured from within one cell.
@@ -94,14 +103,16 @@ impl Guide {
         if adds.is_none() && stack.ground != exposure {
             return None;
         }
+        let source = Source::of(layout);
         let others = stack.above.iter().filter(|a| a.exposure != exposure);
+        let beside = |adds: &Adds| {
+            let shade = LevelShade::new(&source, &adds.plates);
+            (Zone::of(&adds.solid, &pixels), shade)
+        };
         Some(Self {
             own: adds.map(|adds| Zone::of(&adds.solid, &pixels)),
-            others: others.map(|a| Zone::of(&a.solid, &pixels)).collect(),
-            shade: LevelShade::new(
-                &Source::of(layout),
-                adds.map_or(&[], |a| a.plates.as_slice()),
-            ),
+            others: others.map(beside).collect(),
+            shade: LevelShade::new(&source, adds.map_or(&[], |a| a.plates.as_slice())),
             step: ((CELL * pixels.per_mm()).round() as usize).max(1),
             pixels,
             band: Band::default(),
@@ -125,9 +136,9 @@ impl Guide {
         self.prepare(y / self.step, &own);
         let down = (y as f64 + 0.5) / self.step as f64 - (y / self.step) as f64;
         let mm = 1.0 / self.pixels.per_mm();
-        let mut away = vec![0.0; self.others.len()];
+        let mut beside: Vec<Other> = Vec::new();
         for (n, pixels) in out.chunks_mut(self.step).enumerate() {
-            let (own_near, near) = match &self.band.cells[n] {
+            let (own_near, others) = match &self.band.cells[n] {
                 Cell::Even(value) => {
                     pixels.fill(*value);
                     continue;
@@ -135,16 +146,17 @@ impl Guide {
                 Cell::Uneven { own, others } => (own, others),
             };
             let [above, below] = &self.band.lost;
-            let [from, to] = [n, n + 1].map(|c| above[c] + (below[c] - above[c]) * down);
-            away.resize(near.len(), 0.0);
+            let lost = [above[n], above[n + 1], below[n], below[n + 1]];
             for (x, pixel) in pixels.iter_mut().enumerate() {
                 let along = (x as f64 + 0.5) / self.step as f64;
                 let at = dvec2((n * self.step + x) as f64 + 0.5, y as f64 + 0.5) * mm;
-                for (away, near) in away.iter_mut().zip(near) {
-                    *away = near.measured(at, &self.others);
-                }
-                let own = own_near.measured(at, core::slice::from_ref(&own));
-                *pixel = grey(blend(own, &away, from + (to - from) * along));
+                beside.clear();
+                beside.extend(others.iter().map(|other| Other {
+                    away: other.near.measured(at, |n| &self.others[n].0),
+                    lost: between(other.lost, along, down),
+                }));
+                let away = own_near.measured(at, |_| &own);
+                *pixel = grey(blend(away, between(lost, along, down), &beside));
             }
         }
         self.own = Some(own);
@@ -169,9 +181,7 @@ impl Guide {
         let lost = [above, corners(row + 1)];
         let cells = (0..columns).map(|n| {
             let ends = [lost[0][n], lost[0][n + 1], lost[1][n], lost[1][n + 1]];
-            let least = ends.into_iter().fold(f64::INFINITY, f64::min);
-            let most = ends.into_iter().fold(0.0, f64::max);
-            self.cell([n, row], own, [least, most])
+            self.cell([n, row], own, [least_of(&ends), greatest(&ends)])
         });
         self.band.cells = cells.collect();
         self.band.lost = lost;
@@ -184,16 +194,41 @@ impl Guide {
         let middle = (DVec2::from(at.map(|n| n as f64)) + DVec2::splat(0.5)) * mm;
         let half = mm * core::f64::consts::FRAC_1_SQRT_2;
         let from = own.signed(middle);
-        let others: Vec<f64> = self.others.iter().map(|o| o.signed(middle)).collect();
-        let by = |way: f64| others.iter().map(|o| o + half * way).collect::<Vec<f64>>();
-        let [dark, light] = [
-            grey(blend(from + half, &by(-1.0), least)),
-            grey(blend(from - half, &by(1.0), most)),
-        ];
+        let corner = |n: usize| {
+            let by = DVec2::from([n % 2, n / 2].map(|n| n as f64));
+            let cell = DVec2::from(at.map(|n| n as f64));
+            self.pixels.place((cell + by) * self.step as f64)
+        };
+        // Only on quiet surface of its own does a shadow of others count.
+        let quiet = from - half < QUIET + FEATHER && from + half > 0.0;
+        let others: Vec<(f64, [f64; 4])> = self
+            .others
+            .iter()
+            .map(|(zone, shade)| {
+                let lost = |n| if quiet { shade.lost(corner(n)) } else { 0.0 };
+                (zone.signed(middle), core::array::from_fn(lost))
+            })
+            .collect();
+        let end = |way: f64, [least, most]: [f64; 2]| {
+            let beside = others.iter().map(|(away, lost)| Other {
+                away: away + half * way,
+                lost: if way < 0.0 {
+                    greatest(lost)
+                } else {
+                    least_of(lost)
+                },
+            });
+            let own = from - half * way;
+            grey(blend(
+                own,
+                if way < 0.0 { least } else { most },
+                &beside.collect::<Vec<_>>(),
+            ))
+        };
+        let (dark, light) = (end(-1.0, [least, most]), end(1.0, [least, most]));
         if dark == light {
             return Cell::Even(dark);
         }
-        let counts = |other: f64| left(from + half, other - half) < 1.0;
         let near = |zone: &Zone, n: usize, away: f64| {
             if away < half {
                 Near::Outline(n)
@@ -201,12 +236,19 @@ impl Guide {
                 Near::Sides(zone.near(middle, away + 2.0 * half))
             }
         };
+        // Another counts as near as its quiet surface reaches, or its shadow.
+        let counts = |(away, lost): (f64, [f64; 4])| {
+            away - half < QUIET + FEATHER + TAPER || greatest(&lost) > 0.0
+        };
         let counted = self.others.iter().zip(&others).enumerate();
-        let counted = counted.filter(|(_, (_, away))| counts(**away));
-        let others: Vec<Near> = counted
-            .map(|(n, (zone, away))| near(zone, n, *away))
+        let counted = counted.filter(|(_, (_, other))| counts(**other));
+        let others: Vec<Beside> = counted
+            .map(|(n, ((zone, _), (away, lost)))| Beside {
+                near: near(zone, n, *away),
+                lost: *lost,
+            })
             .collect();
-        let own = if others.is_empty() && from - half > QUIET + FEATHER {
+        let own = if others.is_empty() && !quiet {
             Near::Far
         } else {
             near(own, 0, from)
@@ -216,13 +258,27 @@ impl Guide {
 }
 
 impl Near {
-    fn measured(&self, at: DVec2, zones: &[Zone]) -> f64 {
+    fn measured<'a>(&self, at: DVec2, zone: impl Fn(usize) -> &'a Zone) -> f64 {
         match self {
             Self::Far => f64::INFINITY,
             Self::Sides(sides) => nearest(sides, at),
-            Self::Outline(n) => zones[*n].signed(at),
+            Self::Outline(n) => zone(*n).signed(at),
         }
     }
+}
+
+/// A figure of four corners straight between them.
+fn between([a, b, c, d]: [f64; 4], along: f64, down: f64) -> f64 {
+    let (from, to) = (a + (c - a) * down, b + (d - b) * down);
+    from + (to - from) * along
+}
+
+fn greatest(all: &[f64; 4]) -> f64 {
+    all.iter().copied().fold(0.0, f64::max)
+}
+
+fn least_of(all: &[f64; 4]) -> f64 {
+    all.iter().copied().fold(f64::INFINITY, f64::min)
 }
 
 /// A share as one of 255 steps.
