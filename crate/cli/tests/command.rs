@@ -187,6 +187,48 @@ fn a_drawing_goes_to_a_file_and_what_is_not_there_is_said() {
 }
 
 #[test]
+fn guides_go_to_a_folder_or_an_archive() {
+    let layout = std::env::temp_dir().join(format!("overspread-{}.json", std::process::id()));
+    let supper = std::fs::read_to_string(SUPPER).expect("the supper");
+    let small = r#""format": "full-frame", "pixels": [600, 400],"#;
+    let supper = supper.replacen(r#""format": "full-frame","#, small, 1);
+    std::fs::write(&layout, supper).expect("written");
+    let from = layout.to_str().expect("plain");
+    let names = ["00-overview.svg", "01-clean.png", "02-hands-1.png"];
+    let folder = layout.with_extension("guides");
+    let out = run(&["guides", from, "-o", folder.to_str().expect("plain")]);
+    assert!(out.status.success(), "{}", text(&out.stderr));
+    assert!(out.stdout.is_empty() && out.stderr.is_empty(), "in silence");
+    for name in names {
+        let kept = std::fs::read(folder.join(name)).unwrap_or_else(|e| panic!("{name}: {e}"));
+        let svg = name.ends_with(".svg");
+        let head: &[u8] = if svg { b"<svg" } else { b"\x89PNG" };
+        assert!(kept.starts_with(head), "{name}");
+        // The header of a PNG: 600 across, 400 down, 8 bits, grey.
+        if !svg {
+            assert_eq!(kept[16..26], [0, 0, 2, 88, 0, 0, 1, 144, 8, 0], "{name}");
+        }
+    }
+    std::fs::remove_dir_all(&folder).expect("removed");
+    let archive = layout.with_extension("zip");
+    let out = run(&["guides", from, "-o", archive.to_str().expect("plain")]);
+    assert!(out.status.success(), "{}", text(&out.stderr));
+    let kept = std::fs::read(&archive).expect("written");
+    assert!(kept.starts_with(b"PK"), "an archive");
+    for name in names {
+        let inside = kept.windows(name.len()).any(|part| part == name.as_bytes());
+        assert!(inside, "{name} is in it");
+    }
+    std::fs::remove_file(&archive).expect("removed");
+    std::fs::remove_file(&layout).expect("removed");
+    let out = run(&["guides", SUPPER]);
+    assert_eq!(out.status.code(), Some(2), "nowhere to go");
+    let out = run(&["guides", SUPPER, "-o", "/no/such/place"]);
+    assert_eq!(out.status.code(), Some(2), "cannot be written");
+    assert!(text(&out.stderr).contains("6000 × 4000, as usual"), "said");
+}
+
+#[test]
 fn schema_help_and_version_are_printed() {
     let schema: serde_json::Value = serde_json::from_slice(&run(&["schema"]).stdout).expect("JSON");
     let format = &schema["properties"]["format"]["const"];

@@ -110,7 +110,7 @@ mod tests {
     #[test]
     fn a_disc_and_its_hole_are_two_lines() {
         let ring = picture([100, 80], &|x, y| {
-            let away = (x - 50.0).hypot(y - 40.0);
+            let away = dvec2(x - 50.0, y - 40.0).length();
             (10.0..30.0).contains(&away)
         });
         let lines = ring.round(128.0);
