@@ -186,7 +186,6 @@ fn exposures_through_their_guides_make_the_combined_picture() {
     for name in ["harbour-supper", "citrus-breakfast", "noodle-night"] {
         let layout = sized(starter(name));
         let found = compared(&layout);
-        println!("{name}: {found:.4?}");
         assert_eq!(found.wrong, 0.0, "{name}: {found:?}");
         assert_eq!(found.twice, 0.0, "{name}: {found:?}");
         assert!(
@@ -206,7 +205,6 @@ fn the_supper_with_its_remedies_combines_everywhere() {
     assert!(remedies > 0, "there was something to cure");
     assert!(clashes(&layout, &Lit::of(&layout), &added(&layout)).is_empty());
     let found = compared(&layout);
-    println!("{found:.4?}");
     assert_eq!(found.wrong, 0.0, "{found:?}");
     assert_eq!(found.twice, 0.0, "{found:?}");
     assert_eq!(found.clashing, 0.0, "{found:?}");

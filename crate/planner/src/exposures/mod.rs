@@ -13,7 +13,9 @@ mod solo;
 mod states;
 
 pub use fewest::fewest;
-pub use guide::{FEATHER, Guide, GuideFile, NONE, OVERVIEW, QUIET, TAPER, combined, guides};
+pub use guide::{
+    FEATHER, Guide, GuideFile, NONE, OVERVIEW, QUIET, TAPER, combined, guides, level_parts,
+};
 pub use needs::{Food, Founded, foods, hold_of};
 pub use order::{
     CARRYING, Change, NoOrder, SWAPPING, Taken, WALKING, change, in_order, shooting_order,

@@ -96,14 +96,9 @@ impl Adds {
         let then = in_exposure(layout, exposure.id);
         let mut outlines = Vec::new();
         let mut level = Vec::new();
-        for hand in layout.hands.iter().filter(|h| h.exposure == exposure.id) {
-            let height = f64::from(hand.height);
-            let arm = arm(layout, hand);
-            let mut parts = vec![arm.hand.clone(), arm.forearm.clone(), arm.sleeve.clone()];
-            parts.extend(held(layout, hand, &arm));
-            parts.extend(worked_with(layout, hand, &arm));
-            outlines.extend(parts.iter().map(|part| lifted(part, view, height)));
-            level.extend(parts.into_iter().map(|part| (height, part)));
+        for (height, part) in level_parts(layout, exposure.id) {
+            outlines.push(lifted(&part, view, height));
+            level.push((height, part));
         }
         let mut things = Vec::new();
         for item in &below.items {
@@ -133,6 +128,23 @@ impl Adds {
             things,
         }
     }
+}
+
+/// The outlines that come into an exposure with its hands, each with the height
+/// at which it lies: hand, forearm and sleeve, what is held and what is worked
+/// with.
+#[must_use]
+pub fn level_parts(layout: &Layout, exposure: Id) -> Vec<(f64, Vec<DVec2>)> {
+    let mut out = Vec::new();
+    for hand in layout.hands.iter().filter(|h| h.exposure == exposure) {
+        let arm = arm(layout, hand);
+        let mut parts = vec![arm.hand.clone(), arm.forearm.clone(), arm.sleeve.clone()];
+        parts.extend(held(layout, hand, &arm));
+        parts.extend(worked_with(layout, hand, &arm));
+        parts.retain(|part| !part.is_empty());
+        out.extend(parts.into_iter().map(|part| (f64::from(hand.height), part)));
+    }
+    out
 }
 
 /// A thing as the lens sees it where it stands.

@@ -21,6 +21,7 @@ mod blend;
 mod names;
 mod zone;
 
+pub use adds::level_parts;
 pub use blend::{FEATHER, NONE, QUIET, TAPER};
 pub use names::{GuideFile, OVERVIEW, combined, guides};
 
