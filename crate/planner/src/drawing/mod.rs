@@ -26,8 +26,8 @@ pub use hand::{Limb, limb};
 pub use held::held;
 pub use pen::Pen;
 pub use picture::{
-    Cut, Keyed, SeeThrough, Shown, Trims, View, alone, carried, cut, cut_file, groups, guide_sheet, marked,
-    reaching, sample, see_through, sheet, side, side_file, stand_span, swatch, translation,
+    Cut, Keyed, SeeThrough, Shown, Trims, View, alone, carried, cut, cut_file, groups, guide_sheet,
+    marked, reaching, sample, see_through, sheet, side, side_file, stand_span, swatch, translation,
     view_box, waiting,
 };
 pub use prop::{Ware, flame, prop};

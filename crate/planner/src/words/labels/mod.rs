@@ -16,7 +16,7 @@ mod table;
 mod timing;
 
 /// Labels by id, table by table.
-pub const LABELS: [&[(&str, &str)]; 8] = [
+pub const LABELS: [&[(&str, &str)]; 9] = [
     sheet::LABELS,
     table::LABELS,
     adding::LABELS,
