@@ -223,7 +223,7 @@ fn guides_go_to_a_folder_or_an_archive() {
     std::fs::remove_file(&layout).expect("removed");
     let out = run(&["guides", SUPPER]);
     assert_eq!(out.status.code(), Some(2), "nowhere to go");
-    let out = run(&["guides", SUPPER, "-o", "/no/such/place"]);
+    let out = run(&["guides", SUPPER, "-o", "/dev/null/place"]);
     assert_eq!(out.status.code(), Some(2), "cannot be written");
     assert!(text(&out.stderr).contains("6000 × 4000, as usual"), "said");
 }

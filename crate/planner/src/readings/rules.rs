@@ -128,6 +128,8 @@ rules! {
     LIGHT_FALLS: "stops between main dishes", "light", [1.0, NEVER], Plain, false, OurChoice, false, 0.1, "working-light", "more_than_a_stop_between_main_dishes_is_said";
     /// Share of the hero's face in shadow: noted, and said.
     LIGHT_SHADOW: "hero in shadow", "light", [0.10, 0.25], Share, false, OurChoice, false, 3.0, "working-light-shadow", "a_quarter_of_the_hero_in_shadow_is_said";
+    /// Stops that people take from a main dish: noted, and said.
+    LIGHT_KEY: "arm in the key", "light", [1.0 / 3.0, 1.0], Plain, false, OurChoice, false, 0.1, "working-light-key", "an_arm_between_a_dish_and_the_light_is_said";
     /// Stops left before a pale thing clips: noted, and said.
     LIGHT_WHITES: "stops to clipping", "light", [0.5, 0.0], Plain, true, OurChoice, false, 0.1, "working-light-whites", "a_white_brighter_lit_than_the_hero_clips";
     /// Places of camera size beside places of true size: how many of the fewer.
@@ -215,6 +217,8 @@ rules! {
     EXPOSURE_CLEAN: "clean exposure", "exposures", [1.0, NEVER], Plain, false, TradePractice, false, 0.5, "working-exposure-clean", "each_state_of_the_food_wants_a_clean_exposure";
     /// What two exposures both want of the picture, cm².
     EXPOSURE_CLASH: "exposures clash", "exposures", [1.0, NEVER], Plain, false, OurChoice, false, 2.0, "working-exposure-clash", "exposures_that_want_the_same_square_centimetre_clash";
+    /// Kinds of exposure that cost little and might save the picture.
+    EXPOSURE_INSURANCE: "exposures in case", "exposures", [1.0, NEVER], Plain, false, TradePractice, false, 0.5, "working-exposure-insurance", "what_this_table_is_worth_in_case_is_told_and_added";
     /// Exposures that are enough for the people there are; the figure counts.
     EXPOSURE_FEWEST: "fewest exposures", "exposures", [1.0, NEVER], Plain, false, TradePractice, false, 0.5, "working-exposure-fewest", "what_two_people_can_shoot_together_is_told";
     /// Exposures that stand elsewhere in a better order; the figure counts.

@@ -18,6 +18,8 @@ pub(super) enum Asked {
     Upon(Id, Vec<Id>),
     /// The share of the source past the arms of this exposure.
     PastArms(Id),
+    /// The same past its arms and the bodies they are of.
+    PastPeople(Id),
 }
 
 /// Figures by the bits of the place, with what was asked of it.

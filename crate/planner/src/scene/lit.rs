@@ -8,6 +8,7 @@ use super::alike::Alike;
 use super::card::{CARD, card_foot};
 use super::known::{Asked, Known};
 use super::rise::sections;
+use super::sitter::bodies;
 use super::{arm, inner, rise, root, silhouette, vessel_of};
 use crate::catalogue::{self, Kind};
 use crate::layout::{Card, CardKind, Finish, Id, Item, Layout, LightShape};
@@ -34,6 +35,8 @@ pub struct Lit {
     hollows: Vec<Occluder>,
     /// Arms, each with its exposure.
     arms: Vec<(Id, Occluder)>,
+    /// Trunks and heads of those they are of, each with its exposure.
+    bodies: Vec<(Id, Occluder)>,
     known: Known,
     before: Option<Before>,
 }
@@ -46,6 +49,7 @@ struct Before {
     /// Solids, then hollows.
     changed: [Vec<Occluder>; 2],
     same_arms: bool,
+    same_bodies: bool,
 }
 
 impl Lit {
@@ -73,6 +77,7 @@ impl Lit {
         Self {
             bounces: white.map(|card| bounce(&source, card)).collect(),
             arms: arms.collect(),
+            bodies: bodies(layout),
             source,
             solids,
             cards,
@@ -112,6 +117,7 @@ impl Lit {
                 changed(&before.hollows, &lit.hollows),
             ],
             same_arms: before.arms == lit.arms,
+            same_bodies: before.bodies == lit.bodies,
         });
         Self {
             before: taken,
@@ -133,6 +139,7 @@ impl Lit {
                     !within && !may_shade(&self.source, place, solids)
                 }
                 Asked::PastArms(_) => before.same_arms,
+                Asked::PastPeople(_) => before.same_arms && before.same_bodies,
             };
             holds.then_some(was)
         });
@@ -217,6 +224,17 @@ impl Lit {
                 seen_share(&self.source, place, arm, &|_| false)
             })
             .fold(1.0, f64::min)
+        })
+    }
+
+    /// The same past its arms and the bodies of those they are of.
+    #[must_use]
+    pub fn share_past_people(&self, place: DVec3, exposure: Id) -> f64 {
+        self.once(place, Asked::PastPeople(exposure), &|| {
+            let own = self.bodies.iter().filter(|body| body.0 == exposure);
+            let bodies: Vec<Occluder> = own.map(|body| body.1.clone()).collect();
+            let past = seen_share(&self.source, place, &bodies, &|_| false);
+            past.min(self.share_past_arms(place, exposure))
         })
     }
 

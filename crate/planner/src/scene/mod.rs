@@ -17,6 +17,7 @@ mod rise;
 mod seated;
 mod seen_as;
 mod silhouette;
+mod sitter;
 mod spine;
 mod tallest;
 mod things;

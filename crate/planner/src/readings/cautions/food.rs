@@ -135,7 +135,7 @@ const ALLERGENS: [(&str, &[&str]); 9] = [
 ];
 
 /// Whether it steams or scalds.
-pub(super) fn is_broth(item: &Item) -> bool {
+pub(in super::super) fn is_broth(item: &Item) -> bool {
     BROTHS.contains(&item.prop.as_str())
 }
 

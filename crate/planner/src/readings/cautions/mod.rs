@@ -6,6 +6,8 @@ mod set;
 #[cfg(test)]
 mod tests;
 
+pub(super) use food::is_broth;
+
 use serde::Serialize;
 
 use super::study::Study;

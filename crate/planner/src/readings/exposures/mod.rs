@@ -6,6 +6,7 @@
 //! picture.
 mod clash;
 mod fewest;
+mod insurance;
 mod order;
 mod remedy;
 mod shown;
@@ -32,6 +33,7 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     out.extend(states::no_clean(study, settled));
     out.extend(clash::read(study, settled));
     out.extend(fewest::read(study));
+    out.extend(insurance::read(study, settled));
     out.extend(order::read(study, settled));
     out
 }

@@ -241,3 +241,32 @@ fn thirty_hands_in_one_exposure_are_read_and_none_is_lost() {
     let finite = report.findings.iter().all(|f| f.figure.is_finite());
     assert!(finite, "every figure is one");
 }
+
+#[test]
+fn what_this_table_is_worth_in_case_is_told_and_added() {
+    let mut layout = laid(AWAY, UP, true);
+    let f = about(&layout, ":insurance").expect("three kinds");
+    assert_eq!((f.state, f.figure), (State::Holds, 3.0), "{}", f.sentence);
+    assert!(
+        !f.sentence.contains("mirror"),
+        "all is matt: {}",
+        f.sentence
+    );
+    layout.items[0].finish = crate::layout::Finish::Clear;
+    layout.items[1].prop = "soup".into();
+    let f = about(&layout, ":insurance").expect("and two more");
+    assert_eq!(f.figure, 5.0, "{}", f.sentence);
+    assert!(f.sentence.contains("carafe mirror"), "{}", f.sentence);
+    let after = cured(&layout, ":insurance");
+    let count = |kind| after.exposures.iter().filter(|e| e.kind == kind).count();
+    let kinds = [
+        ExposureKind::Card,
+        ExposureKind::Empty,
+        ExposureKind::NoGlare,
+        ExposureKind::Steam,
+        ExposureKind::Insurance,
+    ];
+    assert_eq!(kinds.map(count), [1; 5], "each once");
+    layout.hands.clear();
+    assert!(about(&layout, ":insurance").is_none(), "before any hand");
+}

@@ -9,6 +9,9 @@
 #[cfg(test)]
 mod cropped_tests;
 mod falls;
+mod keyed;
+#[cfg(test)]
+mod keyed_tests;
 mod lines;
 mod remedy;
 mod shadow;
@@ -47,6 +50,7 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     let apart = apart.or_else(|| falls::across(study, &dishes));
     let mut out: Vec<Finding> = apart.into_iter().collect();
     out.extend(shadow::read(study, settled));
+    out.extend(keyed::read(study, &dishes, settled));
     out.extend(whites::read(study, &dishes, settled));
     out
 }

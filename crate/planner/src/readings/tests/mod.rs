@@ -33,6 +33,7 @@ fn every_rule_names_its_test_and_its_working() {
         include_str!("../crops/tests.rs"),
         include_str!("../spacing/tests.rs"),
         include_str!("../light/tests.rs"),
+        include_str!("../light/keyed_tests.rs"),
         include_str!("../settings.rs"),
         include_str!("../space/tests.rs"),
         include_str!("../glare/tests.rs"),
