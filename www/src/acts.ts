@@ -121,7 +121,7 @@ export const act = {
   flip: (hand: Hand) => session.act(() => session.core().flip(hand.id)),
   /** A hand and its pair do something else. */
   doElse: (hand: Hand, action: string) => session.act(() => session.core().do_else(hand.id, action)),
-  hold: (hand: Hand, item: Id) => session.act(() => session.core().hold(hand.id, item)),
+  grip: (hand: Hand, item: Id) => session.act(() => session.core().hold(hand.id, item)),
   /** Gives a hand and its pair to another person, or to a new one for 0. */
   give: (hand: Hand, person: Id) => session.act(() => session.core().give_hand(hand.id, person)),
   /** Lets a hand and its pair come from a direction of the picture. */

@@ -95,7 +95,7 @@ function Doing({ hand }: { hand: Hand }): JSX.Element {
         <span class="name">{say.holds}</span>
         <select
           value={String(hand.holds ?? 0)}
-          onChange={(event) => act.hold(hand, Number(event.currentTarget.value))}
+          onChange={(event) => act.grip(hand, Number(event.currentTarget.value))}
         >
           <option value="0">{say.holdsNothing}</option>
           {named.map((item) => (
