@@ -217,6 +217,8 @@ rules! {
     EXPOSURE_CLEAN: "clean exposure", "exposures", [1.0, NEVER], Plain, false, TradePractice, false, 0.5, "working-exposure-clean", "each_state_of_the_food_wants_a_clean_exposure";
     /// What two exposures both want of the picture, cm².
     EXPOSURE_CLASH: "exposures clash", "exposures", [1.0, NEVER], Plain, false, OurChoice, false, 2.0, "working-exposure-clash", "exposures_that_want_the_same_square_centimetre_clash";
+    /// What a seam costs, in centimetres over glass, rims, food and folds, weighted.
+    EXPOSURE_SEAM: "seam over busy things", "exposures", [40.0, NEVER], Plain, false, OurChoice, false, 5.0, "working-exposure-seam", "a_seam_over_glass_costs_more_than_over_the_board";
     /// Kinds of exposure that cost little and might save the picture.
     EXPOSURE_INSURANCE: "exposures in case", "exposures", [1.0, NEVER], Plain, false, TradePractice, false, 0.5, "working-exposure-insurance", "what_this_table_is_worth_in_case_is_told_and_added";
     /// Exposures that are enough for the people there are; the figure counts.

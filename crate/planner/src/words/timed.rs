@@ -4,7 +4,7 @@
 #[rustfmt::skip]
 pub(super) const SENTENCES: &[(&str, &str)] = &[
     ("timing-hold", "In this order the {thing} will be on the set for {stands} min and look right for {hold}: shoot by {by}."),
-    ("timing-hold-several", "In this order {things} will be on the set longer than they look right, the {thing} for {stands} min instead of {hold}."),
+    ("timing-hold-several", "In this order {things} will be on the set longer than they look right: the {thing} for {stands} min instead of {hold}."),
     ("timing-alone", "The {thing} will look right for {hold} min, and one exposure of it takes {longest}."),
     ("timing-alone-several", "Of {things} one exposure takes longer than they look right, of the {thing} {longest} min instead of {hold}."),
     ("timing-by", "To be shot, from the first exposure on: {list}."),

@@ -16,13 +16,12 @@ fn missing(study: &Study<'_>) -> Vec<(ExposureKind, String)> {
     let layout = study.layout();
     let has = |kind| layout.exposures.iter().any(|e| e.kind == kind);
     let named = |is: &dyn Fn(&Item) -> bool| {
-        let names = layout
-            .items
-            .iter()
-            .filter(|i| is(i))
-            .map(|i| study.name(i.id));
-        let mut names: Vec<String> = names.collect();
-        names.dedup();
+        let mut names: Vec<String> = Vec::new();
+        for item in layout.items.iter().filter(|i| is(i)) {
+            if !names.contains(&item.name) {
+                names.push(item.name.clone());
+            }
+        }
         names.truncate(NAMED);
         names
     };

@@ -9,6 +9,7 @@ mod fewest;
 mod insurance;
 mod order;
 mod remedy;
+mod seam;
 mod shown;
 mod states;
 #[cfg(test)]
@@ -33,6 +34,7 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     out.extend(states::no_clean(study, settled));
     out.extend(clash::read(study, settled));
     out.extend(fewest::read(study));
+    out.extend(seam::read(study));
     out.extend(insurance::read(study, settled));
     out.extend(order::read(study, settled));
     out

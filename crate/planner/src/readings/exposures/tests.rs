@@ -270,3 +270,34 @@ fn what_this_table_is_worth_in_case_is_told_and_added() {
     layout.hands.clear();
     assert!(about(&layout, ":insurance").is_none(), "before any hand");
 }
+
+#[test]
+fn a_seam_over_glass_costs_more_than_over_the_board() {
+    let mut layout = two_arms(800);
+    assert!(about(&layout, ":seam").is_none(), "bare board");
+    let bowls = (0..30).map(|n| {
+        let (id, number, x, y) = (20 + n, 1 + n, 180 + 90 * (n % 5), 150 + 90 * (n / 5));
+        format!(
+            r#"{{"id":{id},"number":{number},"prop":"small-bowl","at":[{x},{y}],"size":{{"shape":"disc","diameter":80,"rim":6}}}}"#
+        )
+    });
+    let items = format!("\"items\": [{}]", bowls.collect::<Vec<_>>().join(","));
+    let text = layout.to_json().replacen("\"items\": []", &items, 1);
+    let text = text.replacen("\"next_id\": 40", "\"next_id\": 60", 1);
+    let text = text.replacen("\"next_number\": 1", "\"next_number\": 60", 1);
+    layout = open(&text).expect("a sound layout");
+    assert_eq!(layout.items.len(), 30, "bowls all round the arm");
+    let cost = |l: &Layout| about(l, "6:seam").map_or(0.0, |f| f.figure);
+    let rims = cost(&layout);
+    for item in &mut layout.items {
+        item.finish = crate::layout::Finish::Clear;
+    }
+    let glass = cost(&layout);
+    assert!(glass > rims, "{glass} over glass, {rims} over rims");
+    let f = about(&layout, "6:seam").expect("said");
+    assert!(f.sentence.contains("over glass"), "{}", f.sentence);
+    for item in &mut layout.items {
+        item.at.x += 800;
+    }
+    assert!(about(&layout, "6:seam").is_none(), "out of its way");
+}

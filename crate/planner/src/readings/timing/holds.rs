@@ -168,14 +168,21 @@ fn too_long(study: &Study<'_>, run: &Running, settled: bool) -> Option<Finding> 
     let mut f = Finding::by(&TIMING_HOLD, key, state, figure, about);
     f.grade = grade(&all);
     f.sentence = study.sentence(|| {
+        let name = |food: &OnSet| study.item(food.item).map(|item| item.name.as_str());
+        // Two sprigs are one kind of food that all of it is too late for.
+        let alike = all.iter().all(|food| name(food) == name(first));
+        let own = name(first).filter(|_| alike).map(str::to_owned);
         let args = [
             ("things", Arg::Text(names(study, &all))),
-            ("thing", Arg::Name(study.name(first.item))),
+            (
+                "thing",
+                Arg::Name(own.unwrap_or_else(|| study.name(first.item))),
+            ),
             ("hold", minutes(hold)),
             ("stands", minutes(first.stands())),
             ("by", Arg::Text(running_time(first.by().unwrap_or(0)))),
         ];
-        let id = if all.len() == 1 {
+        let id = if alike {
             "timing-hold"
         } else {
             "timing-hold-several"
