@@ -16,6 +16,7 @@ use super::study::Study;
 use crate::colour::{Family, Lab, STRONG_FROM, Shade, Swatch, chroma, family, hyab, palette, srgb};
 use crate::edit::Edit;
 use crate::layout::Id;
+use crate::order;
 use crate::scene::PartKind;
 use crate::shape::Bounds;
 use crate::words::{Arg, listed, percent, say, whole};
@@ -47,7 +48,12 @@ fn seen(study: &Study<'_>) -> Vec<Seen> {
             owner,
         }));
     };
-    for (n, piece) in scene.pieces.iter().enumerate() {
+    // By number, so that sums do not hang on the order things are listed in.
+    let mut turns: Vec<usize> = (0..scene.pieces.len()).collect();
+    let owner = |n: usize| scene.pieces[n].owner;
+    order::sort(&mut turns, |a, b| owner(*a).cmp(&owner(*b)).then(a.cmp(b)));
+    for n in turns {
+        let piece = &scene.pieces[n];
         let area = scene.seen(n).area();
         left -= area;
         add(&piece.shades, area, Some(piece.owner));
