@@ -104,7 +104,8 @@ pub(super) fn page() -> Result<Tally> {
         site::build_with_single_file()?;
     }
     let mut node = run::command("node", &["--test", "--test-reporter=spec"]);
-    node.arg("--test-concurrency=1");
+    // Two browsers at a time: a test mostly waits for its own.
+    node.arg("--test-concurrency=2");
     let mut tests: Vec<_> = fs::read_dir(place::browser())?
         .map(|entry| entry.map(|entry| entry.path()))
         .collect::<Result<_, _>>()?;
