@@ -36,16 +36,11 @@ function called(all: readonly Exposure[], { id, kind }: Exposure): string {
   return alike.length === 1 ? name : say.kindNumbered({ kind: name, number });
 }
 
-/** Steps through all of them, and adds to them. */
-function Steps({ all }: { all: readonly Exposure[] }): JSX.Element {
-  const steps: [number, string][] = [
-    [-2, say.allTogether],
-    [-1, say.noHands],
-    ...all.map((each): [number, string] => [each.id, called(all, each)]),
-  ];
+/** Steps through what is shown: all together, no hands, and these exposures. */
+export function Steps({ shots }: { shots: readonly (readonly [number, string])[] }): JSX.Element {
   return (
     <div class="steps" role="group" aria-label={say.exposureShown}>
-      {steps.map(([value, label]) => (
+      {([[-2, say.allTogether], [-1, say.noHands], ...shots] as const).map(([value, label]) => (
         <button
           key={value}
           aria-pressed={state.exposure.value === value}
@@ -232,7 +227,7 @@ export function Shots({ layout }: { layout: Layout }): JSX.Element {
   const shot = all.find(({ id }) => id === state.exposure.value);
   return (
     <>
-      {all.length === 0 ? null : <Steps all={all} />}
+      {all.length === 0 ? null : <Steps shots={all.map((each) => [each.id, called(all, each)])} />}
       {shot === undefined ? <Add /> : <Shot key={shot.id} shot={shot} layout={layout} />}
       {all.some(({ kind }) => kind === "hands") ? <Show /> : null}
     </>

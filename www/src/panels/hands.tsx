@@ -10,7 +10,7 @@ import { Choice, Panel, Stepper } from "../parts/controls";
 import * as session from "../session";
 import * as state from "../state";
 import { length } from "../state";
-import { Shots } from "./exposures";
+import { Shots, Steps } from "./exposures";
 import { Someone } from "./someone";
 
 const ACTIONS: readonly (readonly [string, string, 1 | 2])[] = [
@@ -32,24 +32,7 @@ const ACTIONS: readonly (readonly [string, string, 1 | 2])[] = [
 export function Exposures(): JSX.Element | null {
   const shots = (state.layout.value?.exposures ?? []).filter((each) => each.kind === "hands");
   if (shots.length === 0) return null;
-  const steps: [number, string][] = [
-    [-2, say.allTogether],
-    [-1, say.noHands],
-    ...shots.map(({ id }, place): [number, string] => [id, String(place + 1)]),
-  ];
-  return (
-    <div class="steps" role="group" aria-label={say.exposureShown}>
-      {steps.map(([value, label]) => (
-        <button
-          key={value}
-          aria-pressed={state.exposure.value === value}
-          onClick={() => (state.exposure.value = value)}
-        >
-          {label}
-        </button>
-      ))}
-    </div>
-  );
+  return <Steps shots={shots.map(({ id }, place) => [id, String(place + 1)])} />;
 }
 
 /** Where the person of a hand sits or stands. */

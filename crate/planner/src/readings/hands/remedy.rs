@@ -179,11 +179,23 @@ pub(super) fn uncrossed(
         after: swapped,
     };
     let tries = [Some(swap), parted(study, &[b.id])];
-    tries.into_iter().flatten().find_map(|attempt| {
+    let tries = tries.into_iter().flatten().collect();
+    first_to_cure(layout, tries, "predicted-uncrossed", figure)
+}
+
+/// The first change that cures by the figure it leads to, with everybody
+/// reaching as well as before.
+fn first_to_cure(
+    layout: &Layout,
+    tries: Vec<Try>,
+    then: &str,
+    figure: &dyn Fn(&Layout) -> Option<f64>,
+) -> Option<Remedy> {
+    tries.into_iter().find_map(|attempt| {
         let after = figure(&attempt.after).filter(|_| no_worse(layout, &attempt.after))?;
         Some(Remedy {
             act: attempt.act,
-            predicted: say("predicted-uncrossed", &[]),
+            predicted: say(then, &[]),
             after,
             edit: Edit::between(layout, &attempt.after),
         })
@@ -220,15 +232,7 @@ pub(super) fn thumbs(
             }
         }),
     ];
-    tries.into_iter().find_map(|attempt| {
-        let after = figure(&attempt.after).filter(|_| no_worse(layout, &attempt.after))?;
-        Some(Remedy {
-            act: attempt.act,
-            predicted: say("predicted-thumbs", &[]),
-            after,
-            edit: Edit::between(layout, &attempt.after),
-        })
-    })
+    first_to_cure(layout, tries.into(), "predicted-thumbs", figure)
 }
 
 /// All hands from a place given to the person who plays it first.
