@@ -1,6 +1,7 @@
 //! What chance gives, against which the scores are to be judged: percentiles
 //! simulated once apart from the formulas, and a mean known by theory.
 use glam::DVec2;
+use outside_checks::{Row, Table};
 use planner::measures::{
     PointMass, SpreadMass, balance_score, centroid, dcm, direction_spread, homogeneity, offset,
     spread, triangle, triangle_score,
@@ -40,14 +41,14 @@ const SIGMAS: f64 = 4.0;
 
 /// Each percentile on record, which is the true one to `half` of its last
 /// digit, has about its share of `values` below it: within four standard
-/// deviations of a binomial count. The record strays by
-/// itself, so both variances count.
-fn shares_hold(values: &[f64], percentiles: [f64; 5], half: [f64; 5], what: &str) {
+/// deviations of a binomial count. What is on record was itself `drawn` from so
+/// many, so both variances count.
+fn shares_hold(values: &[f64], (percentiles, half, drawn): ([f64; 5], [f64; 5], f64), what: &str) {
     let count = values.len() as f64;
     let on_record = percentiles.into_iter().zip(half);
     for (share, (at, half)) in SHARES.into_iter().zip(on_record) {
         let below = |edge: f64| values.iter().filter(|v| **v < edge).count() as f64 / count;
-        let variance = share * (1.0 - share) * (1.0 / count + 1.0 / RECORDED);
+        let variance = share * (1.0 - share) * (1.0 / count + 1.0 / drawn);
         let strays = SIGMAS * variance.sqrt();
         let (low, high) = (below(at - half), below(at + half));
         assert!(
@@ -76,6 +77,50 @@ const DRAWN: usize = 200_000;
 /// off, is what about so many give.
 const RECORDED: f64 = 40_000.0;
 
+/// How many `generate_chance.py` draws.
+const COUNTED: f64 = 1_000_000.0;
+
+/// How far a percentile may be from the one on record: score points, or, of
+/// what is no score, drawn of a hundred.
+const WITHIN: f64 = 2.0;
+
+/// `generate_chance.py`: the percentiles of a measure on record, and those of
+/// an independent count.
+fn reference(measure: &str) -> [[f64; 5]; 2] {
+    let table = Table::read("chance.csv");
+    let of = |column: &str| {
+        SHARES.map(|share| {
+            let percent = (share * 100.0).to_string();
+            let here =
+                |row: &Row<'_>| row.text("measure") == measure && row.text("share") == percent;
+            let row = table.rows().find(here);
+            row.unwrap_or_else(|| panic!("{measure} at {share}"))
+                .number(column)
+        })
+    };
+    [of("on_record"), of("counted")]
+}
+
+/// What is drawn has the percentiles on record and those of the independent
+/// count as far as chance lets them be told, and the former within two points
+/// whatever chance allows.
+fn as_drawn_elsewhere(values: &[f64], half: [f64; 5], is_score: bool, what: &str) {
+    let [on_record, counted] = reference(what);
+    shares_hold(values, (on_record, half, RECORDED), what);
+    // Written to five places.
+    shares_hold(values, (counted, [5e-6; 5], COUNTED), what);
+    let found = percentiles(values.to_vec());
+    eprintln!("{what}: {found:.4?}");
+    if is_score {
+        all_close(found, on_record, WITHIN, what);
+    }
+    if !is_score {
+        let below = |at: f64| values.iter().filter(|v| **v < at).count() as f64;
+        let below = on_record.map(|at| 100.0 * below(at) / values.len() as f64);
+        all_close(below, SHARES.map(|share| 100.0 * share), WITHIN, what);
+    }
+}
+
 /// The mean of `values` is the one known by theory, within four standard
 /// deviations of a mean.
 fn mean_holds(values: &[f64], known: f64, what: &str) {
@@ -85,8 +130,8 @@ fn mean_holds(values: &[f64], known: f64, what: &str) {
     close(mean, known, SIGMAS * (variance / count).sqrt(), what);
 }
 
-/// Percentiles on record as far as chance lets them be told, and what is known
-/// by theory: the area of a random triangle in a square has the mean 11/144,
+/// Percentiles of a record and of an independent count, and what is known by
+/// theory: the area of a random triangle in a square has the mean 11/144,
 /// its square 1/96 (the moments of a determinant of differences); the square of
 /// the mean of three random directions is 1/3.
 #[test]
@@ -100,12 +145,10 @@ fn random_triangles_and_hands() {
         .map(|c| triangle(*c).expect("a triangle"))
         .collect();
     let quality: Vec<f64> = found.iter().map(|t| t.quality).collect();
-    let on_record = [0.051, 0.258, 0.518, 0.774, 0.958];
-    shares_hold(&quality, on_record, [0.0005; 5], "quality");
+    as_drawn_elsewhere(&quality, [0.0005; 5], false, "quality");
     let area: Vec<f64> = found.iter().map(|t| t.area).collect();
-    let on_record = [0.0043, 0.024, 0.056, 0.110, 0.214];
     let half = [0.00005, 0.0005, 0.0005, 0.0005, 0.0005];
-    shares_hold(&area, on_record, half, "area");
+    as_drawn_elsewhere(&area, half, false, "area");
     mean_holds(&area, 11.0 / 144.0, "mean area");
     let squares: Vec<f64> = area.iter().map(|a| a * a).collect();
     mean_holds(&squares, 1.0 / 96.0, "mean of squared areas");
@@ -113,15 +156,13 @@ fn random_triangles_and_hands() {
         .iter()
         .map(|c| triangle_score(DVec2::ONE, *c).expect("a triangle"));
     let scores: Vec<f64> = scores.collect();
-    let on_record = [6.0, 29.0, 59.0, 90.0, 100.0];
-    shares_hold(&scores, on_record, [0.5; 5], "score");
+    as_drawn_elsewhere(&scores, [0.5; 5], true, "triangle score");
     let hands = (0..DRAWN).map(|_| {
         let hands = [pick.next(), pick.next(), pick.next()].map(|t| t * 360.0);
         direction_spread(&hands).expect("three")
     });
     let hands: Vec<f64> = hands.collect();
-    let on_record = [6.0, 28.0, 51.0, 67.0, 83.0];
-    shares_hold(&hands, on_record, [0.5; 5], "hands");
+    as_drawn_elsewhere(&hands, [0.5; 5], true, "hands");
     let together = hands.iter().map(|h| (1.0 - h / 100.0) * (1.0 - h / 100.0));
     mean_holds(&together.collect::<Vec<_>>(), 1.0 / 3.0, "hands together");
 }
