@@ -10,6 +10,7 @@ pub mod arms;
 pub mod catalogue;
 pub mod colour;
 pub mod commands;
+pub mod compare;
 pub mod drawing;
 pub mod edit;
 pub mod exposures;

@@ -3,7 +3,7 @@
 use crate::tree::{Source, code, sources};
 
 /// The rooms, each of which may use those named before it.
-const ORDER: [&str; 23] = [
+const ORDER: [&str; 24] = [
     "order",
     "layout",
     "words",
@@ -21,6 +21,7 @@ const ORDER: [&str; 23] = [
     "rig",
     "scene",
     "commands",
+    "compare",
     "exposures",
     "readings",
     "propose",

@@ -13,9 +13,14 @@ fn every_sentence_of_the_table_is_said_somewhere() {
         .filter(|id| {
             let quoted = format!("\"{id}\"");
             !said.iter().any(|source| {
-                !["words/table.rs", "words/rigged.rs", "words/handed.rs"]
-                    .iter()
-                    .any(|table| source.path.ends_with(table))
+                ![
+                    "words/table.rs",
+                    "words/rigged.rs",
+                    "words/handed.rs",
+                    "words/compared.rs",
+                ]
+                .iter()
+                .any(|table| source.path.ends_with(table))
                     && source.text.contains(&quoted)
             })
         })

@@ -2,6 +2,7 @@
 //!
 //! The page, the drawing, the terminal and the papers all speak through
 //! [`say`]; no sentence is glued together elsewhere.
+mod compared;
 mod guided;
 mod handed;
 mod labels;
@@ -12,16 +13,17 @@ mod timed;
 
 pub use labels::LABELS;
 pub use quantity::{
-    clock, fixed, hour, length, mass, percent, place, rounded, running_time, whole,
+    clock, fixed, hour, length, mass, percent, place, rounded, running_time, way, whole,
 };
 
 /// Sentences by id, table by table. `{name}` marks a named place.
-pub const SENTENCES: [&[(&str, &str)]; 5] = [
+pub const SENTENCES: [&[(&str, &str)]; 6] = [
     table::SENTENCES,
     rigged::SENTENCES,
     handed::SENTENCES,
     timed::SENTENCES,
     guided::SENTENCES,
+    compared::SENTENCES,
 ];
 
 /// What fills one named place of a sentence.

@@ -133,6 +133,24 @@ pub fn place(at: Point, frame: &Frame) -> String {
     say(id, &[] as &[(&str, Arg)])
 }
 
+/// Which way a step on the table goes in the picture: "to the left".
+#[must_use]
+pub fn way(by: glam::DVec2, frame: &Frame) -> String {
+    let off = seen(by, frame);
+    let eighths = (libm::atan2(off.x, -off.y).to_degrees() / 45.0).round();
+    let id = [
+        "way-up",
+        "way-up-right",
+        "way-right",
+        "way-down-right",
+        "way-down",
+        "way-down-left",
+        "way-left",
+        "way-up-left",
+    ][eighths.rem_euclid(8.0) as usize];
+    say(id, &[])
+}
+
 /// From table directions to picture directions.
 fn seen(v: glam::DVec2, frame: &Frame) -> glam::DVec2 {
     let (sin, cos) = libm::sincos(-frame.turn.radians());

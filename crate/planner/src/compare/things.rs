@@ -1,0 +1,379 @@
+//! Things on the table, the groups they are in, and cloth.
+use super::motion::{Pair, alike, clusters};
+use super::{Change, Said, Sides, Topic, instead, plain};
+use crate::commands::name_of;
+use crate::edit::{Edit, Object};
+use crate::layout::{Id, Item, Layout, Linen, LinenState, Point, Role, Size};
+use crate::order;
+use crate::words::{Arg, hour, listed, say};
+
+/// A thing by its number.
+pub(super) fn what(item: &Item) -> Arg {
+    let number = ("number", Arg::Text(item.number.to_string()));
+    let args = [number, ("thing", Arg::Name(item.name.clone()))];
+    Arg::Text(say("compare-thing", &args))
+}
+
+/// What the things of a cluster are called together, the chief one first: how
+/// many there are of that number, or the group they make up.
+fn together(layout: &Layout, items: &[&Item]) -> Arg {
+    let Some(&chief) = items.first() else {
+        return Arg::Text(String::new());
+    };
+    let count = items.iter().filter(|item| alike(chief, item)).count();
+    let several = items
+        .iter()
+        .any(|item| item.id != chief.id && item.group == chief.group);
+    let group = layout.groups.iter().find(|g| Some(g.id) == chief.group);
+    let group = group.filter(|group| several && !group.name.is_empty());
+    let number = ("number", Arg::Text(chief.number.to_string()));
+    let thing = ("thing", Arg::Name(chief.name.clone()));
+    Arg::Text(match group {
+        _ if count > 1 => {
+            let count = ("count", Arg::Text(count.to_string()));
+            say("compare-things", &[number, thing, count])
+        }
+        Some(group) => {
+            let group = ("group", Arg::Name(group.name.clone()));
+            say("compare-grouped", &[number, thing, group])
+        }
+        None => return what(chief),
+    })
+}
+
+/// Brings the chief of a cluster to its front: what lies on none of the
+/// others, and of that the lowest number.
+fn chief_first(items: &mut [&Item]) {
+    let ids: Vec<Id> = items.iter().map(|item| item.id).collect();
+    let lies = |item: &Item| item.on.is_some_and(|on| ids.contains(&on));
+    order::sort(items, |a, b| {
+        (lies(a), a.number, a.id).cmp(&(lies(b), b.number, b.id))
+    });
+}
+
+fn ids(items: &[&Item]) -> Vec<Id> {
+    items.iter().map(|item| item.id).collect()
+}
+
+impl Sides<'_> {
+    fn tell_thing(
+        &mut self,
+        item: &Item,
+        objects: Vec<Id>,
+        told: String,
+        path: Option<[Point; 2]>,
+    ) {
+        self.told.push(Change {
+            number: Some(item.number),
+            topic: Topic::Thing,
+            objects,
+            sentence: told,
+            moved: path,
+        });
+    }
+}
+
+/// Tells what became of the things.
+pub(super) fn items(sides: &mut Sides<'_>, edit: &Edit) {
+    let (mut both, mut new, mut gone) = (Vec::new(), Vec::new(), Vec::new());
+    for change in &edit.0 {
+        let old = change.before.as_ref().map(|p| &p.object);
+        let now = change.after.as_ref().map(|p| &p.object);
+        match (old, now) {
+            (Some(Object::Item(old)), Some(Object::Item(new))) => both.push(Pair { old, new }),
+            (Some(Object::Item(old)), None) => gone.push(old),
+            (None, Some(Object::Item(now))) => new.push(now),
+            _ => {}
+        }
+    }
+    moves(sides, &both);
+    come_or_gone(sides, &new, "compare-added");
+    come_or_gone(sides, &gone, "compare-removed");
+    for pair in both {
+        if pair.old == pair.new {
+            lies_otherwise(sides, pair.new);
+        } else {
+            looks(sides, pair);
+        }
+    }
+}
+
+fn come_or_gone(sides: &mut Sides<'_>, items: &[&Item], id: &str) {
+    let layout = if id == "compare-added" {
+        sides.after
+    } else {
+        sides.before
+    };
+    let linked = |a: usize, b: usize| {
+        let (a, b) = (items[a], items[b]);
+        let grouped = a.group.is_some() && a.group == b.group;
+        a.on == Some(b.id) || b.on == Some(a.id) || grouped || alike(a, b)
+    };
+    for cluster in clusters(items.len(), &linked) {
+        let mut cluster: Vec<&Item> = cluster.into_iter().map(|n| items[n]).collect();
+        chief_first(&mut cluster);
+        let told = say(id, &[("what", together(layout, &cluster))]);
+        sides.tell_thing(cluster[0], ids(&cluster), told, None);
+    }
+}
+
+/// What moved, turned or changed places.
+fn moves(sides: &mut Sides<'_>, both: &[Pair<'_>]) {
+    let moving: Vec<Pair<'_>> = both.iter().copied().filter(|pair| pair.moves()).collect();
+    let linked = |a: usize, b: usize| moving[a].together(moving[b]);
+    let mut all: Vec<(Pair<'_>, Vec<&Item>)> = Vec::new();
+    for cluster in clusters(moving.len(), &linked) {
+        let mut items: Vec<&Item> = cluster.iter().map(|n| moving[*n].new).collect();
+        chief_first(&mut items);
+        let chief = moving.iter().find(|pair| pair.new.id == items[0].id);
+        all.extend(chief.map(|chief| (*chief, items)));
+    }
+    let mut swapped = vec![false; all.len()];
+    for a in 0..all.len() {
+        let met = |b: &usize| !swapped[*b] && all[a].0.swapped(all[*b].0);
+        let Some(b) = (a + 1..all.len()).find(|b| !swapped[a] && met(b)) else {
+            continue;
+        };
+        (swapped[a], swapped[b]) = (true, true);
+        let (first, second) = if all[a].0.new.number <= all[b].0.new.number {
+            (&all[a], &all[b])
+        } else {
+            (&all[b], &all[a])
+        };
+        let [one, other] = [first, second].map(|(_, items)| together(sides.after, items));
+        let told = say("compare-swapped", &[("what", one), ("other", other)]);
+        let objects = [ids(&first.1), ids(&second.1)].concat();
+        sides.tell_thing(first.0.new, objects, told, first.0.path());
+    }
+    for ((chief, items), swapped) in all.iter().zip(swapped) {
+        let path = chief.path().filter(|_| !swapped);
+        let what = together(sides.after, items);
+        if let Some(told) = sides.motion(&what, path, chief.half()) {
+            sides.tell_thing(chief.new, ids(items), told, path);
+        }
+    }
+}
+
+/// What changed in a thing itself. Another vessel brings its own name, size,
+/// colours and shine.
+fn looks(sides: &mut Sides<'_>, pair: Pair<'_>) {
+    let Pair { old, new } = pair;
+    let mut told: Vec<Said<'_>> = Vec::new();
+    let name = |thing: &str| vec![("thing", Arg::Name(thing.into()))];
+    let swapped = old.prop != new.prop;
+    if swapped {
+        let args = [("what", what(old)), ("thing", Arg::Name(new.name.clone()))];
+        let told = say("compare-vessel", &args);
+        sides.tell_thing(new, vec![new.id], told, None);
+    } else {
+        if old.name != new.name {
+            told.push(("compare-renamed", name(&new.name)));
+        }
+        if old.size != new.size {
+            told.push(size(sides, &old.size, &new.size));
+        }
+        if old.height != new.height {
+            told.push(instead(
+                "compare-high",
+                sides.lengths(old.height, new.height),
+            ));
+        }
+        if old.parts != new.parts {
+            told.push(plain("compare-colour"));
+        }
+        if old.finish != new.finish {
+            told.push(plain("compare-shine"));
+        }
+        if old.face != new.face {
+            told.push(plain("compare-face"));
+        }
+    }
+    if old.role != new.role {
+        let id = match new.role {
+            Role::Hero => "compare-hero",
+            Role::Support => "compare-support",
+            Role::Accent => "compare-accent",
+            Role::Filler => "compare-filler",
+        };
+        told.push((id, Vec::new()));
+    }
+    if let Some(on) = new.on.filter(|_| old.on != new.on) {
+        told.push(("compare-on", name(&name_of(sides.after, on))));
+    } else if let Some(off) = old.on.filter(|_| old.on != new.on) {
+        told.push(("compare-off", name(&name_of(sides.before, off))));
+    }
+    if old.group != new.group {
+        let id = if new.group.is_some() {
+            "compare-together"
+        } else {
+            "compare-apart"
+        };
+        told.push((id, Vec::new()));
+    }
+    if old.hold_minutes != new.hold_minutes {
+        told.push(plain("compare-hold"));
+    }
+    if old.stand_in != new.stand_in {
+        told.push(if new.stand_in.is_empty() {
+            plain("compare-real")
+        } else {
+            ("compare-stand-in", name(&new.stand_in))
+        });
+    }
+    let unsaid = old.locked == new.locked || old.extra != new.extra || old.number != new.number;
+    if told.is_empty() && !swapped && !pair.moves() && unsaid {
+        told.push(plain("compare-else"));
+    }
+    for (id, mut args) in told {
+        args.push(("what", what(new)));
+        let told = say(id, &args);
+        sides.tell_thing(new, vec![new.id], told, None);
+    }
+}
+
+fn size(sides: &Sides<'_>, old: &Size, new: &Size) -> Said<'static> {
+    if let (Size::Disc { diameter: a, .. }, Size::Disc { diameter: b, .. }) = (old, new)
+        && sides.length(*a) != sides.length(*b)
+    {
+        return instead("compare-across", sides.lengths(*a, *b));
+    }
+    let [before, after] = [old, new].map(|size| sides.sides_of(size.extent()));
+    if before == after {
+        plain("compare-outline")
+    } else {
+        instead("compare-instead", [before, after])
+    }
+}
+
+/// Tells of a thing whose place among those it may overlap is another. Round
+/// each the circle that holds its box is looked at.
+fn lies_otherwise(sides: &mut Sides<'_>, item: &Item) {
+    let place = |layout: &Layout, id: Id| layout.items.iter().position(|o| o.id == id);
+    let above = |layout: &Layout, other: Id| Some(place(layout, item.id)? > place(layout, other)?);
+    let reach = |o: &Item| {
+        let [w, d] = o.size.extent().map(f64::from);
+        libm::hypot(w, d) * 0.5
+    };
+    let turned = sides.after.items.iter().any(|other| {
+        other.on == item.on
+            && other.at.vec().distance(item.at.vec()) < reach(other) + reach(item)
+            && above(sides.before, other.id)
+                .zip(above(sides.after, other.id))
+                .is_some_and(|(old, new)| old != new)
+    });
+    if turned {
+        let told = say("compare-lies", &[("what", what(item))]);
+        sides.tell_thing(item, vec![item.id], told, None);
+    }
+}
+
+/// Tells what became of groups of which no thing tells.
+pub(super) fn groups(sides: &mut Sides<'_>, edit: &Edit) {
+    for change in &edit.0 {
+        let old = change.before.as_ref().map(|p| &p.object);
+        let new = change.after.as_ref().map(|p| &p.object);
+        let (Some(Object::Group(group)), true) = (new.or(old), old != new) else {
+            continue;
+        };
+        let in_it = |c: &Change| {
+            c.objects.iter().any(|id| {
+                let own = |l: &Layout| {
+                    l.items
+                        .iter()
+                        .any(|o| o.id == *id && o.group == Some(group.id))
+                };
+                own(sides.before) || own(sides.after)
+            })
+        };
+        if old.is_some() == new.is_some() || !sides.told.iter().any(in_it) {
+            let args = [("thing", Arg::Name(group.name.clone()))];
+            sides.tell(Topic::Thing, &[group.id], "compare-group", &args);
+        }
+    }
+}
+
+/// A linen by its name, and by its hour where there are more of that name.
+fn cloth(layout: &Layout, linen: &Linen) -> Arg {
+    let alike = layout
+        .linens
+        .iter()
+        .any(|o| o.id != linen.id && o.name == linen.name);
+    let thing = ("thing", Arg::Name(linen.name.clone()));
+    if !alike {
+        return thing.1;
+    }
+    let clock = ("clock", Arg::Text(hour(linen.at.vec(), &layout.frame)));
+    Arg::Text(say("name-at", &[thing, clock]))
+}
+
+/// Tells what became of the cloths.
+pub(super) fn linens(sides: &mut Sides<'_>, edit: &Edit) {
+    for change in &edit.0 {
+        let old = change.before.as_ref().map(|p| &p.object);
+        let new = change.after.as_ref().map(|p| &p.object);
+        match (old, new) {
+            (Some(Object::Linen(old)), Some(Object::Linen(new))) if old != new => {
+                linen(sides, old, new);
+            }
+            (None, Some(Object::Linen(new))) => {
+                let what = [("what", cloth(sides.after, new))];
+                sides.tell(Topic::Linen, &[new.id], "compare-new", &what);
+            }
+            (Some(Object::Linen(old)), None) => {
+                let what = [("what", cloth(sides.before, old))];
+                sides.tell(Topic::Linen, &[old.id], "compare-gone", &what);
+            }
+            _ => {}
+        }
+    }
+    let order = |l: &Layout| l.linens.iter().map(|o| o.id).collect();
+    sides.tell_order(Topic::Linen, "compare-cloths", &order);
+}
+
+fn linen(sides: &mut Sides<'_>, old: &Linen, new: &Linen) {
+    let what = Arg::Text(say("compare-the", &[("thing", cloth(sides.after, new))]));
+    let start = sides.told.len();
+    let half = new.turn.half_degrees() - old.turn.half_degrees();
+    sides.tell_motion(Topic::Linen, &[new.id], &what, [old.at, new.at], half);
+    let mut told: Vec<Said<'_>> = Vec::new();
+    if old.state != new.state {
+        let id = match new.state {
+            LinenState::Flat => "compare-flat",
+            LinenState::Folded => "compare-folded",
+            LinenState::Bunched => "compare-bunched",
+            LinenState::Thrown => "compare-thrown",
+        };
+        told.push((id, Vec::new()));
+    }
+    if old.name != new.name {
+        told.push((
+            "compare-renamed",
+            vec![("thing", Arg::Name(new.name.clone()))],
+        ));
+    }
+    let [before, after] = [old.size, new.size].map(|size| sides.sides_of(size));
+    if before != after {
+        told.push(instead("compare-instead", [before, after]));
+    } else if old.size != new.size {
+        told.push(plain("compare-outline"));
+    }
+    if old.colour != new.colour {
+        told.push(plain("compare-colour"));
+    }
+    let there = |id: &Id| sides.after.items.iter().any(|o| o.id == *id);
+    for (id, more, less) in [
+        ("compare-over", &new.over, &old.over),
+        ("compare-under", &old.over, &new.over),
+    ] {
+        let apart = more.iter().filter(|id| !less.contains(id) && there(id));
+        let names: Vec<String> = apart.map(|id| name_of(sides.after, *id)).collect();
+        if !names.is_empty() {
+            told.push((id, vec![("things", Arg::Text(listed(&names)))]));
+        }
+    }
+    let mut rest = old.clone();
+    (rest.locked, rest.over) = (new.locked, new.over.clone());
+    if !told.is_empty() || rest != *new {
+        sides.tell_all(Topic::Linen, &[new.id], start, &what, told);
+    }
+}
