@@ -26,6 +26,10 @@ overspread: reads overhead table spreads from layout files
                                      camera's own pixels, named in the order they
                                      are laid on each other, and a sheet that
                                      shows where each goes
+  overspread compare LAYOUT LAYOUT [--table]
+                                     what changed from the first to the second,
+                                     and the findings and scores of both, as
+                                     JSON or for people
   overspread check LAYOUT            whether the file is a sound layout
   overspread link LAYOUT             the layout as what follows the # of a link
   overspread unlink LINK             the layout file that a link holds
@@ -85,6 +89,13 @@ pub(crate) enum Call {
         path: String,
         /// The folder or archive they go to.
         out: String,
+    },
+    /// Two files beside each other.
+    Compare {
+        /// The files.
+        paths: [String; 2],
+        /// For people rather than as JSON.
+        table: bool,
     },
     /// Whether a file is sound.
     Check {
@@ -175,7 +186,11 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
         }),
         _ if triangle.is_some() => Err("--triangles goes with read".into()),
         _ if crop.is_some() => Err("--crop goes with read and draw".into()),
-        _ if table => Err("--table goes with read".into()),
+        ["compare", before, after] => Ok(Call::Compare {
+            paths: [before, after].map(path),
+            table,
+        }),
+        _ if table => Err("--table goes with read and compare".into()),
         ["check", file] => Ok(Call::Check { path: path(file) }),
         ["link", file] => Ok(Call::Link { path: path(file) }),
         ["unlink", link] => Ok(Call::Unlink { link: path(link) }),
@@ -258,7 +273,16 @@ mod tests {
         };
         let words = ["draw", "--see-through", "a", "--exposure=3"];
         assert_eq!(called(&words).expect("known"), over);
-        let wrong: [&[&str]; 20] = [
+        let compare = Call::Compare {
+            paths: ["a".into(), "-".into()],
+            table: true,
+        };
+        let words = ["compare", "a", "--table", "-"];
+        assert_eq!(called(&words).expect("known"), compare, "two files");
+        let wrong: [&[&str]; 23] = [
+            &["compare", "a"],
+            &["compare", "a", "b", "c"],
+            &["compare", "a", "b", "--crop", "3"],
             &["read", "a", "--see-through"],
             &["draw", "a", "--see-through", "--side"],
             &["draw", "a", "--see-through", "--from", "lens"],
@@ -288,7 +312,7 @@ mod tests {
     #[test]
     fn the_help_names_every_command() {
         for command in [
-            "read", "draw", "guides", "check", "link", "unlink", "schema",
+            "read", "draw", "guides", "compare", "check", "link", "unlink", "schema",
         ] {
             assert!(HELP.contains(&format!("overspread {command}")), "{command}");
         }

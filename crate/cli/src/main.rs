@@ -3,6 +3,7 @@
 //! Exit codes: 0 all well, 1 the layout has problems or not what was asked of
 //! it, 2 the call is wrong or a file cannot be read or written.
 mod call;
+mod compare;
 mod draw;
 mod guides;
 mod report;
@@ -53,6 +54,10 @@ fn answer(call: &Call) -> Result<String, Fault> {
     match call {
         Call::Say(text) => Ok(text.clone()),
         Call::Schema => Ok(pretty(&schema())),
+        Call::Compare {
+            paths: [before, after],
+            table,
+        } => Ok(compare::told(&opened(before)?, &opened(after)?, *table)),
         Call::Check { path } => opened(path).map(|_| String::new()),
         Call::Read {
             path,

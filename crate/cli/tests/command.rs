@@ -74,6 +74,39 @@ fn scores_are_of_the_crop_that_is_asked_for() {
 }
 
 #[test]
+fn two_layouts_are_compared_for_people_and_for_machines() {
+    let before = std::fs::read_to_string(SUPPER).expect("the supper");
+    let mut after: serde_json::Value = serde_json::from_str(&before).expect("JSON");
+    after["items"][2]["at"] = serde_json::json!([555, 372]);
+    let machine = fed(&["compare", SUPPER, "-"], &after.to_string());
+    let told: serde_json::Value = serde_json::from_slice(&machine.stdout).expect("JSON");
+    assert_eq!(told["versions"], true);
+    let change = &told["changes"][0];
+    assert_eq!(change["number"], 3, "{told}");
+    assert_eq!(change["sentence"], "3 loaf moved 12 cm to the left.");
+    assert_eq!(change["moved"], serde_json::json!([[675, 372], [555, 372]]));
+    assert!(
+        told["findings"]["scores"][1]["balance"].is_number(),
+        "{told}"
+    );
+    let both = told["findings"]["both"].as_array().expect("a list");
+    assert!(
+        both.iter()
+            .all(|f| f["figures"].as_array().is_some_and(|f| f.len() == 2))
+    );
+    let people = text(&fed(&["compare", "-", SUPPER, "--table"], &after.to_string()).stdout);
+    assert!(
+        people.contains("3 loaf moved 12 cm to the right."),
+        "{people}"
+    );
+    assert!(people.contains("Balance "), "{people}");
+    let alike = text(&run(&["compare", SUPPER, SUPPER, "--table"]).stdout);
+    assert!(alike.contains("What changed: 0"), "{alike}");
+    let bad = run(&["compare", SUPPER, BAD]);
+    assert_eq!(bad.status.code(), Some(1), "either may be bad");
+}
+
+#[test]
 fn wrong_calls_and_bad_files_have_their_own_codes() {
     let code = |args: &[&str]| run(args).status.code();
     assert_eq!(code(&["check", SUPPER]), Some(0), "sound");

@@ -3,6 +3,7 @@
 mod about;
 mod acts;
 mod arrange;
+mod beside;
 mod camera;
 mod catalogue;
 mod dom;

@@ -16,7 +16,7 @@ mod things;
 use serde::Serialize;
 
 use crate::edit::{Edit, Object};
-use crate::layout::{Id, Layout, Point, Units};
+use crate::layout::{Id, Item, Layout, Point, Units};
 use crate::order;
 use crate::words::{Arg, length, rounded, say, way};
 
@@ -101,6 +101,19 @@ pub fn changes(before: &Layout, after: &Layout) -> Vec<Change> {
         sides.tell(Topic::Plan, &[], "compare-newer", &[]);
     }
     sides.sorted()
+}
+
+/// Whether two layouts are versions of one: the same, one a copy of the other,
+/// or with half of their things or more in common.
+#[must_use]
+pub fn are_versions(one: &Layout, other: &Layout) -> bool {
+    let copied = one.based_on == Some(other.id) || other.based_on == Some(one.id);
+    let common = one.items.iter().filter(|a| {
+        let same = |b: &&Item| (b.id, b.number, &b.prop) == (a.id, a.number, &a.prop);
+        other.items.iter().any(|b| same(&b))
+    });
+    let fewest = one.items.len().min(other.items.len());
+    one.id == other.id || copied || (fewest > 0 && common.count() * 2 >= fewest)
 }
 
 /// Tells what changed in what is not clustered.

@@ -242,3 +242,17 @@ fn a_lock_and_the_next_number_are_no_change() {
         &[],
     );
 }
+
+#[test]
+fn versions_are_told_from_tables_of_their_own() {
+    let one = laid();
+    let mut copy = laid();
+    copy.id = crate::layout::LayoutId(2);
+    assert!(are_versions(&one, &copy), "the same things");
+    copy.items.truncate(1);
+    copy.items[0].prop = "small-bowl".into();
+    assert!(!are_versions(&one, &copy), "nothing in common");
+    copy.based_on = Some(one.id);
+    assert!(are_versions(&one, &copy), "a copy of it");
+    assert!(are_versions(&copy, &one), "either way round");
+}

@@ -141,7 +141,7 @@ pub fn shifts(before: &Live, after: &Live) -> Shifts {
 }
 
 /// How grave a state is.
-fn grave(figure: Option<&Figure>) -> u8 {
+pub(super) fn grave(figure: Option<&Figure>) -> u8 {
     match figure.map(|f| f.state) {
         Some(State::WontWork) => 2,
         Some(State::LookAgain) => 1,
@@ -149,7 +149,8 @@ fn grave(figure: Option<&Figure>) -> u8 {
     }
 }
 
-fn shift(before: Option<&Figure>, after: Option<&Figure>) -> Option<Shift> {
+/// What became of one finding; nothing where it is as it was.
+pub(super) fn shift(before: Option<&Figure>, after: Option<&Figure>) -> Option<Shift> {
     let (old, new) = (grave(before), grave(after));
     let rise = match (before, after) {
         (Some(b), Some(a)) => a.cost - b.cost,

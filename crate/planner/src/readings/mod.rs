@@ -4,6 +4,7 @@
 //! One file per reading. Each takes a [`Study`] and gives [`Finding`]s; ranking
 //! and the three sentences at a time are in `report`.
 mod balance;
+mod beside;
 mod cautions;
 mod colour;
 mod crops;
@@ -47,6 +48,7 @@ mod triangle;
 mod triangle_asked;
 mod walked;
 
+pub use beside::{Beside, Both, Told, beside};
 pub use cautions::{Caution, Concern, cautions};
 pub use exposures::region_marks;
 pub use finding::{Finding, Grade, Mark, Remedy, State};

@@ -11,7 +11,7 @@ use crate::readings::{Grade, PartWalk, State, Study, report, separation_score_of
 use crate::scene::PartKind;
 
 /// Three dark discs and a hero, standing apart.
-fn four() -> Layout {
+pub(super) fn four() -> Layout {
     let dishes = [
         disc(1, 350, 300, 240, "hero"),
         disc(2, 850, 320, 160, "support"),
