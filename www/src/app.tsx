@@ -3,8 +3,10 @@
 import type { JSX } from "preact";
 import * as say from "#words";
 
+import * as beside from "./beside";
 import type { Layout } from "./core";
 import { Add } from "./panels/add";
+import { Beside } from "./panels/beside";
 import { CameraPanel } from "./panels/camera";
 import { Client } from "./panels/client";
 import { CropsPanel, Keeps } from "./panels/crops";
@@ -214,6 +216,8 @@ export function App(): JSX.Element {
       </main>
     );
   }
+  const sides = beside.sides.value;
+  if (sides !== undefined) return <Beside sides={sides} />;
   return (
     <>
       {state.stage.value === "client" ? <Client layout={layout} /> : <Planner layout={layout} />}

@@ -1,13 +1,14 @@
 // What the page and its worker say to each other. A revision counts the layouts
 // that were ever open; what answers an older one is dropped.
 
-import type { Id, Report, Scores } from "./core";
+import type { Id, Pair, Report, Scores, State } from "./core";
 
 export type Ask =
   | { ask: "core"; module: WebAssembly.Module }
   | { ask: "open"; revision: number; file: string }
   | { ask: "edit"; revision: number; record: string }
   | { ask: "guides"; file: string }
+  | { ask: "compare"; before: string; after: string }
   | ({ ask: "view" } & View)
   | ({ ask: "drag"; revision: number } & Moved);
 
@@ -68,3 +69,33 @@ export interface GuideAnswer {
   zip?: Blob;
   fault?: string;
 }
+
+/** What changed from one layout to another, in words. */
+export interface Change {
+  number: number | null;
+  /** All it carries, the chief one first. */
+  objects: Id[];
+  sentence: string;
+  /** Where the chief one was and is, mm. */
+  moved: [Pair, Pair] | null;
+  /** Whether a client is shown it. */
+  client: boolean;
+}
+
+/** Two layouts beside each other. */
+export interface Compared {
+  /** Whether they are versions of one table. */
+  versions: boolean;
+  changes: Change[];
+  findings: {
+    before: { key: string; state: State; sentence: string }[];
+    after: { key: string; state: State; sentence: string }[];
+    both: { key: string; sentences: [string, string]; better: boolean | null }[];
+    scores: [Scores | null, Scores | null];
+  };
+}
+
+/** What came of a comparison: it, or why there is none. */
+export type ComparedAnswer =
+  | { tell: "compared"; compared: Compared }
+  | { tell: "compared"; fault: string };

@@ -147,6 +147,7 @@ export interface Layout {
   look: "low-key" | "normal" | "high-key";
   revision: { number: number; date: string };
   next_id: number;
+  next_number: number;
   table: {
     shape: "rect" | "round";
     width: number;

@@ -4,9 +4,10 @@
 import { signal } from "@preact/signals";
 import * as say from "#words";
 
-import type { Ask, GuideAnswer } from "./asked";
+import type { GuideAnswer } from "./asked";
 import type { Layout } from "./core";
 import * as session from "./session";
+import * as spare from "./spare";
 import * as state from "./state";
 
 /** How far they are, 0 to 1; nothing when none are being made. */
@@ -14,38 +15,21 @@ export const making = signal<number | undefined>(undefined);
 /** What was made, and of which layout. */
 export const made = signal<{ zip: Blob; of: Layout | undefined } | undefined>(undefined);
 
-/** What the page does for them. */
-interface Page {
-  start(): Worker;
-  module: WebAssembly.Module;
-}
-let page: Page;
-let worker: Worker | undefined;
-
-export function begin(own: Page): void {
-  page = own;
-}
+let end: (() => void) | undefined;
 
 /** Makes the guides of the open layout. */
 export function make(): void {
   stop();
   const of = state.layout.value;
   [making.value, made.value] = [0, undefined];
-  worker = page.start();
-  worker.onmessage = ({ data }: MessageEvent<GuideAnswer>) => {
+  const heard = (data: GuideAnswer): void => {
     making.value = data.done;
     if (data.fault !== undefined) fell(data.fault);
     if (data.zip === undefined) return;
     made.value = { zip: data.zip, of };
     stop();
   };
-  worker.onerror = (event) => {
-    event.preventDefault();
-    fell(event.message);
-  };
-  const ask = (asked: Ask): void => worker?.postMessage(asked);
-  ask({ ask: "core", module: page.module });
-  ask({ ask: "guides", file: session.core().save_json() });
+  end = spare.ask({ ask: "guides", file: session.core().save_json() }, heard, fell);
 }
 
 function fell(why: string): void {
@@ -55,6 +39,6 @@ function fell(why: string): void {
 
 /** Gives up what is being made. */
 export function stop(): void {
-  worker?.terminate();
-  [worker, making.value] = [undefined, undefined];
+  end?.();
+  [end, making.value] = [undefined, undefined];
 }

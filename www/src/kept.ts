@@ -27,21 +27,29 @@ export async function renameKept(id: string, title: string): Promise<void> {
   await listKept();
 }
 
+/** A layout that was removed, with its versions. */
+export interface Removed {
+  kept: store.Kept;
+  versions: store.Version[];
+}
+
 /** Removes a kept layout that is not open; returns it whole, to be put back. */
-export async function removeKept(id: string): Promise<store.Kept | undefined> {
+export async function removeKept(id: string): Promise<Removed | undefined> {
   const [file, kept] = [await wholeOf(id), state.kept.value.find((each) => each.id === id)];
+  const versions = await store.versions(id);
   await store.remove(id);
   await listKept();
-  return file === undefined || kept === undefined ? undefined : { ...kept, file };
+  return file === undefined || kept === undefined ? undefined : { kept: { ...kept, file }, versions };
 }
 
 /** Keeps a removed layout again. */
-export async function putBack(kept: store.Kept): Promise<void> {
+export async function putBack({ kept, versions }: Removed): Promise<void> {
   await store.keepWhole(kept);
+  await store.keepVersions(versions);
   await listKept();
 }
 
-/** All layouts and things of one's own kept here as one file. */
+/** All layouts with their versions and things of one's own kept here as one file. */
 export async function backup(): Promise<string> {
   await settled();
   const current = core().id;
@@ -61,13 +69,16 @@ export async function backup(): Promise<string> {
     }
   }
   other.free();
-  return JSON.stringify({ format: BACKUP, layouts: parts, things }, null, 2);
+  const versions = (await store.versions()).map(({ made, name, file }) => {
+    return { made, name, file: JSON.parse(file) as unknown };
+  });
+  return JSON.stringify({ format: BACKUP, layouts: parts, things, versions }, null, 2);
 }
 
 const BACKUP = "overspread-layouts";
 
 /** A kept layout as it was left. */
-async function wholeOf(id: string): Promise<string | undefined> {
+export async function wholeOf(id: string): Promise<string | undefined> {
   const found = await store.load(id);
   if (found === undefined) return undefined;
   const other: Planner = another();
@@ -79,23 +90,42 @@ async function wholeOf(id: string): Promise<string | undefined> {
   }
 }
 
-/** A layout, or a thing of one's own, in a backup file. */
+/** A layout, a thing of one's own, or a version of a layout, in a backup file. */
 interface Backed {
   file: string;
-  thing: boolean;
+  is: "layout" | "thing" | "version";
+  /** Of a version, its name and when it was kept. */
+  name: string;
+  made: number;
 }
 
 /** What a backup file holds, or undefined when the text is no backup. */
 export function backupParts(text: string): Backed[] | undefined {
   try {
-    const value = JSON.parse(text) as { format?: unknown; layouts?: unknown; things?: unknown };
-    if (value.format !== BACKUP || !Array.isArray(value.layouts)) return undefined;
-    const parts = (all: unknown, thing: boolean): Backed[] =>
-      Array.isArray(all) ? all.map((each) => ({ file: JSON.stringify(each), thing })) : [];
-    return [...parts(value.layouts, false), ...parts(value.things, true)];
+    const value = JSON.parse(text) as Record<string, unknown>;
+    if (value["format"] !== BACKUP || !Array.isArray(value["layouts"])) return undefined;
+    const parts = (all: unknown, is: "layout" | "thing"): Backed[] =>
+      Array.isArray(all)
+        ? all.map((each) => ({ file: JSON.stringify(each), is, name: "", made: 0 }))
+        : [];
+    return [
+      ...parts(value["layouts"], "layout"),
+      ...parts(value["things"], "thing"),
+      ...versionParts(value["versions"]),
+    ];
   } catch {
     return undefined;
   }
+}
+
+/** The versions of a backup; what is no version is passed over. */
+function versionParts(all: unknown): Backed[] {
+  if (!Array.isArray(all)) return [];
+  return all.flatMap((each: unknown): Backed[] => {
+    const { name, made, file } = Object(each) as Record<string, unknown>;
+    if (typeof name !== "string" || typeof made !== "number" || !(made > 0)) return [];
+    return [{ file: JSON.stringify(file ?? null), is: "version", name: name.slice(0, say.MAX_NAME), made }];
+  });
 }
 
 /** Keeps all of a backup that reads well; what is kept here already stays as it is. Counts the layouts. */
@@ -105,12 +135,18 @@ export async function restore(parts: Backed[]): Promise<number> {
   let count = 0;
   const other: Planner = another();
   try {
-    for (const { file, thing } of parts) {
+    for (const { file, is, name, made } of parts) {
       other.open_json(file);
+      if (is === "version") {
+        const old = await store.versions(other.id);
+        if (old.length >= store.MOST_VERSIONS || old.some((each) => each.made === made)) continue;
+        await store.keepVersions([{ layout: other.id, made, name, file: other.save_json() }]);
+        continue;
+      }
       if (here.has(other.id)) continue;
       const whole = snapshot(other.save_json(), 0);
-      await store.keepWhole(thing ? { ...whole, thing } : whole);
-      if (!thing) count += 1;
+      await store.keepWhole(is === "thing" ? { ...whole, thing: true } : whole);
+      if (is === "layout") count += 1;
     }
   } finally {
     other.free();

@@ -8,10 +8,10 @@ import init, { __wbg_reset_state as afresh, Planner } from "#core";
 import * as say from "#words";
 
 import { App } from "./app";
-import * as guides from "./guides";
 import { registerWorker } from "./register-worker";
 import * as readings from "./readings";
 import * as session from "./session";
+import * as spare from "./spare";
 import * as state from "./state";
 import * as store from "./store";
 
@@ -25,7 +25,7 @@ async function start(): Promise<void> {
     file: () => session.core().save_json(),
     show: session.showMarks,
   });
-  guides.begin({ start: startWorker, module });
+  spare.begin({ start: startWorker, module });
   const payload = location.hash.slice(1);
   if (payload !== "") await readLink(payload);
   else await resume();

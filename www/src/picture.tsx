@@ -18,7 +18,7 @@ import * as readings from "./readings";
 import * as seen from "./seen";
 import * as several from "./several";
 import * as session from "./session";
-import { Window, type Seen } from "./stage";
+import { framed, Window, type Seen } from "./stage";
 import * as state from "./state";
 import * as trail from "./trail";
 
@@ -29,13 +29,11 @@ const SAME_SPOT_MM = 25;
 function whole(): Seen {
   const frame = state.layout.value?.frame;
   if (frame === undefined) return { x: 0, y: 0, width: 1000, height: 700 };
-  const [wide, high] = frame.ratio;
-  const height = (frame.width * high) / wide;
-  const turned = frame.turn % 180 === 90;
-  const [across, down] = turned ? [height, frame.width] : [frame.width, height];
-  const [dx, dy] = [across * 0.055, across * 0.13];
-  let [left, top] = [frame.at[0] - across / 2 - dx, frame.at[1] - down / 2 - dy];
-  let [right, bottom] = [left + across + 2 * dx, top + down + 1.7 * dy];
+  const seen = framed(frame);
+  // Of the whole, frame and margins, 1.11 parts are as broad as the frame.
+  const dx = (seen.width * 0.055) / 1.11;
+  let { x: left, y: top } = seen;
+  let [right, bottom] = [left + seen.width, top + seen.height];
   const [x0, y0, x1, y1] = session.core().waiting();
   if (x0 !== undefined && y0 !== undefined && x1 !== undefined && y1 !== undefined) {
     left = Math.min(left, x0 - dx * 0.4);

@@ -1,11 +1,27 @@
 // The window onto the drawing: which part of the table is seen, and how large.
 
+import type { Layout } from "./core";
+
 /** A rectangle on the table, mm. */
 export interface Seen {
   x: number;
   y: number;
   width: number;
   height: number;
+}
+
+/** A frame of the camera and a hand's breadth around it. */
+export function framed({ ratio: [wide, high], at, width, turn }: Layout["frame"]): Seen {
+  const height = (width * high) / wide;
+  const turned = turn % 180 === 90;
+  const [across, down] = turned ? [height, width] : [width, height];
+  const [dx, dy] = [across * 0.055, across * 0.13];
+  return {
+    x: at[0] - across / 2 - dx,
+    y: at[1] - down / 2 - dy,
+    width: across + 2 * dx,
+    height: down + 1.7 * dy,
+  };
 }
 
 const LEAST_MM = 60;
@@ -16,8 +32,8 @@ export class Window {
   #whole: Seen = this.seen;
 
   constructor(
-    /** What shows it, of one size, one upon the other. */
-    readonly sheets: readonly [SVGSVGElement, SVGSVGElement],
+    /** What shows it, all of one size. */
+    readonly sheets: readonly [SVGSVGElement, ...SVGSVGElement[]],
     /** Called when the scale has settled after a change. */
     readonly settled: () => void,
     /** Told whether less than the whole is seen, or another part. */

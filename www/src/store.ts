@@ -9,6 +9,7 @@ const NAME = "overspread";
 const SNAPSHOT = "snapshots";
 const JOURNAL = "journal";
 const PLACES = "places";
+const VERSIONS = "versions";
 
 /** A layout as kept: the whole file as it was when `upto` steps were done. */
 export interface Kept {
@@ -34,6 +35,18 @@ interface Place {
   id: string;
   at: number;
 }
+/** How many versions of one layout are kept. */
+export const MOST_VERSIONS = 40;
+
+/** A layout as it once was, kept under a name. */
+export interface Version {
+  layout: string;
+  /** When it was kept, ms; no two of a layout at once. */
+  made: number;
+  name: string;
+  /** The layout file. */
+  file: string;
+}
 /** All that is kept of a layout. */
 export interface Shelf {
   kept: Kept;
@@ -45,7 +58,7 @@ let opened: Promise<IDBDatabase> | undefined;
 
 function database(): Promise<IDBDatabase> {
   opened ??= new Promise((resolve, reject) => {
-    const request = indexedDB.open(NAME, 2);
+    const request = indexedDB.open(NAME, 3);
     request.onupgradeneeded = () => {
       const store = (name: string, keyPath: string | string[]): void => {
         if (!request.result.objectStoreNames.contains(name)) {
@@ -55,6 +68,7 @@ function database(): Promise<IDBDatabase> {
       store(SNAPSHOT, "id");
       store(JOURNAL, ["layout", "number"]);
       store(PLACES, "id");
+      store(VERSIONS, ["layout", "made"]);
     };
     request.onsuccess = () => resolve(request.result);
     request.onerror = () => reject(request.error ?? new Error(say.noStorage));
@@ -73,16 +87,20 @@ interface Stores {
   snapshots: IDBObjectStore;
   journal: IDBObjectStore;
   places: IDBObjectStore;
+  versions: IDBObjectStore;
 }
 
 async function within(act: (stores: Stores) => void): Promise<void> {
-  const transaction = (await database()).transaction([SNAPSHOT, JOURNAL, PLACES], "readwrite", {
-    durability: "relaxed",
-  });
+  const transaction = (await database()).transaction(
+    [SNAPSHOT, JOURNAL, PLACES, VERSIONS],
+    "readwrite",
+    { durability: "relaxed" },
+  );
   act({
     snapshots: transaction.objectStore(SNAPSHOT),
     journal: transaction.objectStore(JOURNAL),
     places: transaction.objectStore(PLACES),
+    versions: transaction.objectStore(VERSIONS),
   });
   return new Promise((resolve, reject) => {
     transaction.oncomplete = () => resolve();
@@ -143,14 +161,30 @@ async function whole(): Promise<Kept[]> {
   return all.sort((a, b) => b.changed - a.changed);
 }
 
-/** Removes a layout and its steps. */
+/** Removes a layout, its steps and its versions. */
 export function remove(id: string): Promise<void> {
-  return within(({ snapshots, journal, places }) => {
+  return within(({ snapshots, journal, places, versions }) => {
     snapshots.delete(id);
     journal.delete(steps(id));
     places.delete(id);
+    versions.delete(steps(id));
   });
 }
+
+/** The versions of a layout, or of all of them, the last kept first. */
+export async function versions(id?: string): Promise<Version[]> {
+  const store = (await database()).transaction(VERSIONS).objectStore(VERSIONS);
+  const all = await asked<Version[]>(store.getAll(id === undefined ? undefined : steps(id)));
+  return all.sort((a, b) => b.made - a.made);
+}
+
+/** Keeps versions; one kept at the same time is replaced. */
+export const keepVersions = (all: Version[]): Promise<void> =>
+  within(({ versions }) => all.forEach((version) => versions.put(version)));
+
+/** Removes a version. */
+export const removeVersion = ({ layout, made }: Version): Promise<void> =>
+  within(({ versions }) => void versions.delete([layout, made]));
 
 /** Asks the browser not to clear our storage when space runs short. */
 export async function askToStay(): Promise<boolean> {

@@ -3,7 +3,9 @@
 
 import { initSync, Planner } from "#core";
 
-import type { Answer, Ask, GuideAnswer, Live, Marks, View } from "./asked";
+import type {
+  Answer, Ask, Compared, ComparedAnswer, GuideAnswer, Live, Marks, View,
+} from "./asked";
 import type { Report } from "./core";
 import { make } from "./guide-files";
 
@@ -16,7 +18,7 @@ let begun = false;
 /** How long it is read at a time before anything else is heard, ms. */
 const SLICE = 20;
 
-const tell = (answer: Answer | GuideAnswer): void => postMessage(answer);
+const tell = (answer: Answer | GuideAnswer | ComparedAnswer): void => postMessage(answer);
 
 function marks(): Marks {
   return { numbers: planner.marks_numbers(), words: planner.marks_words() };
@@ -64,6 +66,14 @@ function take(asked: Ask): void {
       void make(planner, tell).catch((error: unknown) =>
         tell({ tell: "guides", done: 0, fault: String(error) }),
       );
+      return;
+    case "compare":
+      try {
+        planner.open_json(asked.after);
+        tell({ tell: "compared", compared: planner.compared(asked.before) as Compared });
+      } catch (error) {
+        tell({ tell: "compared", fault: error instanceof Error ? error.message : String(error) });
+      }
       return;
     case "edit":
       planner.follow(asked.record);

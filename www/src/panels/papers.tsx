@@ -17,6 +17,7 @@ import { Guides } from "./guides";
 import { OrderPart } from "./order";
 import { SeeThrough } from "./see-through";
 import { Shelf } from "./shelf";
+import { Versions } from "./versions";
 
 /** Today, as the day a version is sent. */
 const today = (): string => new Date().toISOString().slice(0, 10);
@@ -191,6 +192,7 @@ export function PapersPanel({ layout }: { layout: Layout }): JSX.Element {
       <OrderPart layout={layout} />
       <SeeThrough title={layout.title} name={named(layout)} />
       <Guides layout={layout} name={named(layout)} />
+      <Versions layout={layout} />
       <LinkPart layout={layout} />
       <Note name={say.note} value={layout.note ?? ""} take={(note) => act.head({ note })} />
       <Files layout={layout} />

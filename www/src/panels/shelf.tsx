@@ -11,7 +11,8 @@ import * as state from "../state";
 import type { Kept } from "../store";
 import { day } from "./client";
 
-function when(changed: number): string {
+/** When something was kept, as the page's own words speak. */
+export function when(changed: number): string {
   const time = new Date(changed).toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit" });
   return `${day(changed)}, ${time}`;
 }
@@ -60,7 +61,7 @@ function One({ kept, remove }: { kept: Kept; remove: () => void }): JSX.Element 
 }
 
 export function Shelf(): JSX.Element {
-  const gone = useSignal<Kept | undefined>(undefined);
+  const gone = useSignal<shelf.Removed | undefined>(undefined);
   const phone = matchMedia("(pointer: coarse)").matches;
   const name = phone ? say.keptPhone : say.keptComputer;
   return (
@@ -80,7 +81,7 @@ export function Shelf(): JSX.Element {
       </ul>
       {gone.value === undefined ? null : (
         <p class="line" role="status">
-          <span>{say.keptDeleted({ title: gone.value.title || say.keptUntitled })}</span>
+          <span>{say.keptDeleted({ title: gone.value.kept.title || say.keptUntitled })}</span>
           <button
             class="word"
             onClick={() => {

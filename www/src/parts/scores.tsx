@@ -7,14 +7,14 @@ import * as say from "#words";
 import type { Scores } from "../core";
 import * as state from "../state";
 
-const PARTS: readonly (readonly [keyof Scores, string, string])[] = [
+export const PARTS: readonly (readonly [keyof Scores, string, string])[] = [
   ["balance", say.scoreBalance, "balance"],
   ["triangle", say.scoreTriangle, "triangle"],
   ["separation", say.scoreSeparation, "separation"],
 ];
 
 /** Which way a score goes: a sign for the eye, a word for the ear. */
-function Way({ from, to }: { from: number; to: number }): JSX.Element | null {
+export function Way({ from, to }: { from: number; to: number }): JSX.Element | null {
   const by = Math.round(to) - Math.round(from);
   if (by === 0) return null;
   return (

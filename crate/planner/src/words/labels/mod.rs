@@ -14,9 +14,10 @@ mod rig;
 mod sheet;
 mod table;
 mod timing;
+mod versions;
 
 /// Labels by id, table by table.
-pub const LABELS: [&[(&str, &str)]; 9] = [
+pub const LABELS: [&[(&str, &str)]; 10] = [
     sheet::LABELS,
     table::LABELS,
     adding::LABELS,
@@ -26,4 +27,5 @@ pub const LABELS: [&[(&str, &str)]; 9] = [
     timing::LABELS,
     exposures::LABELS,
     guides::LABELS,
+    versions::LABELS,
 ];
