@@ -73,6 +73,8 @@ export interface GuideAnswer {
 /** What changed from one layout to another, in words. */
 export interface Change {
   number: number | null;
+  /** What it is about. */
+  topic: string;
   /** All it carries, the chief one first. */
   objects: Id[];
   sentence: string;

@@ -9,6 +9,8 @@ import { make, set, shape } from "./outlines";
 import { another } from "./session";
 import { framed, Window, type Seen } from "./stage";
 
+/** What is seen round the frame, as a share of its width: the pictures are small. */
+const MARGIN = 0.03;
 /** How far a key moves them, CSS pixels. */
 const PAN_PX = 40;
 const KEYS: Record<string, [number, number]> = {
@@ -57,7 +59,7 @@ function way(moved: [[number, number], [number, number]] | undefined, px: number
 
 /** What both frames lie in. */
 function whole(files: readonly string[]): Seen {
-  const all = files.map((file) => framed((JSON.parse(file) as Layout).frame));
+  const all = files.map((file) => framed((JSON.parse(file) as Layout).frame, MARGIN));
   const [x, y] = [Math.min(...all.map((s) => s.x)), Math.min(...all.map((s) => s.y))];
   const right = Math.max(...all.map((s) => s.x + s.width));
   const bottom = Math.max(...all.map((s) => s.y + s.height));
@@ -121,18 +123,21 @@ export class Both {
     const out = ([a, b]: [number, number]): boolean =>
       a < x || b < y || a > x + width || b > y + height;
     if (change?.moved?.some(out)) this.fit();
-    for (const { planner, marks } of this.#all) marks.show(planner, change, this.#view.scale);
+    this.#draw();
   }
 
   /** Ends it. */
   free(): void {
     this.#watch.disconnect();
-    for (const { planner } of this.#all) planner.free();
+    // A drawing that is due yet finds nothing left to draw.
+    for (const { planner } of this.#all.splice(0)) planner.free();
   }
 
   #draw(): void {
+    // Of the crops only the one that is marked: all of them would hide the rest.
+    const [crop] = this.#marked?.topic === "crop" ? this.#marked.objects : [];
     for (const { planner, marks } of this.#all) {
-      planner.view(this.#view.scale, -2, -2);
+      planner.view(this.#view.scale, -2, crop ?? -1);
       planner.patch();
       marks.show(planner, this.#marked, this.#view.scale);
     }

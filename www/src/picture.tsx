@@ -29,11 +29,10 @@ const SAME_SPOT_MM = 25;
 function whole(): Seen {
   const frame = state.layout.value?.frame;
   if (frame === undefined) return { x: 0, y: 0, width: 1000, height: 700 };
-  const seen = framed(frame);
-  // Of the whole, frame and margins, 1.11 parts are as broad as the frame.
-  const dx = (seen.width * 0.055) / 1.11;
-  let { x: left, y: top } = seen;
-  let [right, bottom] = [left + seen.width, top + seen.height];
+  const { x, y, width, height } = framed(frame, 0);
+  const [dx, dy] = [width * 0.055, width * 0.13];
+  let [left, top] = [x - dx, y - dy];
+  let [right, bottom] = [x + width + dx, y + height + 0.7 * dy];
   const [x0, y0, x1, y1] = session.core().waiting();
   if (x0 !== undefined && y0 !== undefined && x1 !== undefined && y1 !== undefined) {
     left = Math.min(left, x0 - dx * 0.4);

@@ -10,17 +10,17 @@ export interface Seen {
   height: number;
 }
 
-/** A frame of the camera and a hand's breadth around it. */
-export function framed({ ratio: [wide, high], at, width, turn }: Layout["frame"]): Seen {
+/** A frame of the camera and this share of its width on every side. */
+export function framed({ ratio: [wide, high], at, width, turn }: Layout["frame"], margin: number): Seen {
   const height = (width * high) / wide;
   const turned = turn % 180 === 90;
   const [across, down] = turned ? [height, width] : [width, height];
-  const [dx, dy] = [across * 0.055, across * 0.13];
+  const past = across * margin;
   return {
-    x: at[0] - across / 2 - dx,
-    y: at[1] - down / 2 - dy,
-    width: across + 2 * dx,
-    height: down + 1.7 * dy,
+    x: at[0] - across / 2 - past,
+    y: at[1] - down / 2 - past,
+    width: across + 2 * past,
+    height: down + 2 * past,
   };
 }
 

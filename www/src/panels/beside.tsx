@@ -93,6 +93,8 @@ function Scores({ scores: [before, after] }: { scores: Compared["findings"]["sco
 
 function Findings({ findings, sides }: { findings: Compared["findings"]; sides: readonly [Side, Side] }): JSX.Element {
   const { before, after, both } = findings;
+  const changed = both.filter(({ better }) => better !== null);
+  const rest = both.filter(({ better }) => better === null);
   const named = sides[0].name === sides[1].name ? ["1", "2"] : sides.map(({ name }) => name);
   if (before.length + after.length + both.length === 0) return <p class="quiet">{say.twoFree}</p>;
   return (
@@ -109,26 +111,31 @@ function Findings({ findings, sides }: { findings: Compared["findings"]; sides: 
           </section>
         ),
       )}
-      {both.length === 0 ? null : (
+      {changed.length === 0 ? null : (
         <section>
           <h4>{say.twoBoth}</h4>
           <ul>
-            {[...both]
-              // What changed comes first.
-              .sort((a, b) => Number(a.better === null) - Number(b.better === null))
-              .map(({ key, sentences: [then, now], better }) => (
-                <li key={key} class={`find change ${better === true ? "up" : better === false ? "down" : ""}`}>
-                  <span class="sans">
-                    {better === null ? say.twoAsBefore : better ? say.better : say.worse}
-                  </span>
-                  <div>
-                    <p>{now}</p>
-                    {then === now ? null : <p class="quiet">{say.twoBefore({ sentence: then })}</p>}
-                  </div>
-                </li>
-              ))}
+            {changed.map(({ key, sentences: [then, now], better }) => (
+              <li key={key} class={better === true ? "find change up" : "find change down"}>
+                <span class="sans">{better === true ? say.better : say.worse}</span>
+                <div>
+                  <p>{now}</p>
+                  {then === now ? null : <p class="quiet">{say.twoBefore({ sentence: then })}</p>}
+                </div>
+              </li>
+            ))}
           </ul>
         </section>
+      )}
+      {rest.length === 0 ? null : (
+        <details>
+          <summary>{say.twoAsBefore({ count: rest.length })}</summary>
+          <ul class="list">
+            {rest.map(({ key, sentences: [, now] }) => (
+              <li key={key}>{now}</li>
+            ))}
+          </ul>
+        </details>
       )}
     </>
   );
@@ -145,20 +152,24 @@ export function Beside({ sides }: { sides: readonly [Side, Side] }): JSX.Element
         </button>
       </header>
       <Pictures sides={sides} />
-      <section class="say">
+      <section class="say" tabIndex={0} aria-label={say.two}>
         {told === undefined ? (
           <p role="status">{beside.fault.value || say.twoReading}</p>
         ) : (
           <>
             <Scores scores={told.findings.scores} />
-            <h2>{say.twoChanges}</h2>
-            {told.versions ? (
-              <Changes changes={told.changes} />
-            ) : (
-              <p class="quiet">{say.twoOwn}</p>
-            )}
-            <h2>{say.twoFindings}</h2>
-            <Findings findings={told.findings} sides={sides} />
+            <section aria-label={say.twoChanges}>
+              <h2>{say.twoChanges}</h2>
+              {told.versions ? (
+                <Changes changes={told.changes} />
+              ) : (
+                <p class="quiet">{say.twoOwn}</p>
+              )}
+            </section>
+            <section aria-label={say.twoFindings}>
+              <h2>{say.twoFindings}</h2>
+              <Findings findings={told.findings} sides={sides} />
+            </section>
           </>
         )}
       </section>

@@ -92,7 +92,7 @@ function Two(): JSX.Element | null {
     beside.show({ name: one.name, file: before }, { name: other.name, file: after });
   };
   return (
-    <details>
+    <details class="two-of">
       <summary>{say.twoChoose}</summary>
       {([say.twoFirst, say.twoSecond] as const).map((name, place) => (
         <label class="field" key={name}>
@@ -144,6 +144,7 @@ export function Versions({ layout }: { layout: Layout }): JSX.Element {
         <p>{say.versionsFull({ count: String(MOST_VERSIONS) })}</p>
       ) : (
         <form
+          class="two-of"
           onSubmit={(event) => {
             event.preventDefault();
             void keep();
@@ -162,7 +163,7 @@ export function Versions({ layout }: { layout: Layout }): JSX.Element {
         </form>
       )}
       <p role="status">{told.value}</p>
-      <ul class="list shelf" aria-label={say.versions}>
+      <ul class="list shelf versions" aria-label={say.versions}>
         {versions.all.value.map((version) => (
           <One key={version.made} version={version} remove={() => void remove(version)} />
         ))}

@@ -49,7 +49,10 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("two-only", "Only in {name}"),
     ("two-both", "In both"),
     ("two-free", "Neither has anything that needs another look."),
-    ("two-as-before", "as before"),
+    (
+        "two-as-before",
+        "{count:1 finding is|{count} findings are} as before",
+    ),
     ("two-before", "Before: {sentence}"),
     ("two-score", "{before}, then {after}"),
     (
