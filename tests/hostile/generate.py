@@ -202,6 +202,17 @@ def links():
     def items(data):
         return laid(section(10, data))
 
+    def two(steps, head=HEAD_WITH_IDS):
+        """A sound layout with another version put together by these steps."""
+        return laid(section(19, b"\x01a\x01b" + steps), head=head)
+
+    def own(data):
+        return varint(len(data) << 1) + data
+
+    def copied(count, where):
+        return varint(count << 1 | 1) + where
+
+    sections = HEAD_WITH_IDS + TABLE + FRAME
     thing = b"\x04\x0c\x02\x02" + DISC
     yield "ok-sound", laid(head=HEAD)
     yield "ok-one-item", items(b"\x04\x0c\x02\x02" + DISC)
@@ -270,6 +281,22 @@ def links():
     yield "value-day-not-there", laid(section(18, b"\x01\x0a2026-02-30"))
     yield "syntax-medium", laid(section(18, b"\x02\x02"))
     yield "reference-next-id", laid(section(10, thing), head=HEAD)
+    yield "ok-two", two(own(sections))
+    yield "ok-two-copied", two(copied(len(sections), b"\x00"))
+    yield "ok-two-markup-in-name", laid(section(19, varint(25) + b"<script>alert(1)</script>" + b"\x02\xc2\xad" + copied(len(sections), b"\x00")))
+    yield "syntax-two-nested", two(own(sections + section(19, b"\x00\x00" + own(sections))))
+    yield "syntax-two-past-the-end", two(copied(len(sections) + 1, b"\x00"))
+    yield "syntax-two-before-the-beginning", two(copied(4, b"\x01"))
+    yield "syntax-two-of-nothing", two(b"\x00" + own(sections))
+    yield "syntax-two-cut", two(varint(2_000 << 1) + sections)
+    yield "syntax-two-no-names", laid(section(19, b""))
+    yield "limit-two-name", laid(section(19, varint(321) + b"x" * 321 + b"\x00" + own(sections)))
+    yield "limit-two-vast", two(copied(2**38, b"\x00"))
+    long = titled(b"x" * 8_000)
+    again = copied(8_000, b"\x00") + copied(8_000, b"\xff\x7c") * 130
+    yield "limit-two-again-and-again", two(again, head=long)
+    yield "value-two-empty", two(b"")
+    yield "reference-two-next-id", two(own(HEAD + TABLE + FRAME + section(10, thing)))
 
 
 def main():

@@ -1,7 +1,8 @@
 """A second reader of links, written from crate/planner/src/link/FORMAT.md alone.
 
 Reads links, one a line, from standard input and prints for each one line: the
-layout as JSON, or `refused: ` and why. Needs Python's standard library only.
+layout as JSON, two with their names where a link carries two, or `refused: `
+and why. Needs Python's standard library only.
 The tables are read from the page itself, so the page is what is tested.
 """
 import base64
@@ -266,20 +267,48 @@ def read_object(rows, b, section, done):
     return obj
 
 
-def split(body):
-    """Bytes of the sections by number."""
-    b = Bytes(body)
-    version = b.varint()
-    if version > 1:
-        raise Refused(f"version {version}")
-    found, last = {}, 0
+def split(b):
+    """Bytes of the sections by number, and of all before that of the other version."""
+    found, last, start, before = {}, 0, b.at, b""
     while b.more():
+        at = b.at
         number = b.varint()
         if number <= last:
             raise Refused("sections out of order")
+        if number == 19:
+            before = b.data[start:at]
         last = number
         found[number] = b.take(b.varint())
-    return found
+    return found, before
+
+
+def other_version(old, data):
+    """Two names and the sections of the other version."""
+    b = Bytes(data)
+    names = []
+    for _ in range(2):
+        at = b.at
+        if b.varint() > 320:
+            raise Refused("a long name")
+        b.at = at
+        names.append(b.text())
+    new, end = b"", 0
+    while b.more():
+        step = b.varint()
+        count = step // 2
+        if count == 0:
+            raise Refused("an empty step")
+        if len(new) + count > 1_000_000:
+            raise Refused("a vast other version")
+        if step % 2 == 0:
+            new += b.take(count)
+            continue
+        at = end + b.signed()
+        end = at + count
+        if at < 0 or end > len(old):
+            raise Refused("a copy from outside")
+        new += old[at:end]
+    return names, new
 
 
 def body_of(link):
@@ -302,8 +331,24 @@ def body_of(link):
     return body
 
 
-def layout_of(link):
-    found = split(body_of(link))
+def layouts_of(link):
+    """The layout of a link; of one that carries two, their names and both."""
+    b = Bytes(body_of(link))
+    version = b.varint()
+    if version > 1:
+        raise Refused(f"version {version}")
+    found, before = split(b)
+    layout = assembled(found)
+    if 19 not in found:
+        return layout
+    names, sections = other_version(before, found[19])
+    other, _ = split(Bytes(sections))
+    if 19 in other:
+        raise Refused("two versions where one may be")
+    return {"names": names, "layouts": [layout, assembled(other)]}
+
+
+def assembled(found):
     parts = []
     layout = {"format": "overspread-layout", "version": 1}
     for number, (name, most, rows) in SECTIONS.items():
@@ -338,7 +383,7 @@ def layout_of(link):
 def main():
     for line in sys.stdin:
         try:
-            print(json.dumps(layout_of(line)))
+            print(json.dumps(layouts_of(line)))
         except Refused as why:
             print(f"refused: {why}")
 

@@ -37,6 +37,8 @@ pub(super) enum Bad {
     Order,
     #[error("bytes left over")]
     Left,
+    #[error("two versions where one may be")]
+    Nested,
 }
 
 /// Bytes read from the front; every read says when they end.

@@ -2,7 +2,7 @@
 //!
 //! The writing is described in `FORMAT.md` beside this file, well enough to
 //! read a link without this code. [`link`] writes, [`unlink`] reads and
-//! checks as strictly as a file is checked, and [`qr`] draws a short link as a
+//! checks as strictly as a file is checked, [`link_two`] writes two versions as one, and [`qr`] draws a short link as a
 //! square of modules.
 mod bytes;
 mod envelope;
@@ -14,6 +14,7 @@ mod public;
 mod qr;
 mod read;
 mod states;
+mod two;
 mod write;
 
 #[cfg(test)]
@@ -23,4 +24,5 @@ pub use envelope::{LINK_VERSION, MAX_LINK};
 pub use public::public;
 pub use qr::{MAX_QR_VERSION, QrModules, qr};
 pub use read::{Unlinked, unlink};
+pub use two::{Other, link_two};
 pub use write::{Linked, Section, link, link_keeping};

@@ -5,6 +5,7 @@ use super::bytes::{Bad, Bytes};
 use super::envelope::unwrap;
 use super::fields::{Chapter, Field, SECTIONS, Usual};
 use super::kinds::Trail;
+use super::two::{Other, TWO, get_two};
 use super::write::{Section, number_in, twin_of, usual_value};
 use crate::layout::{FORMAT, Layout, Problem, ProblemKind, VERSION, read_tree};
 
@@ -13,6 +14,8 @@ use crate::layout::{FORMAT, Layout, Problem, ProblemKind, VERSION, read_tree};
 pub struct Unlinked {
     /// The layout.
     pub layout: Layout,
+    /// The other version to choose from, where it carries two.
+    pub other: Option<Other>,
     /// Sections of a later planner, not understood but kept.
     pub kept_sections: Vec<Section>,
 }
@@ -20,15 +23,47 @@ pub struct Unlinked {
 /// Reads a link: the fragment, or the whole address it stands in.
 ///
 /// # Errors
-/// All problems found, as for a file; never a panic, and never more memory
-/// than the link's own length calls for.
+/// All problems found, as for a file, those of a second version after
+/// `other`; never a panic, and never more memory than the link's own length
+/// calls for, or a few megabytes.
 pub fn unlink(text: &str) -> Result<Unlinked, Vec<Problem>> {
     let sections = unwrap(text).map_err(|p| vec![p])?;
+    let link = |bad| vec![problem(bad, "link")];
+    let (found, two, kept_sections) = split(&sections).map_err(link)?;
+    let layout = assembled(found)?;
+    let other = two.map(|(first, bytes)| {
+        let within = |bad| vec![problem(bad, "other")];
+        let (names, sections) = get_two(first, bytes).map_err(within)?;
+        let (found, nested, _) = split(&sections).map_err(within)?;
+        if nested.is_some() {
+            return Err(within(Bad::Nested));
+        }
+        let told = |all: Vec<Problem>| all.into_iter().map(of_other).collect::<Vec<_>>();
+        let layout = assembled(found).map_err(told)?;
+        Ok::<_, Vec<Problem>>(Other { names, layout })
+    });
+    Ok(Unlinked {
+        layout,
+        other: other.transpose()?,
+        kept_sections,
+    })
+}
+
+/// A problem of the other version, told as such.
+fn of_other(problem: Problem) -> Problem {
+    let path = match problem.path.as_str() {
+        "" => "other".to_string(),
+        path => "other.".to_string() + path,
+    };
+    Problem { path, ..problem }
+}
+
+/// The layout of these sections.
+fn assembled(found: Found<'_>) -> Result<Layout, Vec<Problem>> {
     let mut root = Map::new();
     root.insert("format".into(), FORMAT.into());
     root.insert("version".into(), VERSION.into());
     let mut problems = Vec::new();
-    let (found, kept_sections) = split(&sections).map_err(|bad| vec![problem(bad, "link")])?;
     let mut parts = Vec::new();
     for (chapter, bytes) in SECTIONS.iter().zip(found) {
         let mut trail = Trail {
@@ -47,10 +82,7 @@ pub fn unlink(text: &str) -> Result<Unlinked, Vec<Problem>> {
     if !problems.is_empty() {
         return Err(problems);
     }
-    Ok(Unlinked {
-        layout: read_tree(Value::Object(root))?,
-        kept_sections,
-    })
+    read_tree(Value::Object(root))
 }
 
 fn problem(bad: Bad, path: &str) -> Problem {
@@ -63,13 +95,17 @@ fn problem(bad: Bad, path: &str) -> Problem {
 
 type Found<'a> = [Option<Bytes<'a>>; SECTIONS.len()];
 
-/// The known sections in their order, and the others.
-fn split(sections: &[u8]) -> Result<(Found<'_>, Vec<Section>), Bad> {
+/// All sections before that of the other version, and what it holds.
+type Two<'a> = (&'a [u8], &'a [u8]);
+
+/// The known sections in their order, the other version, and the others.
+fn split(sections: &[u8]) -> Result<(Found<'_>, Option<Two<'_>>, Vec<Section>), Bad> {
     let mut found = [None; SECTIONS.len()];
-    let mut kept = Vec::new();
+    let (mut two, mut kept) = (None, Vec::new());
     let mut from = Bytes(sections);
     let mut last = 0;
     while !from.is_empty() {
+        let before = &sections[..sections.len() - from.0.len()];
         let number = from.varint()?;
         if number <= last {
             return Err(Bad::Order);
@@ -79,13 +115,14 @@ fn split(sections: &[u8]) -> Result<(Found<'_>, Vec<Section>), Bad> {
         let bytes = from.take(length)?;
         match SECTIONS.iter().position(|c| c.number == number) {
             Some(at) => found[at] = Some(Bytes(bytes)),
+            None if number == TWO => two = Some((before, bytes)),
             None => kept.push(Section {
                 number,
                 bytes: bytes.to_vec(),
             }),
         }
     }
-    Ok((found, kept))
+    Ok((found, two, kept))
 }
 
 /// What went wrong, and where.

@@ -20,6 +20,71 @@ fn a_supper_comes_back_whole_and_fits_a_message() {
     assert!(length <= 1_250, "{length} characters");
 }
 
+/// Two versions of the supper: its bread taken away, its loaf and platter moved.
+fn two_suppers() -> [Layout; 2] {
+    let (first, mut other) = (harbour_supper(), harbour_supper());
+    other.items.retain(|o| o.prop != "torn-bread");
+    for id in [2, 3, 5] {
+        let item = other
+            .items
+            .iter_mut()
+            .find(|o| o.id.0 == id)
+            .expect("there");
+        item.at = item.at.moved(-120, 35);
+    }
+    [first, other]
+}
+
+#[test]
+fn two_versions_come_back_whole_and_fit_a_message() {
+    let [first, other] = two_suppers();
+    let made = link_two(&first, &other, ["with bread", "without"]);
+    let back = unlink(&made.fragment).expect("opens");
+    assert_eq!(back.layout, first, "the first");
+    let second = back.other.expect("and the other");
+    assert_eq!(second.layout, other);
+    assert_eq!(second.names, ["with bread", "without"]);
+    assert!(back.kept_sections.is_empty(), "all understood");
+    let (one, two) = (link(&first).fragment.len(), made.fragment.len());
+    println!("Harbour supper: {one} characters, two versions of it {two}");
+    assert!(two <= one + 220, "{two} characters against {one}");
+    // Whatever the two are, they come back.
+    let far = link_two(&everything(), &Layout::empty(LayoutId(3)), ["", "empty"]);
+    let back = unlink(&far.fragment).expect("opens");
+    assert_eq!(back.layout, everything());
+    assert_eq!(
+        back.other.map(|o| o.layout),
+        Some(Layout::empty(LayoutId(3)))
+    );
+}
+
+#[test]
+fn a_second_version_within_a_second_version_is_refused() {
+    let [first, other] = two_suppers();
+    let two = link_two(&first, &other, ["a", "b"]);
+    let sections = super::envelope::unwrap(&two.fragment).expect("sections");
+    // The other is written whole, and has a second version itself.
+    let (mut out, _) = super::write::sections_of(&first, &[]);
+    let mut bytes = vec![0, 0];
+    super::bytes::put_varint(&mut bytes, (sections.len() as u64) << 1);
+    bytes.extend(&sections);
+    out.push(19);
+    super::bytes::put_varint(&mut out, bytes.len() as u64);
+    out.extend(bytes);
+    let problems = unlink(&super::envelope::wrap(&out)).expect_err("nested");
+    assert_eq!(problems[0].path, "other", "{problems:?}");
+    assert!(problems[0].found.contains("two versions"), "{problems:?}");
+}
+
+#[test]
+fn what_is_wrong_in_the_other_is_told_of_it() {
+    let [first, mut other] = two_suppers();
+    other.hands[0].person = crate::layout::Id(999);
+    let made = link_two(&first, &other, ["a", "b"]);
+    let problems = unlink(&made.fragment).expect_err("a hand of nobody");
+    assert_eq!(problems[0].path, "other.hands[0].person", "{problems:?}");
+}
+
 #[test]
 fn an_empty_board_is_short() {
     let layout = Layout::empty(LayoutId(u64::MAX));

@@ -8,6 +8,7 @@ use super::envelope::wrap;
 use super::fields::{Chapter, Field, SECTIONS, Usual};
 use super::kinds::{Kind, Trail};
 use super::states::has_unknown;
+use super::two::TWO;
 use crate::layout::Layout;
 
 /// A link and what it leaves out.
@@ -42,6 +43,16 @@ pub fn link(layout: &Layout) -> Linked {
 /// came from. Sections with a number this planner writes itself are left out.
 #[must_use]
 pub fn link_keeping(layout: &Layout, kept: &[Section]) -> Linked {
+    let (sections, losses) = sections_of(layout, kept);
+    Linked {
+        fragment: wrap(&sections),
+        losses,
+    }
+}
+
+/// The sections of a layout one after the other, with those kept, and what is
+/// left out.
+pub(super) fn sections_of(layout: &Layout, kept: &[Section]) -> (Vec<u8>, Vec<String>) {
     let mut root = match serde_json::to_value(layout) {
         Ok(Value::Object(root)) => root,
         _ => Map::new(),
@@ -63,8 +74,7 @@ pub fn link_keeping(layout: &Layout, kept: &[Section]) -> Linked {
         }
     }
     losses.extend(root.into_iter().map(|(key, _)| key));
-    let last = SECTIONS.len() as u64;
-    for section in kept.iter().filter(|s| s.number > last) {
+    for section in kept.iter().filter(|s| s.number > TWO) {
         sections.insert(section.number, section.bytes.clone());
     }
     let mut out = Vec::new();
@@ -73,10 +83,7 @@ pub fn link_keeping(layout: &Layout, kept: &[Section]) -> Linked {
         put_varint(&mut out, bytes.len() as u64);
         out.extend(bytes);
     }
-    Linked {
-        fragment: wrap(&out),
-        losses,
-    }
+    (out, losses)
 }
 
 /// One section, empty when all in it is as usual; takes what it writes.
