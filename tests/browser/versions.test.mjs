@@ -205,3 +205,51 @@ test("two layouts of the shelf are shown as tables of their own", async () => {
   assertClean(faults);
   await context.close();
 });
+
+test("a client is sent two versions, flicks through both and replies to the one in view", async () => {
+  const { context, faults, page } = await papers();
+  await keep(page, "loaf at the right");
+  await shift(page, 12);
+  const send = page.getByRole("region", { name: "Link for the client" });
+  await send.getByLabel("With another version to choose from").selectOption({ label: "loaf at the right" });
+  await send.getByLabel("What this one is called").fill("loaf at the left");
+  await send.getByRole("button", { name: "Make the link" }).tap();
+  const link = await send.locator("input.link").inputValue();
+  const payload = link.split("#")[1];
+  assert.ok(payload.length < 1_300, `${payload.length} characters`);
+  await context.close();
+  assertClean(faults);
+
+  const other = await guarded({ ...phone, reducedMotion: "reduce" });
+  const client = await started(other.context, link);
+  const choose = client.getByRole("group", { name: "Two to choose from" });
+  const [left, right] = ["left", "right"].map((side) =>
+    choose.getByRole("button", { name: `loaf at the ${side}` }),
+  );
+  const loaves = () =>
+    client
+      .locator(".flick svg")
+      .first()
+      .locator("[data-key=item-3]")
+      .evaluate((node) => Math.round(node.getBoundingClientRect().x));
+  const first = await loaves();
+  assert.equal(await left.getAttribute("aria-pressed"), "true", "the one that was sent comes first");
+  const changed = client.getByRole("region", { name: "What changed" }).getByRole("listitem");
+  await changed.first().waitFor();
+  assert.deepEqual(await changed.allTextContents(), ["3 loaf moved 12 cm to the right."]);
+  await right.tap();
+  assert.equal(await right.getAttribute("aria-pressed"), "true");
+  assert.notEqual(await loaves(), first, "the other picture");
+  await assertAccessible(client);
+  await client.getByRole("button", { name: "Reply" }).tap();
+  const text = await client.locator("textarea.sent").inputValue();
+  assert.ok(text.includes("Of the two: loaf at the right."), text);
+  await left.tap();
+  assert.equal(await loaves(), first, "and back");
+  // One letter of it changed opens nothing of it.
+  const broken = `${payload.slice(0, -9)}${payload.at(-9) === "A" ? "B" : "A"}${payload.slice(-8)}`;
+  await client.evaluate((hash) => (location.hash = hash), broken);
+  await client.getByRole("alert").waitFor();
+  assertClean(other.faults);
+  await other.context.close();
+});

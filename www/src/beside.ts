@@ -25,15 +25,20 @@ let end: (() => void) | undefined;
 
 /** Looks at two. */
 export function show(before: Side, after: Side): void {
-  close();
+  read(before.file, after.file);
   sides.value = [before, after];
+}
+
+/** Has two compared. */
+export function read(before: string, after: string): void {
+  close();
   const fell = (why: string): void => void (fault.value = say.twoNotRead({ why }));
   const heard = (answer: ComparedAnswer): void => {
     if ("fault" in answer) fell(answer.fault);
     else told.value = answer.compared;
     end?.();
   };
-  end = spare.ask({ ask: "compare", before: before.file, after: after.file }, heard, fell);
+  end = spare.ask({ ask: "compare", before, after }, heard, fell);
 }
 
 /** Goes back to the table. */

@@ -9,6 +9,7 @@ import * as say from "#words";
 
 import { App } from "./app";
 import { registerWorker } from "./register-worker";
+import * as offered from "./offered";
 import * as readings from "./readings";
 import * as session from "./session";
 import * as spare from "./spare";
@@ -38,6 +39,7 @@ async function readLink(payload: string): Promise<void> {
   try {
     session.core().open_link(payload);
     session.read();
+    offered.take(payload);
     state.stage.value = "client";
   } catch (error) {
     await resume();

@@ -31,8 +31,12 @@ overspread: reads overhead table spreads from layout files
                                      and the findings and scores of both, as
                                      JSON or for people
   overspread check LAYOUT            whether the file is a sound layout
-  overspread link LAYOUT             the layout as what follows the # of a link
-  overspread unlink LINK             the layout file that a link holds
+  overspread link LAYOUT [--with LAYOUT [--name NAME --name NAME]]
+                                     the layout as what follows the # of a link,
+                                     with another version to choose from; they
+                                     are called by their titles unless named
+  overspread unlink LINK [--other]   the layout file that a link holds, or that
+                                     of the other version in it
   overspread schema                  the JSON Schema of a layout file
   overspread --help | --version
 
@@ -106,11 +110,17 @@ pub(crate) enum Call {
     Link {
         /// The file.
         path: String,
+        /// The file of another version.
+        other: Option<String>,
+        /// What the two are called, where that is told.
+        names: Vec<String>,
     },
     /// The file of a link.
     Unlink {
         /// The link, or `-`.
         link: String,
+        /// Whether it is the other version in it.
+        other: bool,
     },
     /// The JSON Schema of a file.
     Schema,
@@ -127,6 +137,7 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
     let (mut table, mut side, mut over) = (false, false, false);
     let (mut exposure, mut crop, mut out) = (None, None, None);
     let (mut triangle, mut from) = (None, None);
+    let (mut other, mut with, mut names) = (false, None, Vec::new());
     while let Some(arg) = parser.next()? {
         match arg {
             Long("help") | Short('h') => return Ok(Call::Say(HELP.into())),
@@ -136,6 +147,9 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
             }
             Long("table") => table = true,
             Long("side") => side = true,
+            Long("other") => other = true,
+            Long("with") => with = Some(parser.value()?.string()?),
+            Long("name") => names.push(parser.value()?.string()?),
             Long("see-through") => over = true,
             Long("triangles") => triangle = Some(corners(&parser.value()?.string()?)?),
             Long("exposure") => exposure = Some(parser.value()?.parse()?),
@@ -149,6 +163,10 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
     let words: Vec<&str> = words.iter().map(String::as_str).collect();
     let path = |path: &str| path.to_owned();
     match words[..] {
+        [command, ..] if other && command != "unlink" => Err("--other goes with unlink".into()),
+        [command, ..] if (with.is_some() || !names.is_empty()) && command != "link" => {
+            Err("--with and --name go with link".into())
+        }
         ["draw", _] if side && (exposure.is_some() || crop.is_some() || from.is_some()) => {
             Err("--side goes without --from, --exposure and --crop".into())
         }
@@ -192,8 +210,18 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
         }),
         _ if table => Err("--table goes with read and compare".into()),
         ["check", file] => Ok(Call::Check { path: path(file) }),
-        ["link", file] => Ok(Call::Link { path: path(file) }),
-        ["unlink", link] => Ok(Call::Unlink { link: path(link) }),
+        ["link", file] if matches!(names.len(), 0 | 2) && (with.is_some() || names.is_empty()) => {
+            Ok(Call::Link {
+                path: path(file),
+                other: with,
+                names,
+            })
+        }
+        ["link", _] => Err("--name goes with --with, twice: once for each".into()),
+        ["unlink", link] => Ok(Call::Unlink {
+            link: path(link),
+            other,
+        }),
         ["schema"] => Ok(Call::Schema),
         [] => Err("a command is missing".into()),
         _ => Err("that call is not known".into()),
@@ -279,7 +307,20 @@ mod tests {
         };
         let words = ["compare", "a", "--table", "-"];
         assert_eq!(called(&words).expect("known"), compare, "two files");
-        let wrong: [&[&str]; 23] = [
+        let link = Call::Link {
+            path: "a".into(),
+            other: Some("b".into()),
+            names: vec!["x".into(), "y".into()],
+        };
+        let words = ["link", "a", "--with", "b", "--name", "x", "--name=y"];
+        assert_eq!(called(&words).expect("known"), link, "two versions");
+        let wrong: [&[&str]; 29] = [
+            &["link", "a", "--name", "x", "--name", "y"],
+            &["link", "a", "--with", "b", "--name", "x"],
+            &["unlink", "a", "--with", "b"],
+            &["check", "a", "--with", "b"],
+            &["check", "a", "--other"],
+            &["link", "a", "--other"],
             &["compare", "a"],
             &["compare", "a", "b", "c"],
             &["compare", "a", "b", "--crop", "3"],

@@ -13,7 +13,7 @@ use std::process::ExitCode;
 
 use call::Call;
 use planner::layout::{Layout, Problem, open, schema};
-use planner::link::{link, unlink};
+use planner::link::{link, link_two, unlink};
 
 fn main() -> ExitCode {
     let call = match call::parse(lexopt::Parser::from_env()) {
@@ -104,14 +104,23 @@ fn answer(call: &Call) -> Result<String, Fault> {
             written.map_err(|error| Fault::Unread(out.clone(), error))?;
             Ok(String::new())
         }
-        Call::Link { path } => {
-            let made = link(&opened(path)?);
+        Call::Link { path, other, names } => {
+            let first = opened(path)?;
+            let made = match other {
+                None => link(&first),
+                Some(other) => {
+                    let other = opened(other)?;
+                    let titles = [&first.head.title, &other.head.title];
+                    let names = [0, 1].map(|n| names.get(n).unwrap_or(titles[n]).as_str());
+                    link_two(&first, &other, names)
+                }
+            };
             for loss in made.losses {
                 eprintln!("{path}: {loss}: left out of the link, not known here");
             }
             Ok(made.fragment + "\n")
         }
-        Call::Unlink { link } => {
+        Call::Unlink { link, other } => {
             let text = if link == "-" {
                 text_of(link)?
             } else {
@@ -122,7 +131,20 @@ fn answer(call: &Call) -> Result<String, Fault> {
                 let number = section.number;
                 eprintln!("link: section {number}: left out of the file, not known here");
             }
-            Ok(got.layout.to_json() + "\n")
+            let layout = match (got.other, other) {
+                (None, true) => {
+                    let what = "it holds no other version";
+                    return Err(Fault::Missing("link".into(), what.into()));
+                }
+                (None, false) => got.layout,
+                (Some(second), true) => second.layout,
+                (Some(second), false) => {
+                    let [first, second] = second.names;
+                    eprintln!("link: “{first}”; the other version, “{second}”: --other");
+                    got.layout
+                }
+            };
+            Ok(layout.to_json() + "\n")
         }
     }
 }

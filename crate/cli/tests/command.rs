@@ -107,6 +107,34 @@ fn two_layouts_are_compared_for_people_and_for_machines() {
 }
 
 #[test]
+fn a_link_may_hold_two_versions_and_gives_back_both() {
+    let before = std::fs::read_to_string(SUPPER).expect("the supper");
+    let after = before.replacen("675,", "555,", 1);
+    assert_ne!(before, after, "the loaf moved");
+    let words = [
+        "link", SUPPER, "--with", "-", "--name", "right", "--name", "left",
+    ];
+    let link = text(&fed(&words, &after).stdout);
+    let first = run(&["unlink", link.trim()]);
+    assert_eq!(text(&first.stdout), before, "the first");
+    let said = text(&first.stderr);
+    assert!(
+        said.contains("“right”") && said.contains("“left”"),
+        "{said}"
+    );
+    let other = run(&["unlink", "--other", link.trim()]);
+    assert_eq!(text(&other.stdout), after, "and the other");
+    let alone = text(&run(&["link", SUPPER]).stdout);
+    assert_eq!(
+        run(&["unlink", alone.trim(), "--other"]).status.code(),
+        Some(1)
+    );
+    let titled = text(&fed(&["link", "-", "--with", SUPPER], &after).stdout);
+    let said = text(&run(&["unlink", titled.trim()]).stderr);
+    assert!(said.contains("Harbour supper"), "{said}");
+}
+
+#[test]
 fn wrong_calls_and_bad_files_have_their_own_codes() {
     let code = |args: &[&str]| run(args).status.code();
     assert_eq!(code(&["check", SUPPER]), Some(0), "sound");

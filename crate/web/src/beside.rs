@@ -1,6 +1,7 @@
-//! Two layouts beside each other, which a worker works out.
+//! Two layouts beside each other, and both in one link.
 use planner::compare::{Change, are_versions, changes};
 use planner::layout::open;
+use planner::link::{link_two, public, unlink};
 use planner::readings::{Beside, Study, beside, report};
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
@@ -16,6 +17,13 @@ struct Compared {
     versions: bool,
     changes: Vec<Shown>,
     findings: Beside,
+}
+
+/// The other version in a link, and what both are called.
+#[derive(Serialize)]
+struct Offered {
+    names: [String; 2],
+    file: String,
 }
 
 /// A change, and whether a client is shown it.
@@ -47,6 +55,32 @@ impl Planner {
                 })
                 .collect(),
             findings: beside(&old, &new, versions),
+        })
+    }
+
+    /// What a link to this layout and to the other version in `text` carries
+    /// after its `#`, without what is private.
+    ///
+    /// # Errors
+    /// Every problem of the text, in one message.
+    pub fn link_two(&self, name: &str, other_name: &str, text: &str) -> Result<String, JsError> {
+        let other = open(text).map_err(|problems| spoken(&problems))?;
+        let made = link_two(&public(self.now()), &public(&other), [name, other_name]);
+        Ok(made.fragment)
+    }
+
+    /// The other version a link carries after its `#`; nothing when it carries
+    /// one alone.
+    ///
+    /// # Errors
+    /// When it holds no layout.
+    pub fn other_in(&self, payload: &str) -> Result<JsValue, JsError> {
+        let read = unlink(payload).map_err(|problems| spoken(&problems))?;
+        read.other.map_or(Ok(JsValue::UNDEFINED), |other| {
+            object(&Offered {
+                names: other.names,
+                file: other.layout.to_json(),
+            })
         })
     }
 }

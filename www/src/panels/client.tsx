@@ -10,6 +10,8 @@ import { shareOrCopy } from "../export";
 import { freshId } from "../fresh";
 import { Choice } from "../parts/controls";
 import { Notices } from "../parts/notices";
+import * as beside from "../beside";
+import * as offered from "../offered";
 import * as session from "../session";
 import * as state from "../state";
 import { Kept } from "./crops";
@@ -109,10 +111,12 @@ function Reply({ layout }: { layout: Layout }): JSX.Element {
   const answer = useSignal<(typeof ANSWERS)[number][0]>("yes");
   const remarks = useSignal("");
   const told = useSignal("");
+  const two = offered.two.value;
   const head = version(layout);
   const spoken = ANSWERS.find(([value]) => value === answer.value)?.[1] ?? "";
   const text = [
     head === "" ? layout.title : say.replyHead({ title: layout.title, version: head }),
+    ...(two === undefined ? [] : [say.replyOf({ name: two.names[offered.shown.value] })]),
     say.replySays({ answer: spoken }),
     ...(remarks.value.trim() === "" ? [] : [remarks.value.trim()]),
   ].join("\n");
@@ -189,13 +193,51 @@ function Flick({ layout }: { layout: Layout }): JSX.Element {
   );
 }
 
+/** The two versions of a link, to flick through by name. */
+function Two({ names }: offered.Offered): JSX.Element {
+  const options = names.map((name, place) => [String(place), name] as const);
+  return (
+    <div class="versions-two">
+      <Choice
+        name={say.clientTwo}
+        options={options}
+        value={String(offered.shown.value)}
+        choose={(place) => offered.look(place === "0" ? 0 : 1)}
+      />
+    </div>
+  );
+}
+
+/** What a client is told of what changed from the first to the second. */
+function Changed({ names: [first, second] }: offered.Offered): JSX.Element | null {
+  const told = beside.told.value;
+  if (told === undefined || !told.versions) return null;
+  const changes = told.changes.filter(({ client }) => client);
+  return (
+    <section aria-label={say.twoChanges}>
+      <h2>{say.clientChanged({ first, second })}</h2>
+      {changes.length === 0 ? (
+        <p class="quiet">{say.twoNone}</p>
+      ) : (
+        <ul class="changed">
+          {changes.map(({ sentence }, place) => (
+            <li key={place}>{sentence}</li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
 export function Client({ layout }: { layout: Layout }): JSX.Element {
   const keepCopy = async (): Promise<void> => {
     await session.keepCopy(freshId());
+    offered.forget();
     history.replaceState(null, "", location.pathname);
     state.stage.value = "work";
   };
   const also = others(layout);
+  const two = offered.two.value;
   return (
     <main class="client sheet">
       <Notices />
@@ -205,6 +247,7 @@ export function Client({ layout }: { layout: Layout }): JSX.Element {
       </header>
       <Flick layout={layout} />
       <section class="say">
+        {two === undefined ? null : <Two {...two} />}
         <ol class="list" aria-label={say.clientList}>
           {tagged(layout).map(({ number, text }) => (
             <li key={number}>
@@ -214,6 +257,7 @@ export function Client({ layout }: { layout: Layout }): JSX.Element {
           ))}
         </ol>
         {also === "" ? null : <p class="quiet also">{say.clientAlso({ things: also })}</p>}
+        {two === undefined ? null : <Changed {...two} />}
         <p class="caution">{say.cautionClient}</p>
         <div class="last panel">
           <Reply layout={layout} />

@@ -13,6 +13,7 @@ import { pictureFile, rasterised } from "../raster";
 import * as shelf from "../kept";
 import * as session from "../session";
 import * as state from "../state";
+import * as versions from "../versions";
 import { Guides } from "./guides";
 import { OrderPart } from "./order";
 import { SeeThrough } from "./see-through";
@@ -43,16 +44,53 @@ function LinkPart({ layout }: { layout: Layout }): JSX.Element {
   const tell = (sent: Sent): void => {
     told.value = sent === "shared" ? say.linkShared : sent === "copied" ? say.linkCopied : "";
   };
+  const other = useSignal(0);
+  const name = useSignal("");
+  const version = versions.all.value.find(({ made: when }) => when === other.value);
+  const called = name.value.trim() || say.versionNow;
+  const address = (): string => {
+    const core = session.core();
+    return linkAddress(
+      version === undefined ? core.link() : core.link_two(called, version.name, version.file),
+    );
+  };
   const make = (): void => {
     stamped();
-    made.value = linkAddress(session.core().link());
+    made.value = address();
     told.value = "";
   };
-  const older = made.value !== "" && made.value !== linkAddress(session.core().link());
+  const older = made.value !== "" && made.value !== address();
   return (
     <section class="panel" aria-label={say.link}>
       <h3>{say.link}</h3>
       <p>{say.linkHolds}</p>
+      {versions.all.value.length === 0 ? null : (
+        <label class="field">
+          <span>{say.linkWith}</span>
+          <select
+            value={version?.made ?? 0}
+            onChange={(event) => (other.value = Number(event.currentTarget.value))}
+          >
+            <option value={0}>{say.linkAlone}</option>
+            {versions.all.value.map((each) => (
+              <option key={each.made} value={each.made}>
+                {each.name}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      {version === undefined ? null : (
+        <label class="field">
+          <span>{say.linkCalled}</span>
+          <input
+            value={name.value}
+            maxLength={say.MAX_NAME}
+            placeholder={say.versionNow}
+            onInput={(event) => (name.value = event.currentTarget.value)}
+          />
+        </label>
+      )}
       <button class="tape" onClick={make}>
         {say.linkMake}
       </button>
