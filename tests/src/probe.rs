@@ -28,6 +28,9 @@ pub fn fragment(bytes: &[u8]) -> Vec<ProblemKind> {
     match unlink(&String::from_utf8_lossy(bytes)) {
         Ok(unlinked) => {
             saved_and_sent(&unlinked.layout);
+            if let Some(other) = &unlinked.other {
+                saved_and_sent(&other.layout);
+            }
             Vec::new()
         }
         Err(problems) => kinds(&problems),

@@ -10,7 +10,7 @@ use std::fs;
 use outside_checks::tree::{in_tests, read};
 use planner::catalogue::{foods, item_from, linens, props, surface_from, surfaces};
 use planner::layout::{Id, Item, Layout, LayoutId, Point, Turn, open};
-use planner::link::unlink;
+use planner::link::{link_two, unlink};
 use planner::scene::{arm, silhouette};
 use planner::shape::{area, perimeter};
 
@@ -54,6 +54,27 @@ fn every_link_ever_sent_opens_as_the_layout_it_was_made_of() {
             assert!(is.kept_sections.is_empty(), "{name}: all of it is known");
         }
     }
+}
+
+/// A link of two versions that was sent: the supper, and beside it the layout
+/// `everything`.
+#[test]
+fn both_versions_of_a_link_ever_sent_open_as_they_were() {
+    let path = format!("{}/two-versions.sent", folder(1));
+    let was = |name: &str| {
+        let file = read(&format!("{}/{name}.spread.json", folder(1)));
+        open(&file).expect("a sound file")
+    };
+    let (supper, everything) = (was("supper"), was("everything"));
+    if std::env::var_os("OVERSPREAD_FREEZE").is_some() && !in_tests(&path).exists() {
+        let sent = link_two(&supper, &everything, ["as it is now", "everything"]).fragment;
+        fs::write(in_tests(&path), sent + "\n").expect("written");
+    }
+    let is = unlink(read(&path).trim()).expect("opens");
+    assert!(is.layout == supper, "the first");
+    let other = is.other.expect("and the other");
+    assert!(other.layout == everything, "the other");
+    assert_eq!(other.names, ["as it is now", "everything"]);
 }
 
 #[test]

@@ -20,11 +20,12 @@ const KEYS: Record<string, [number, number]> = {
   ArrowDown: [0, -1],
 };
 
-/** One of the two: where it is drawn, and the core that draws it. */
+/** One of the two: where it is drawn, and the core that draws it, once it is made. */
 interface One {
-  planner: Planner;
+  file: string;
   box: HTMLElement;
   marks: Marks;
+  planner: Planner | undefined;
 }
 
 /** What a change is marked with, light on dark: outlines, and from where to where. */
@@ -90,15 +91,9 @@ export class Both {
   constructor(boxes: readonly HTMLElement[], files: readonly string[], enlarged: (is: boolean) => void) {
     this.#whole = whole(files);
     this.#all = boxes.map((box, n) => {
-      const planner = another();
-      planner.open_json(files[n] ?? "");
-      const [things, words] = box.querySelectorAll("g");
       const marks = new Marks();
-      if (things !== undefined && words !== undefined) {
-        planner.draw_into(things, words);
-        words.after(marks.root);
-      }
-      return { planner, box, marks };
+      box.querySelectorAll("g")[1]?.after(marks.root);
+      return { file: files[n] ?? "", box, marks, planner: undefined };
     });
     const [first, ...others] = boxes.flatMap((box) => [...box.querySelectorAll("svg")]);
     if (first === undefined) throw new Error();
@@ -130,16 +125,39 @@ export class Both {
   free(): void {
     this.#watch.disconnect();
     // A drawing that is due yet finds nothing left to draw.
-    for (const { planner } of this.#all.splice(0)) planner.free();
+    for (const { planner } of this.#all.splice(0)) planner?.free();
   }
 
+  /** Draws both, each by itself, so that nothing waits for two. */
   #draw(): void {
+    for (const one of this.#all) setTimeout(() => this.#drawOne(one));
+  }
+
+  #drawOne(one: One): void {
+    if (!this.#all.includes(one)) return;
+    if (one.planner === undefined) {
+      one.planner = this.#made(one);
+      if (one.planner !== undefined) setTimeout(() => this.#drawOne(one));
+      return;
+    }
     // Of the crops only the one that is marked: all of them would hide the rest.
     const [crop] = this.#marked?.topic === "crop" ? this.#marked.objects : [];
-    for (const { planner, marks } of this.#all) {
-      planner.view(this.#view.scale, -2, crop ?? -1);
-      planner.patch();
-      marks.show(planner, this.#marked, this.#view.scale);
+    one.planner.view(this.#view.scale, -2, crop ?? -1);
+    one.planner.patch();
+    one.marks.show(one.planner, this.#marked, this.#view.scale);
+  }
+
+  /** A core that draws it; none for what cannot be read, of which the reading of both says why. */
+  #made({ file, box }: One): Planner | undefined {
+    const planner = another();
+    try {
+      planner.open_json(file);
+      const [things, words] = box.querySelectorAll("g");
+      if (things !== undefined && words !== undefined) planner.draw_into(things, words);
+      return planner;
+    } catch {
+      planner.free();
+      return undefined;
     }
   }
 

@@ -18,11 +18,7 @@ function Pictures({ sides }: { sides: readonly [Side, Side] }): JSX.Element {
   const enlarged = useSignal(false);
   useEffect(() => {
     const boxes = [...(row.current?.querySelectorAll<HTMLElement>(".picture") ?? [])];
-    try {
-      both.current = new Both(boxes, sides.map(({ file }) => file), (is) => (enlarged.value = is));
-    } catch {
-      // What cannot be read has no picture; the reading of both says why.
-    }
+    both.current = new Both(boxes, sides.map(({ file }) => file), (is) => (enlarged.value = is));
     return () => both.current?.free();
   }, [sides]);
   const marked = beside.marked.value;

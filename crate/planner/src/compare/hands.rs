@@ -21,15 +21,19 @@ pub(super) fn all(sides: &mut Sides<'_>, edit: &Edit) {
     for change in &edit.0 {
         let old = change.before.as_ref().map(|p| &p.object);
         let new = change.after.as_ref().map(|p| &p.object);
-        let (hand, id, layout) = match (old, new) {
+        let (hand, [alone, both], layout) = match (old, new) {
             (Some(Object::Hand(old)), Some(Object::Hand(new))) => {
                 if old != new {
                     one(sides, old, new);
                 }
                 continue;
             }
-            (None, Some(Object::Hand(hand))) => (hand, "compare-added", sides.after),
-            (Some(Object::Hand(hand)), None) => (hand, "compare-removed", sides.before),
+            (None, Some(Object::Hand(hand))) => {
+                (hand, ["compare-new", "compare-hands-new"], sides.after)
+            }
+            (Some(Object::Hand(hand)), None) => {
+                (hand, ["compare-gone", "compare-hands-gone"], sides.before)
+            }
             _ => continue,
         };
         if told.contains(&hand.id) {
@@ -43,16 +47,15 @@ pub(super) fn all(sides: &mut Sides<'_>, edit: &Edit) {
                     && c.after.is_some() == change.after.is_some()
             })
         });
-        let what = match other {
-            Some(_) => {
-                let flag = ("flag", Arg::Text(flag(layout, hand)));
-                Arg::Text(say("compare-hand-pair", &[flag]))
-            }
-            None => what(layout, hand),
-        };
         let mut objects = vec![hand.id];
         objects.extend(other.map(|other| other.id));
-        sides.tell(Topic::Hand, &objects, id, &[("what", what)]);
+        if other.is_some() {
+            let flag = [("flag", Arg::Text(flag(layout, hand)))];
+            sides.tell(Topic::Hand, &objects, both, &flag);
+        } else {
+            let what = [("what", what(layout, hand))];
+            sides.tell(Topic::Hand, &objects, alone, &what);
+        }
         told.extend(objects);
     }
 }
@@ -150,8 +153,8 @@ pub(super) fn person(sides: &mut Sides<'_>, old: Option<&Object>, new: Option<&O
             sides.tell_all(Topic::People, &[new.id], start, &what, told);
             return;
         }
-        (Some(Object::Person(old)), _) => ("compare-removed", old.id, called(sides.before, old.id)),
-        (_, Some(Object::Person(new))) => ("compare-added", new.id, called(sides.after, new.id)),
+        (Some(Object::Person(old)), _) => ("compare-gone", old.id, called(sides.before, old.id)),
+        (_, Some(Object::Person(new))) => ("compare-new", new.id, called(sides.after, new.id)),
         _ => return,
     };
     sides.tell(Topic::People, &[person], id, &[("what", what)]);
@@ -207,8 +210,8 @@ pub(super) fn seat(sides: &mut Sides<'_>, old: Option<&Object>, new: Option<&Obj
             sides.tell_all(Topic::People, &[new.id], start, &what, told);
             return;
         }
-        (Some(Object::Seat(old)), _) => ("compare-removed", old, called(sides.before, old)),
-        (_, Some(Object::Seat(new))) => ("compare-added", new, called(sides.after, new)),
+        (Some(Object::Seat(old)), _) => ("compare-gone", old, called(sides.before, old)),
+        (_, Some(Object::Seat(new))) => ("compare-new", new, called(sides.after, new)),
         _ => return,
     };
     sides.tell(Topic::People, &[seat.id], id, &[("what", what)]);

@@ -85,7 +85,7 @@ fn both(sides: &mut Sides<'_>, old: &Exposure, new: &Exposure) {
 /// Tells what became of a crop.
 pub(super) fn crop(sides: &mut Sides<'_>, old: Option<&Object>, new: Option<&Object>) {
     let named = |crop: &Crop| {
-        let thing = ("thing", Arg::Name(crop.name.clone()));
+        let thing = ("thing", super::things::called(&crop.name));
         Arg::Text(say("compare-quoted", &[thing]))
     };
     let (id, crop) = match (old, new) {
@@ -94,8 +94,8 @@ pub(super) fn crop(sides: &mut Sides<'_>, old: Option<&Object>, new: Option<&Obj
             changed(sides, old, new, what);
             return;
         }
-        (Some(Object::Crop(old)), _) => ("compare-removed", old),
-        (_, Some(Object::Crop(new))) => ("compare-added", new),
+        (Some(Object::Crop(old)), _) => ("compare-gone", old),
+        (_, Some(Object::Crop(new))) => ("compare-new", new),
         _ => return,
     };
     sides.tell(Topic::Crop, &[crop.id], id, &[("what", named(crop))]);

@@ -29,8 +29,8 @@ pub(super) fn card(sides: &mut Sides<'_>, old: Option<&Object>, new: Option<&Obj
             sides.tell_all(Topic::Light, &[new.id], start, &what, told);
             return;
         }
-        (Some(Object::Card(old)), _) => ("compare-removed", old),
-        (_, Some(Object::Card(new))) => ("compare-added", new),
+        (Some(Object::Card(old)), _) => ("compare-gone", old),
+        (_, Some(Object::Card(new))) => ("compare-new", new),
         _ => return,
     };
     sides.tell(Topic::Light, &[card.id], id, &[("what", named(card))]);

@@ -174,7 +174,38 @@ fn what_comes_and_goes_takes_along_what_lies_on_it() {
     assert_eq!(told[0].sentence, "5 plate (place setting 1) taken away.");
     let back = changes(&after, &before);
     assert_eq!(back[0].sentence, "5 plate (place setting 1) added.");
-    says(|l| l.linens.clear(), &[("Gone: blue napkin.", &[1])]);
+    says(|l| l.linens.clear(), &[("The blue napkin is gone.", &[1])]);
+}
+
+#[test]
+fn hands_come_and_go_as_a_pair_where_they_are_one() {
+    says(
+        |l| l.hands.clear(),
+        &[("The right hand in 1A is gone.", &[23])],
+    );
+    let (mut before, mut after) = (laid(), laid());
+    let mut other = after.hands[0].clone();
+    (other.id, other.pair) = (Id(25), Some(Id(23)));
+    after.hands[0].pair = Some(Id(25));
+    after.hands.push(other);
+    before.hands.clear();
+    let both = changes(&before, &after);
+    assert_eq!(both.len(), 1, "{both:?}");
+    assert_eq!(both[0].sentence, "The hands in 1A are new.");
+    assert_eq!(both[0].objects, [Id(23), Id(25)]);
+}
+
+#[test]
+fn what_has_neither_number_nor_name_is_told_all_the_same() {
+    let (mut before, mut after) = (laid(), laid());
+    for layout in [&mut before, &mut after] {
+        let item = item(layout, 4);
+        (item.number, item.name) = (0, String::new());
+    }
+    shift(&mut after, &[4], 0, 70);
+    let told = changes(&before, &after);
+    assert_eq!(told[0].sentence, "The thing moved 7 cm down.");
+    assert_eq!(told[0].number, None);
 }
 
 #[test]

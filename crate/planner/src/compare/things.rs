@@ -7,11 +7,23 @@ use crate::layout::{Id, Item, Layout, Linen, LinenState, Point, Role, Size};
 use crate::order;
 use crate::words::{Arg, hour, listed, say};
 
-/// A thing by its number.
+/// A name, or what stands for one that is empty.
+pub(super) fn called(name: &str) -> Arg {
+    Arg::Name(if name.is_empty() {
+        say("name-thing", &[])
+    } else {
+        name.into()
+    })
+}
+
+/// A thing by its number, where it has one.
 pub(super) fn what(item: &Item) -> Arg {
     let number = ("number", Arg::Text(item.number.to_string()));
-    let args = [number, ("thing", Arg::Name(item.name.clone()))];
-    Arg::Text(say("compare-thing", &args))
+    let id = match item.number {
+        0 => "compare-the",
+        _ => "compare-thing",
+    };
+    Arg::Text(say(id, &[number, ("thing", called(&item.name))]))
 }
 
 /// What the things of a cluster are called together, the chief one first: how
@@ -27,8 +39,9 @@ fn together(layout: &Layout, items: &[&Item]) -> Arg {
     let group = layout.groups.iter().find(|g| Some(g.id) == chief.group);
     let group = group.filter(|group| several && !group.name.is_empty());
     let number = ("number", Arg::Text(chief.number.to_string()));
-    let thing = ("thing", Arg::Name(chief.name.clone()));
+    let thing = ("thing", called(&chief.name));
     Arg::Text(match group {
+        _ if chief.number == 0 => return what(chief),
         _ if count > 1 => {
             let count = ("count", Arg::Text(count.to_string()));
             say("compare-things", &[number, thing, count])
@@ -64,7 +77,7 @@ impl Sides<'_> {
         path: Option<[Point; 2]>,
     ) {
         self.told.push(Change {
-            number: Some(item.number),
+            number: Some(item.number).filter(|number| *number > 0),
             topic: Topic::Thing,
             objects,
             sentence: told,
@@ -298,12 +311,17 @@ fn cloth(layout: &Layout, linen: &Linen) -> Arg {
         .linens
         .iter()
         .any(|o| o.id != linen.id && o.name == linen.name);
-    let thing = ("thing", Arg::Name(linen.name.clone()));
+    let thing = ("thing", called(&linen.name));
     if !alike {
         return thing.1;
     }
     let clock = ("clock", Arg::Text(hour(linen.at.vec(), &layout.frame)));
     Arg::Text(say("name-at", &[thing, clock]))
+}
+
+/// A linen at the beginning of a sentence.
+fn the(layout: &Layout, linen: &Linen) -> Arg {
+    Arg::Text(say("compare-the", &[("thing", cloth(layout, linen))]))
 }
 
 /// Tells what became of the cloths.
@@ -316,11 +334,11 @@ pub(super) fn linens(sides: &mut Sides<'_>, edit: &Edit) {
                 linen(sides, old, new);
             }
             (None, Some(Object::Linen(new))) => {
-                let what = [("what", cloth(sides.after, new))];
+                let what = [("what", the(sides.after, new))];
                 sides.tell(Topic::Linen, &[new.id], "compare-new", &what);
             }
             (Some(Object::Linen(old)), None) => {
-                let what = [("what", cloth(sides.before, old))];
+                let what = [("what", the(sides.before, old))];
                 sides.tell(Topic::Linen, &[old.id], "compare-gone", &what);
             }
             _ => {}
@@ -331,7 +349,7 @@ pub(super) fn linens(sides: &mut Sides<'_>, edit: &Edit) {
 }
 
 fn linen(sides: &mut Sides<'_>, old: &Linen, new: &Linen) {
-    let what = Arg::Text(say("compare-the", &[("thing", cloth(sides.after, new))]));
+    let what = the(sides.after, new);
     let start = sides.told.len();
     let half = new.turn.half_degrees() - old.turn.half_degrees();
     sides.tell_motion(Topic::Linen, &[new.id], &what, [old.at, new.at], half);
