@@ -7,6 +7,7 @@
 #![forbid(unsafe_code)]
 
 pub mod arms;
+pub mod arrangements;
 pub mod catalogue;
 pub mod colour;
 pub mod commands;

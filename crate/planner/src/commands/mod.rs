@@ -25,6 +25,7 @@ mod own;
 mod people;
 mod place;
 mod rig;
+pub(crate) mod room;
 mod seats;
 mod settings;
 mod snap;

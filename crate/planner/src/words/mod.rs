@@ -3,6 +3,7 @@
 //! The page, the drawing, the terminal and the papers all speak through
 //! [`say`]; no sentence is glued together elsewhere.
 mod compared;
+mod arranged;
 mod guided;
 mod handed;
 mod labels;
@@ -17,13 +18,14 @@ pub use quantity::{
 };
 
 /// Sentences by id, table by table. `{name}` marks a named place.
-pub const SENTENCES: [&[(&str, &str)]; 6] = [
+pub const SENTENCES: [&[(&str, &str)]; 7] = [
     table::SENTENCES,
     rigged::SENTENCES,
     handed::SENTENCES,
     timed::SENTENCES,
     guided::SENTENCES,
     compared::SENTENCES,
+    arranged::SENTENCES,
 ];
 
 /// What fills one named place of a sentence.

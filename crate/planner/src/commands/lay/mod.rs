@@ -1,7 +1,6 @@
 //! A table laid in one go: a board, a frame, place settings and shared dishes.
 mod dishes;
 mod places;
-mod room;
 
 use crate::catalogue;
 use crate::layout::{Item, Layout, LayoutId, Point, Ratio, Role, TableShape, references};
@@ -11,18 +10,20 @@ use glam::DVec2;
 use serde::{Deserialize, Serialize};
 
 use super::onto::lay_food;
+use super::room::{Body, Room, quarter_turns, turned};
 use super::settings::put;
 use super::{Refused, fresh_item as thing, fresh_number};
 use crate::seats::{Closeness, Laid, SETTINGS};
 use dishes::{DISHES, Dish};
 use places::places;
-use room::{Body, Room, quarter_turns, turned};
 
 /// One dish as the page offers it.
 #[derive(Serialize)]
 pub struct Offer {
-    dish: &'static str,
-    name: &'static str,
+    /// By this key it is wished for.
+    pub dish: &'static str,
+    /// What it is called.
+    pub name: &'static str,
 }
 
 /// Every dish that can be picked.

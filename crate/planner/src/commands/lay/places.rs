@@ -2,7 +2,7 @@
 //! shared dishes in what is left, gaps shrunk before anything overlaps.
 use glam::{DVec2, Vec2Swizzles};
 
-use super::room::{Body, Room, gap_to, push_apart};
+use super::super::room::{Body, Room, gap_to, push_apart};
 use crate::layout::Item;
 
 /// Air kept between things and to the frame's edge, mm. Our choice.
