@@ -23,6 +23,7 @@ import { TablePanel } from "./panels/table";
 import { ItemPanel, LinenPanel } from "./panels/thing";
 import { Things, Which } from "./panels/things";
 import { Yours } from "./panels/yours";
+import { Anew } from "./parts/arranged";
 import { Grease, Rule } from "./parts/lines";
 import { Notices } from "./parts/notices";
 import { ScoreLine } from "./parts/scores";
@@ -70,7 +71,7 @@ const Many = (): JSX.Element | null => (state.live.value === undefined ? <Severa
 
 /** What is begun here whatever is chosen. */
 function Begin(): JSX.Element {
-  const { adding } = state;
+  const { adding, arranging } = state;
   return (
     <div class="steps begin">
       <button class="word" onClick={() => {
@@ -79,6 +80,11 @@ function Begin(): JSX.Element {
         }}>
         {adding.value ? say.addDone : say.add}
       </button>
+      {state.arrangeable.value ? (
+        <button class="word" aria-expanded={arranging.value} onClick={() => (arranging.value = !arranging.value)}>
+          {say.arrangeAnew}
+        </button>
+      ) : null}
       <button class="word" onClick={several.start}>
         {say.pick}
       </button>
@@ -102,6 +108,7 @@ function Table({ layout }: { layout: Layout }): JSX.Element {
       ) : (
         <>
           <Begin />
+          {state.arranging.value && state.arrangeable.value ? <Anew /> : null}
           <Which />
           <Chosen />
         </>

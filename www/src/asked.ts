@@ -9,6 +9,7 @@ export type Ask =
   | { ask: "edit"; revision: number; record: string }
   | { ask: "guides"; file: string }
   | { ask: "compare"; before: string; after: string }
+  | { ask: "arrange"; serial: number; wish?: unknown }
   | ({ ask: "view" } & View)
   | ({ ask: "drag"; revision: number } & Moved);
 
@@ -45,6 +46,17 @@ export interface Live {
   scores: Scores | null;
   changes: { key: string; sentence: string; better: boolean }[];
 }
+
+/** One starting arrangement: its file, or nothing where there is no room for it. */
+export interface Arranged {
+  name: string;
+  file: string | null;
+  /** Whether another one follows. */
+  more: boolean;
+}
+
+/** An arrangement of the newest table asked for. */
+export type ArrangedAnswer = { tell: "arranged"; serial: number } & Arranged;
 
 export type Answer =
   | { tell: "read"; revision: number; view: View; report: Report; marks: Marks }

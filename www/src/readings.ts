@@ -4,7 +4,7 @@
 import { batch, effect } from "@preact/signals";
 
 import * as say from "#words";
-import type { Answer, Ask, Marks, Moved, View } from "./asked";
+import type { Answer, Arranged, ArrangedAnswer, Ask, Marks, Moved, View } from "./asked";
 import * as state from "./state";
 
 let worker: Worker;
@@ -27,6 +27,16 @@ interface Page {
 let page: Page;
 
 const ask = (asked: Ask): void => worker.postMessage(asked);
+
+/** What is being arranged, and who takes what comes of it. */
+let arranging = { serial: 0, take: (_: Arranged): void => undefined };
+
+/** Has the open table arranged, or the one wished for; only the newest is. */
+export function arrange(wish: unknown, take: (arranged: Arranged) => void): void {
+  const serial = arranging.serial + 1;
+  arranging = { serial, take };
+  ask({ ask: "arrange", serial, wish });
+}
 
 /** Starts reading. */
 export function begin(own: Page): void {
@@ -66,7 +76,10 @@ const alike = (one: View, other: View): boolean =>
 
 function start(): void {
   worker = page.start();
-  worker.onmessage = (event: MessageEvent<Answer>) => take(event.data);
+  worker.onmessage = ({ data }: MessageEvent<Answer | ArrangedAnswer>) => {
+    if (data.tell !== "arranged") return take(data);
+    if (data.serial === arranging.serial) arranging.take(data);
+  };
   worker.onerror = (event) => {
     event.preventDefault();
     again();

@@ -78,6 +78,7 @@ export function refresh(): void {
   batch(() => {
     state.layout.value = planner.layout() as Layout;
     state.things.value = planner.things() as Thing[];
+    state.arrangeable.value = planner.is_arrangeable() && !state.readOnly.value;
     state.undoable.value = planner.can_undo();
     state.redoable.value = planner.can_redo();
     const exists = state.chosen.value !== undefined && planner.has(state.chosen.value);
@@ -271,6 +272,7 @@ async function opened(upto: number): Promise<void> {
   state.lastAct.value = "";
   state.exposure.value = -2;
   state.adding.value = false;
+  state.arranging.value = false;
   state.fromNewer.value = planner.is_newer();
   state.readOnly.value = state.fromNewer.value || !(await store.becomeWriter(planner.id));
   if (!state.fromNewer.value) remember(planner.id);

@@ -28,6 +28,10 @@ export const crop = signal<Id | undefined>(undefined);
 export const marking = signal(false);
 /** Whether things are being added. */
 export const adding = signal(false);
+/** Whether the open table is to be arranged another way. */
+export const arranging = signal(false);
+/** Whether it can be. */
+export const arrangeable = signal(false);
 /** Things picked together, for what is done to several at once; then none is chosen. */
 export const picked = signal<readonly Id[]>([]);
 /** Whether a finger picks: a loop what lies in it, a tap one thing. */

@@ -4,7 +4,7 @@
 import { initSync, Planner } from "#core";
 
 import type {
-  Answer, Ask, Compared, ComparedAnswer, GuideAnswer, Live, Marks, View,
+  Answer, Arranged, ArrangedAnswer, Ask, Compared, ComparedAnswer, GuideAnswer, Live, Marks, View,
 } from "./asked";
 import type { Report } from "./core";
 import { make } from "./guide-files";
@@ -18,7 +18,8 @@ let begun = false;
 /** How long it is read at a time before anything else is heard, ms. */
 const SLICE = 20;
 
-const tell = (answer: Answer | GuideAnswer | ComparedAnswer): void => postMessage(answer);
+const tell = (answer: Answer | ArrangedAnswer | ComparedAnswer | GuideAnswer): void =>
+  postMessage(answer);
 
 function marks(): Marks {
   return { numbers: planner.marks_numbers(), words: planner.marks_words() };
@@ -51,6 +52,17 @@ function read(): void {
   tell({ tell: "read", revision, view: shown, report, marks: marks() });
 }
 
+/** The newest table to be arranged. */
+let arranging = 0;
+
+/** Arranges a table one way, and the others later: what is asked meanwhile goes first. */
+function arrange(serial: number, wish: unknown, n: number): void {
+  if (serial !== arranging) return;
+  const found = planner.arranged(wish, n) as Arranged;
+  tell({ tell: "arranged", serial, ...found });
+  if (found.more) setTimeout(() => arrange(serial, wish, n + 1));
+}
+
 function take(asked: Ask): void {
   switch (asked.ask) {
     case "core":
@@ -75,6 +87,9 @@ function take(asked: Ask): void {
         tell({ tell: "compared", fault: error instanceof Error ? error.message : String(error) });
       }
       return;
+    case "arrange":
+      arranging = asked.serial;
+      return void setTimeout(() => arrange(asked.serial, asked.wish, 0));
     case "edit":
       planner.follow(asked.record);
       revision = asked.revision;

@@ -3,6 +3,7 @@
 mod about;
 mod acts;
 mod arrange;
+mod arranged;
 mod beside;
 mod camera;
 mod catalogue;

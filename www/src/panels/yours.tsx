@@ -5,6 +5,7 @@ import type { JSX } from "preact";
 import * as say from "#words";
 
 import { freshId } from "../fresh";
+import { Arranged, arrangedBy } from "../parts/arranged";
 import { Choice, Panel, Stepper } from "../parts/controls";
 import { Surfaces } from "../parts/surfaces";
 import * as session from "../session";
@@ -36,6 +37,7 @@ export function Yours({ empty }: { empty: boolean }): JSX.Element {
   const board = useSignal("charcoal-planks");
   const picked = useSignal<string[]>([]);
   const all = useSignal(false);
+  const id = useSignal(freshId());
   const core = session.core();
   const dishes = core.dishes() as Dish[];
   const toggle = (dish: string): void => {
@@ -43,11 +45,11 @@ export function Yours({ empty }: { empty: boolean }): JSX.Element {
       ? picked.value.filter((each) => each !== dish)
       : [...picked.value, dish];
   };
-  const lay = async (): Promise<void> => {
+  const left = empty ? 0 : 3 - picked.value.length;
+  const wish = (): unknown => {
     const [wide, high] = frame.value.split(":").map(Number);
-    await session.settled();
-    const wish = {
-      id: freshId(),
+    return {
+      id: id.value,
       width: width.value,
       depth: depth.value,
       shape: shape.value,
@@ -56,12 +58,16 @@ export function Yours({ empty }: { empty: boolean }): JSX.Element {
       board: board.value,
       dishes: picked.value,
     };
-    await session.layTable(wish);
+  };
+  const arranged = arrangedBy(empty || left > 0 ? undefined : wish());
+  const lay = async (): Promise<void> => {
+    await session.settled();
+    const { file } = arranged.chosen.value ?? {};
+    await (file ? session.openFile(file) : session.layTable(wish()));
     state.stage.value = "work";
     state.place.value = "table";
     document.querySelector(".picture")?.scrollIntoView({ block: "start" });
   };
-  const left = empty ? 0 : 3 - picked.value.length;
   return (
     <section class="say">
       <Panel title={empty ? say.newEmpty : say.nowYours}>
@@ -124,6 +130,7 @@ export function Yours({ empty }: { empty: boolean }): JSX.Element {
             )}
           </div>
         </div>}
+        {empty || left > 0 ? null : <Arranged {...arranged} />}
       </Panel>
       <button class="solid last" disabled={left > 0} onClick={() => void lay()}>
         {left > 0 ? say.dishesMissing({ count: left }) : empty ? say.layBoard : say.layTable}

@@ -30,9 +30,11 @@ pub struct Arrangement {
     pub layout: Layout,
 }
 
-/// How many ways of a character are read once they have room, and how many
-/// are tried to be given room at most. Our choice.
+/// How many ways of a character are read once they have room; how many of the
+/// most promising are tried to be given room, and how many of the rest at most.
+/// Our choice.
 const READ: usize = 6;
+const FIRST: usize = 12;
 const TRIED: usize = 24;
 /// What a crop line that only just touches something costs, in points of both
 /// scores. Our choice.
@@ -59,6 +61,19 @@ impl Character {
     }
 }
 
+/// Whether there is something to arrange: at least three dishes that may move,
+/// no hands and exposures that rest on how things stand, and a frame that does
+/// not lie askew.
+#[must_use]
+pub fn is_arrangeable(layout: &Layout) -> bool {
+    let rests = layout.exposures.iter().any(|e| !e.states.is_empty());
+    let free = layout.items.iter().filter(|i| set::is_dish(i));
+    layout.hands.is_empty()
+        && !rests
+        && layout.frame.turn.half_degrees() == 0
+        && free.count() >= FEWEST
+}
+
 /// Up to three arrangements of a layout's dishes, each of another character.
 #[must_use]
 pub fn arrangements(layout: &Layout) -> Vec<Arrangement> {
@@ -68,14 +83,13 @@ pub fn arrangements(layout: &Layout) -> Vec<Arrangement> {
 }
 
 /// The best arrangement of this character; `None` where there is no room for
-/// one, hands or exposures rest on how things stand, or there are fewer than
-/// three dishes to arrange.
+/// one, or the table is none that can be arranged.
 #[must_use]
 pub fn arrangement(layout: &Layout, character: Character) -> Option<Arrangement> {
-    let set = Set::of(layout)?;
-    if set.dishes().len() < FEWEST {
+    if !is_arrangeable(layout) {
         return None;
     }
+    let set = Set::of(layout);
     let mut wanted: Vec<(f64, Way)> = ways(&set, character, layout.id.0)
         .into_iter()
         .map(|way| (promise(&set, &way.places), way))
@@ -83,7 +97,10 @@ pub fn arrangement(layout: &Layout, character: Character) -> Option<Arrangement>
     order::sort(&mut wanted, |a, b| b.0.total_cmp(&a.0));
     let mut best: Option<(f64, Layout)> = None;
     let mut read = 0;
-    for (_, way) in wanted.iter().take(TRIED) {
+    // Those that promise most are much alike: where they have no room, others do.
+    let stride = (wanted.len() / TRIED).max(1);
+    let rest = wanted.iter().skip(FIRST).step_by(stride).take(TRIED);
+    for (_, way) in wanted.iter().take(FIRST).chain(rest) {
         let Some(bodies) = given_room(&set, way) else {
             continue;
         };
@@ -183,7 +200,7 @@ fn holds(set: &Set, character: Character, bodies: &[Body]) -> bool {
     let dishes = set.dishes();
     match (character, set.hero) {
         (Character::Ring, None) => false,
-        (Character::Ring, Some(hero)) => share(hero).length() < 0.1,
+        (Character::Ring, Some(hero)) => share(hero).length() < 0.15,
         (Character::Diagonal, _) => {
             let places: Vec<DVec2> = dishes.iter().map(|n| share(*n)).collect();
             correlation(&places).abs() > 0.55

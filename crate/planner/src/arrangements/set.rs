@@ -56,13 +56,8 @@ pub(super) struct Set {
 }
 
 impl Set {
-    /// What of a layout can be arranged; nothing where hands or exposures rest
-    /// on how things stand, or the frame lies askew.
-    pub(super) fn of(layout: &Layout) -> Option<Self> {
-        let rests = layout.exposures.iter().any(|e| !e.states.is_empty());
-        if !layout.hands.is_empty() || rests || layout.frame.turn.half_degrees() != 0 {
-            return None;
-        }
+    /// What of a layout can be arranged.
+    pub(super) fn of(layout: &Layout) -> Self {
         let size = DVec2::new(f64::from(layout.frame.width), layout.frame.height());
         let corner = layout.frame.at.vec() - size * 0.5;
         let mut set = Self {
@@ -84,15 +79,14 @@ impl Set {
                 set.weights.push((mass, n, at + corner - set.bodies[n].at));
             }
         }
-        Some(set)
+        set
     }
 
     fn take_things(&mut self, layout: &Layout) {
         let view = View::of(layout);
-        let strewn = |i: &Item| catalogue::prop(&i.prop).is_some_and(|e| e.kind == Kind::Scatter);
         let mut taken: BTreeSet<Id> = BTreeSet::new();
         for item in &layout.items {
-            if item.on.is_some() || strewn(item) || taken.contains(&item.id) {
+            if item.on.is_some() || is_strewn(item) || taken.contains(&item.id) {
                 continue;
             }
             let along = moving(layout, item.id);
@@ -102,7 +96,7 @@ impl Set {
                 .iter()
                 .filter(|i| along.contains(&i.id))
                 .collect();
-            let standing = of.iter().filter(|i| i.on.is_none() && !strewn(i));
+            let standing = of.iter().filter(|i| i.on.is_none() && !is_strewn(i));
             let tall = |bottom: &Item| {
                 let stack = of.iter().filter(|i| root(layout, i.id) == bottom.id);
                 stack.map(|i| rise(layout, i).top).fold(0.0, f64::max)
@@ -256,6 +250,16 @@ impl Set {
         }
         after
     }
+}
+
+/// Whether it stands on the table, is no crumb, no part of a group, and may
+/// be moved.
+pub(super) fn is_dish(item: &Item) -> bool {
+    item.on.is_none() && item.group.is_none() && !item.locked && !is_strewn(item)
+}
+
+fn is_strewn(item: &Item) -> bool {
+    catalogue::prop(&item.prop).is_some_and(|e| e.kind == Kind::Scatter)
 }
 
 /// The frame where there is table under all of it, or as much about the

@@ -193,7 +193,8 @@ fn the_table_the_form_starts_with_has_all_three() {
         (&["mussels", "aubergine", "loaf", "olives", "rice"], 0),
     ] {
         let found = arrangements(&usual(dishes, people));
-        assert_eq!(found.len(), 3, "{dishes:?} for {people}");
+        let names: Vec<Character> = found.iter().map(|a| a.character).collect();
+        assert_eq!(names, Character::ALL, "{dishes:?} for {people}");
     }
 }
 
@@ -248,7 +249,7 @@ fn the_three_differ() {
 
 /// The dishes anywhere in a room where they do not overlap.
 fn by_chance(layout: &Layout, room: Option<Bounds>, roll: &mut Roll) -> Option<Layout> {
-    let set = Set::of(layout)?;
+    let set = Set::of(layout);
     let room = room.map_or(set.room, |b| Room {
         low: b.min,
         high: b.max,
@@ -314,11 +315,10 @@ fn scores_stand_against_chance() {
         eprintln!(
             "{character:?}: Balance {balance:.0}, Triangle {triangle:.0}; at random {thrown:.0?}"
         );
-        // A ring costs its triangle something, one side its balance.
-        assert!(balance > thrown[0] - 3.0, "{character:?}: Balance");
-        assert!(triangle > thrown[1] - 10.0, "{character:?}: Triangle");
+        assert!(balance > thrown[0], "{character:?}: Balance");
+        assert!(triangle > thrown[1], "{character:?}: Triangle");
         let both = balance + triangle - thrown[0] - thrown[1];
-        assert!(both > 0.0, "{character:?}: both by {both:.0}");
+        assert!(both > 8.0, "{character:?}: both by {both:.0}");
     }
 }
 

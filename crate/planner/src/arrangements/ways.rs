@@ -87,8 +87,17 @@ fn at(room: &Room, body: &Body, air: f64, share: DVec2) -> DVec2 {
 fn ring(set: &Set, chance: &mut Chance) -> Vec<Way> {
     /// Turns of the ring that are tried, and how far one is of the way from one
     /// dish to the next: all round for two, once to the next for eight.
-    const TURNS: usize = 14;
-    const TURN: f64 = 0.21;
+    const TURNS: usize = 8;
+    const TURN: f64 = 0.37;
+    /// How far off the very middle the hero may stand, as shares of the room:
+    /// with the next two across from it they make a triangle.
+    const OFF: [DVec2; 5] = [
+        DVec2::ZERO,
+        DVec2::new(0.14, 0.0),
+        DVec2::new(-0.14, 0.0),
+        DVec2::new(0.0, 0.2),
+        DVec2::new(0.0, -0.2),
+    ];
     /// Share of the room's half the ring reaches.
     const REACH: f64 = 0.48;
     /// Degrees between two that would otherwise lie in a line with the hero.
@@ -99,12 +108,16 @@ fn ring(set: &Set, chance: &mut Chance) -> Vec<Way> {
     };
     let room = set.inner();
     let start = chance.under(360) as f64;
+    let orders = orders(rest.len(), chance);
+    // Settings as they are, apart to leave the middles of their edges, or
+    // closed up there to leave the corners.
+    let slid = [set.places(), drawn(set, 0.0), drawn(set, 1.0)];
     let mut out = Vec::new();
-    for order in orders(rest.len(), chance) {
-        for turn in 0..TURNS {
-            let mut places = set.places();
-            places[*hero] = at(&room, &set.bodies[*hero], set.air, DVec2::ZERO);
-            for (n, place) in rest.iter().zip(&order) {
+    for (slid, order) in slid.iter().flat_map(|s| orders.iter().map(move |o| (s, o))) {
+        for (turn, off) in (0..TURNS).flat_map(|t| OFF.map(|off| (t, off))) {
+            let mut places = slid.clone();
+            places[*hero] = at(&room, &set.bodies[*hero], set.air, off);
+            for (n, place) in rest.iter().zip(order) {
                 let step = *place as f64 + TURN * turn as f64;
                 let between = match rest.len() {
                     2 => OF_TWO,
@@ -161,6 +174,36 @@ fn diagonal(set: &Set, chance: &mut Chance) -> Vec<Way> {
     out
 }
 
+/// The settings of every edge in two halves that stand at its ends, or drawn
+/// towards its middle by a share.
+fn drawn(set: &Set, share: f64) -> Vec<DVec2> {
+    let (mut low, mut high) = (set.places(), set.places());
+    for edge in 0..4 {
+        close_up(set, &mut low, edge, false);
+        close_up(set, &mut high, edge, true);
+    }
+    let mut places = set.places();
+    for edge in 0..4 {
+        let axis = usize::from(edge > 1);
+        let row = set.settings(edge);
+        let Some(last) = row.len().checked_sub(1) else {
+            continue;
+        };
+        // Closed up about the middle, each half way between both ends.
+        for (k, n) in row.iter().enumerate() {
+            let ends = if 2 * k < last { &low } else { &high };
+            let middle = (low[*n][axis] + high[*n][axis]) * 0.5;
+            let end = if 2 * k == last {
+                middle
+            } else {
+                ends[*n][axis]
+            };
+            places[*n][axis] = end + (middle - end) * share;
+        }
+    }
+    places
+}
+
 /// Closes up the settings at an edge towards the end of it with the higher
 /// coordinate, or the lower, as far as they have room.
 fn close_up(set: &Set, places: &mut [DVec2], edge: usize, to_high: bool) {
@@ -201,7 +244,7 @@ const CLUSTER: [[f64; 2]; 9] = [
 
 fn side(set: &Set, chance: &mut Chance) -> Vec<Way> {
     /// Shares of the frame that are to be free.
-    const FREE: [f64; 3] = [0.42, 0.36, 0.3];
+    const FREE: [f64; 4] = [0.42, 0.36, 0.3, 0.22];
     let dishes = set.dishes();
     if dishes.len() > CLUSTER.len() {
         return Vec::new();
@@ -213,16 +256,12 @@ fn side(set: &Set, chance: &mut Chance) -> Vec<Way> {
             let Some((slid, clear)) = cleared(set, free_side, free) else {
                 continue;
             };
-            for flip in [1.0, -1.0] {
-                for order in &orders {
+            // Between the settings, or where they have left as well.
+            for room in [set.inner(), set.room] {
+                for (flip, order) in orders.iter().flat_map(|o| [(1.0, o), (-1.0, o)]) {
                     let mut places = slid.clone();
-                    if to_side(
-                        set,
-                        (&dishes, order),
-                        (free_side, &clear),
-                        flip,
-                        &mut places,
-                    ) {
+                    let dealt = (&dishes[..], &order[..]);
+                    if to_side(set, dealt, (free_side, &clear, room), flip, &mut places) {
                         out.push(Way {
                             places,
                             clear: Some(clear),
@@ -281,12 +320,11 @@ fn cleared(set: &Set, free_side: usize, free: f64) -> Option<(Vec<DVec2>, Bounds
 fn to_side(
     set: &Set,
     (dishes, order): (&[usize], &[usize]),
-    (free_side, clear): (usize, &Bounds),
+    (free_side, clear, mut room): (usize, &Bounds, Room),
     flip: f64,
     places: &mut [DVec2],
 ) -> bool {
     let (axis, high) = lies(free_side);
-    let mut room = set.inner();
     if high {
         room.high[axis] = room.high[axis].min(clear.min[axis]);
     } else {

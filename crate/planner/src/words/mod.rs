@@ -2,8 +2,8 @@
 //!
 //! The page, the drawing, the terminal and the papers all speak through
 //! [`say`]; no sentence is glued together elsewhere.
-mod compared;
 mod arranged;
+mod compared;
 mod guided;
 mod handed;
 mod labels;

@@ -6,6 +6,7 @@
 //! first form of one and in the second of any other number.
 
 mod adding;
+mod arranged;
 mod exposures;
 mod guides;
 mod hands;
@@ -17,7 +18,7 @@ mod timing;
 mod versions;
 
 /// Labels by id, table by table.
-pub const LABELS: [&[(&str, &str)]; 10] = [
+pub const LABELS: [&[(&str, &str)]; 11] = [
     sheet::LABELS,
     table::LABELS,
     adding::LABELS,
@@ -28,4 +29,5 @@ pub const LABELS: [&[(&str, &str)]; 10] = [
     exposures::LABELS,
     guides::LABELS,
     versions::LABELS,
+    arranged::LABELS,
 ];
