@@ -77,7 +77,7 @@ export function Arranged({ all, chosen, choose }: Choosing): JSX.Element {
   );
 }
 
-/** The open table another way; taps one after another are one step. */
+/** The open table another way. */
 export function Anew(): JSX.Element {
   const { all, find } = useFound();
   const base = useSignal("");
@@ -93,7 +93,10 @@ export function Anew(): JSX.Element {
   const chosen = useComputed(() => all.value.find(({ file }) => file === now.value));
   const choose = (name: string): void => {
     const file = all.value.find((one) => one.name === name && one.fresh)?.file;
-    if (file) session.become(say.arrangedAs({ arrangement: name }), JSON.parse(file));
+    if (!file || file === now.value) return;
+    // One arrangement after another is one step: the last one is taken back first.
+    if (now.value !== base.value) session.undo();
+    session.become(say.arrangedAs({ arrangement: name }), JSON.parse(file));
   };
   return (
     <Panel title={say.arrangeAnew}>
