@@ -45,10 +45,10 @@ test("one of three arrangements is laid, and another is one step away", async ()
   await one("To one side").waitFor();
   await assertAccessible(page);
   await one("Round the hero").tap();
-  await page.getByText("arranged: Round the hero").waitFor();
+  await page.getByText("arranged: Round the hero", { exact: true }).waitFor();
   const ring = await places(page);
   await one("To one side").tap();
-  await page.getByText("arranged: To one side").waitFor();
+  await page.getByText("arranged: To one side", { exact: true }).waitFor();
   const side = await places(page);
   assert.equal(new Set([laid, ring, side]).size, 3, "three pictures");
   assert.equal(await one("To one side").getAttribute("aria-pressed"), "true", "it says which is laid");

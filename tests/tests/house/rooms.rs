@@ -3,7 +3,7 @@
 use crate::tree::{Source, code, sources};
 
 /// The rooms, each of which may use those named before it.
-const ORDER: [&str; 24] = [
+const ORDER: [&str; 25] = [
     "order",
     "layout",
     "words",
@@ -24,6 +24,7 @@ const ORDER: [&str; 24] = [
     "compare",
     "exposures",
     "readings",
+    "arrangements",
     "propose",
     "drawing",
     "papers",

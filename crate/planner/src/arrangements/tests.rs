@@ -2,7 +2,7 @@ use super::*;
 use crate::commands::room::Room;
 use crate::commands::{TableWish, lay, offers};
 use crate::layout::{
-    CopyArea, CopySpace, Crop, CropShape, Extra, Id, Item, Point, Ratio, Role, TableShape,
+    CopyArea, CopySpace, Crop, CropShape, Extra, Id, Item, Point, Ratio, Role, TableShape, open,
 };
 use crate::readings::report;
 use crate::scene::silhouette;
@@ -365,7 +365,8 @@ fn what_is_locked_stays_and_what_has_no_room_is_left_out() {
 
 #[test]
 fn what_hands_and_exposures_rest_on_stays() {
-    let mut layout = crate::starters::harbour_supper();
+    let file = include_str!("../../../../static/starters/harbour-supper.spread.json");
+    let mut layout = open(file).expect("it opens");
     assert!(
         !layout.hands.is_empty() && arrangements(&layout).is_empty(),
         "hands"
