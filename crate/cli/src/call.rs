@@ -3,6 +3,8 @@ use lexopt::ValueExt as _;
 use lexopt::prelude::{Long, Short, Value};
 use planner::readings::Corners;
 
+use crate::propose::Asked;
+
 /// What `--help` prints.
 pub(crate) const HELP: &str = "\
 overspread: reads overhead table spreads from layout files
@@ -30,6 +32,16 @@ overspread: reads overhead table spreads from layout files
                                      what changed from the first to the second,
                                      and the findings and scores of both, as
                                      JSON or for people
+  overspread propose LAYOUT [--seed N] [--evaluations N] [--may WHAT,...]
+        [--most WHAT,...] [--cure KEY | --one] [--crop ID] [--table | --take N]
+                                     layouts that read better, what each moves
+                                     and what it costs; WHAT may be changed is
+                                     dishes, linens, hands, crops, light; WHAT
+                                     matters most is edges, crops, hands, weight,
+                                     light; KEY is a finding's; N takes that one
+                                     as a layout file
+  overspread propose LAYOUT --drive  prices layouts near this one, given line by
+                                     line as numbers from 0 to 1
   overspread check LAYOUT            whether the file is a sound layout
   overspread link LAYOUT [--with LAYOUT [--name NAME --name NAME]]
                                      the layout as what follows the # of a link,
@@ -101,6 +113,17 @@ pub(crate) enum Call {
         /// For people rather than as JSON.
         table: bool,
     },
+    /// What the search proposes for a file.
+    Propose {
+        /// The file.
+        path: String,
+        /// How.
+        asked: Asked,
+        /// For people rather than as JSON.
+        table: bool,
+        /// The crop in view.
+        crop: Option<u16>,
+    },
     /// Whether a file is sound.
     Check {
         /// The file.
@@ -138,6 +161,7 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
     let (mut exposure, mut crop, mut out) = (None, None, None);
     let (mut triangle, mut from) = (None, None);
     let (mut other, mut with, mut names) = (false, None, Vec::new());
+    let mut asked = Asked::default();
     while let Some(arg) = parser.next()? {
         match arg {
             Long("help") | Short('h') => return Ok(Call::Say(HELP.into())),
@@ -156,6 +180,10 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
             Long("crop") => crop = Some(parser.value()?.parse()?),
             Long("from") => from = Some(through(&parser.value()?.string()?)?),
             Short('o') | Long("output") => out = Some(parser.value()?.string()?),
+            Long(name) if Asked::knows(name) => {
+                let name = name.to_owned();
+                asked.option(&name, &mut parser)?;
+            }
             Value(word) => words.push(word.string()?),
             other => return Err(other.unexpected()),
         }
@@ -191,6 +219,19 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
             }),
             _ => Err("guides are several files: -o names their folder or archive".into()),
         },
+        ["propose", file]
+            if from.is_none() && !side && !over && triangle.is_none() && out.is_none() =>
+        {
+            Ok(Call::Propose {
+                path: path(file),
+                asked,
+                table,
+                crop,
+            })
+        }
+        _ if asked != Asked::default() => {
+            Err("--seed, --evaluations, --may, --most, --cure, --one, --take and --drive go with propose".into())
+        }
         _ if from.is_some() => Err("--from goes with draw".into()),
         _ if side || over => Err("--side and --see-through go with draw".into()),
         _ if exposure.is_some() || out.is_some() => {
@@ -203,12 +244,12 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
             triangle,
         }),
         _ if triangle.is_some() => Err("--triangles goes with read".into()),
-        _ if crop.is_some() => Err("--crop goes with read and draw".into()),
+        _ if crop.is_some() => Err("--crop goes with read, draw and propose".into()),
         ["compare", before, after] => Ok(Call::Compare {
             paths: [before, after].map(path),
             table,
         }),
-        _ if table => Err("--table goes with read and compare".into()),
+        _ if table => Err("--table goes with read, compare and propose".into()),
         ["check", file] => Ok(Call::Check { path: path(file) }),
         ["link", file] if matches!(names.len(), 0 | 2) && (with.is_some() || names.is_empty()) => {
             Ok(Call::Link {
@@ -353,7 +394,7 @@ mod tests {
     #[test]
     fn the_help_names_every_command() {
         for command in [
-            "read", "draw", "guides", "compare", "check", "link", "unlink", "schema",
+            "read", "draw", "guides", "compare", "propose", "check", "link", "unlink", "schema",
         ] {
             assert!(HELP.contains(&format!("overspread {command}")), "{command}");
         }

@@ -6,6 +6,7 @@ mod call;
 mod compare;
 mod draw;
 mod guides;
+mod propose;
 mod report;
 
 use std::io::{Read as _, Write as _};
@@ -103,6 +104,15 @@ fn answer(call: &Call) -> Result<String, Fault> {
             let written = guides::written(&layout, out.as_ref());
             written.map_err(|error| Fault::Unread(out.clone(), error))?;
             Ok(String::new())
+        }
+        Call::Propose {
+            path,
+            asked,
+            table,
+            crop,
+        } => {
+            let told = propose::proposed(&opened(path)?, asked, *table, *crop);
+            told.map_err(|what| Fault::Missing(path.clone(), what))
         }
         Call::Link { path, other, names } => {
             let first = opened(path)?;

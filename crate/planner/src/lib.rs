@@ -23,6 +23,7 @@ pub mod measures;
 pub mod optics;
 pub mod order;
 pub mod papers;
+pub mod propose;
 pub mod readings;
 pub mod rig;
 pub mod scene;

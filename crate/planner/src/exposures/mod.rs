@@ -1,5 +1,6 @@
 //! The exposures of a picture: how each thing is in each of them, the table as
 //! it stands then, and in which order and how few they are shot.
+mod again;
 mod fewest;
 mod guide;
 mod needs;
@@ -12,6 +13,7 @@ mod search;
 mod solo;
 mod states;
 
+pub use again::{added, added_after};
 pub use fewest::fewest;
 pub use guide::{
     FEATHER, Guide, GuideFile, NONE, OVERVIEW, QUIET, TAPER, combined, guides, level_parts,
@@ -21,7 +23,7 @@ pub use order::{
     CARRYING, Change, NoOrder, SWAPPING, Taken, WALKING, change, in_order, shooting_order,
 };
 pub use penumbra::soft_edge;
-pub use regions::{Added, Clash, Meeting, SEEN, added, added_seen, clashes};
+pub use regions::{Added, Clash, Meeting, SEEN, added_seen, clashes};
 pub use running::{OnSet, Running, Shot, running};
 pub use solo::{Solo, Walk, solo};
 pub(crate) use states::changes;

@@ -6,6 +6,8 @@
 //! light to its arms and to what they hold, or that gets it back where a thing
 //! is gone: the penumbra (`penumbra.rs`). Wide on purpose: real hands never land on the
 //! line.
+use std::rc::Rc;
+
 use glam::DVec2;
 
 use super::penumbra::{farthest, thrown};
@@ -67,54 +69,52 @@ impl Clash {
     }
 }
 
-/// What every exposure with hands adds, as the lens sees it, within the frame,
-/// in list order.
-#[must_use]
-pub fn added(layout: &Layout) -> Vec<Added> {
-    added_seen(layout, View::of(layout))
-}
-
-/// The same as it is seen from elsewhere: from above, to be drawn so.
+/// What every exposure with hands adds, seen from elsewhere than the lens: from
+/// above, to be drawn so; in list order.
 #[must_use]
 pub fn added_seen(layout: &Layout, view: View) -> Vec<Added> {
+    let with_hands = |e: &&Exposure| e.kind == ExposureKind::Hands;
+    let each = layout.exposures.iter().filter(with_hands);
+    each.map(|exposure| added_by(layout, exposure, view))
+        .collect()
+}
+
+/// What this exposure adds.
+pub(super) fn added_by(layout: &Layout, exposure: &Exposure, view: View) -> Added {
     let source = Source::of(layout);
     let most = farthest(&layout.frame);
     let frame = Region::from_polygon(&frame_outline(&layout.frame)).unwrap_or_default();
-    let with_hands = |e: &&Exposure| e.kind == ExposureKind::Hands;
-    let each = layout.exposures.iter().filter(with_hands).map(|exposure| {
-        let hands = || layout.hands.iter().filter(|h| h.exposure == exposure.id);
-        let mut solid = Vec::new();
-        let mut shadow = Vec::new();
-        for hand in hands() {
-            let height = f64::from(hand.height);
-            let arm = arm(layout, hand);
-            for part in [&arm.hand, &arm.forearm, &arm.sleeve] {
-                solid.push(lifted(part, view, height));
-            }
-            let held = held(layout, hand, &arm);
-            solid.extend(held.as_ref().map(|held| lifted(held, view, height)));
-            for plate in arm.plates().iter().chain(held.as_ref()) {
-                shadow.push(thrown(&source, &hull(plate), height, most));
-            }
+    let hands = layout.hands.iter().filter(|h| h.exposure == exposure.id);
+    let mut solid = Vec::new();
+    let mut shadow = Vec::new();
+    for hand in hands {
+        let height = f64::from(hand.height);
+        let arm = arm(layout, hand);
+        for part in [&arm.hand, &arm.forearm, &arm.sleeve] {
+            solid.push(lifted(part, view, height));
         }
-        for state in exposure.states.iter().filter(|s| s.is != As::Set) {
-            for item in unlike(layout, state) {
-                let inside = vessel_of(layout, &item).is_some();
-                let rise = rise(layout, &item);
-                solid.push(seen_outline(&item, rise, inside, view));
-                // Food that is changed throws the shadow it threw.
-                if state.is != As::Changed {
-                    shadow.push(thrown(&source, &hull(&silhouette(&item)), rise.top, most));
-                }
+        let held = held(layout, hand, &arm);
+        solid.extend(held.as_ref().map(|held| lifted(held, view, height)));
+        for plate in arm.plates().iter().chain(held.as_ref()) {
+            shadow.push(thrown(&source, &hull(plate), height, most));
+        }
+    }
+    for state in exposure.states.iter().filter(|s| s.is != As::Set) {
+        for item in unlike(layout, state) {
+            let inside = vessel_of(layout, &item).is_some();
+            let rise = rise(layout, &item);
+            solid.push(seen_outline(&item, rise, inside, view));
+            // Food that is changed throws the shadow it threw.
+            if state.is != As::Changed {
+                shadow.push(thrown(&source, &hull(&silhouette(&item)), rise.top, most));
             }
         }
-        Added {
-            exposure: exposure.id,
-            solid: within(&solid, &frame),
-            shadow: within(&shadow, &frame),
-        }
-    });
-    each.collect()
+    }
+    Added {
+        exposure: exposure.id,
+        solid: within(&solid, &frame),
+        shadow: within(&shadow, &frame),
+    }
 }
 
 fn within(outlines: &[Vec<DVec2>], frame: &Region) -> Region {
@@ -165,7 +165,7 @@ fn unlike(layout: &Layout, state: &State) -> Vec<Item> {
 /// they overlap, or else the shadow of the one over what the other adds, as
 /// far as it can be seen.
 #[must_use]
-pub fn clashes(layout: &Layout, lit: &Lit, added: &[Added]) -> Vec<Clash> {
+pub fn clashes(layout: &Layout, lit: &Lit, added: &[Rc<Added>]) -> Vec<Clash> {
     let mut out = Vec::new();
     for (n, a) in added.iter().enumerate() {
         for b in &added[n + 1..] {

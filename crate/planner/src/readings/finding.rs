@@ -276,7 +276,8 @@ impl Finding {
     }
 
     /// How much it costs, larger being worse, in the unit of its figure.
-    pub(super) fn cost(&self) -> f64 {
+    #[must_use]
+    pub fn cost(&self) -> f64 {
         if self.rule.falls {
             -self.figure
         } else {

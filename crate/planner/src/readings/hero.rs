@@ -14,7 +14,7 @@ use super::triangle::ranked;
 use crate::layout::{Id, Item, Role};
 use crate::order;
 use crate::scene::PartKind;
-use crate::shape::{Region, difference};
+use crate::shape::{Region, difference, gap_within};
 use crate::words::{Arg, length, listed, percent, say};
 
 /// Dishes told in the ranking.
@@ -114,7 +114,10 @@ fn hidden(study: &Study<'_>, hero: &Item, by_hands: bool) -> Option<Finding> {
         *m > n && limb == by_hands && study.root(piece.owner) != stack
     });
     let over: Vec<usize> = over.collect();
-    let regions: Vec<&Region> = over.iter().map(|m| &scene.pieces[*m].region).collect();
+    // Boxes of arms meet many that the arms themselves do not.
+    let meets = |r: &&Region| gap_within(whole, r, 0.0).is_some();
+    let regions = over.iter().map(|m| &scene.pieces[*m].region);
+    let regions: Vec<&Region> = regions.filter(meets).collect();
     let left = difference(whole, &regions)
         .ok()
         .filter(|_| !regions.is_empty())?;

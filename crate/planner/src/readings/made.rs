@@ -5,6 +5,7 @@ use std::rc::Rc;
 use super::mass::Dish;
 use super::separation_light::AfterLight;
 use super::walked::PartWalk;
+use crate::exposures::Added;
 use crate::layout::Layout;
 use crate::scene::{Lit, Scene, Stacks};
 
@@ -18,6 +19,7 @@ pub(super) struct Parts {
     pub(super) lit: OnceCell<Rc<Lit>>,
     pub(super) after_light: OnceCell<Option<Vec<AfterLight>>>,
     pub(super) stacks: OnceCell<Stacks>,
+    pub(super) added: OnceCell<Vec<Rc<Added>>>,
 }
 
 /// What was made of a layout, to be taken over where it still holds.
@@ -34,6 +36,10 @@ impl<'a> Made<'a> {
 
     pub(super) fn walks(&self) -> Option<(&'a Scene, &'a [Rc<PartWalk>])> {
         Some((self.parts.scene.get()?, self.parts.walks.get()?))
+    }
+
+    pub(super) fn added(&self) -> Option<(&'a Layout, &'a [Rc<Added>])> {
+        Some((self.layout, self.parts.added.get()?))
     }
 
     pub(super) fn lit(&self) -> Option<(&'a Layout, &'a Lit)> {

@@ -14,6 +14,8 @@ pub struct Settling {
     made: Unfinished,
     /// The reading in hand, by its place, and what is known of its searches.
     at: usize,
+    /// Whether remedies are looked for.
+    remedies: bool,
     found: Found,
     findings: Vec<Finding>,
 }
@@ -33,8 +35,18 @@ impl Settling {
             view: study.view(),
             made: study.leave_off(),
             at: 0,
+            remedies: true,
             found: Found::default(),
             findings: Vec::new(),
+        }
+    }
+
+    /// The same without remedies: states, figures and sentences.
+    #[must_use]
+    pub fn without_remedies(self) -> Self {
+        Self {
+            remedies: false,
+            ..self
         }
     }
 
@@ -49,7 +61,7 @@ impl Settling {
             if !pace.goes_on() {
                 break;
             }
-            let found = reading(&study, true);
+            let found = reading(&study, self.remedies);
             if pace.stopped() {
                 break;
             }

@@ -9,6 +9,7 @@ use super::pace::Pace;
 use super::picture::Picture;
 use super::separation_light::{self, AfterLight};
 use super::walked::{PartWalk, walk_all};
+use crate::exposures::{Added, added_after};
 use crate::layout::{Crop, Id, Item, Layout};
 use crate::optics::View;
 use crate::order;
@@ -220,6 +221,13 @@ impl<'a> Study<'a> {
             );
             Rc::new(lit)
         })
+    }
+
+    /// What each exposure with hands adds.
+    pub(super) fn added(&self) -> &[Rc<Added>] {
+        self.parts
+            .added
+            .get_or_init(|| added_after(self.layout, self.before.and_then(|b| b.added())))
     }
 
     /// What light makes of each outline, in the order of the walks by number;

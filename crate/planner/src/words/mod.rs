@@ -7,6 +7,7 @@ mod compared;
 mod guided;
 mod handed;
 mod labels;
+mod proposed;
 mod quantity;
 mod rigged;
 mod table;
@@ -18,7 +19,7 @@ pub use quantity::{
 };
 
 /// Sentences by id, table by table. `{name}` marks a named place.
-pub const SENTENCES: [&[(&str, &str)]; 7] = [
+pub const SENTENCES: [&[(&str, &str)]; 8] = [
     table::SENTENCES,
     rigged::SENTENCES,
     handed::SENTENCES,
@@ -26,6 +27,7 @@ pub const SENTENCES: [&[(&str, &str)]; 7] = [
     guided::SENTENCES,
     compared::SENTENCES,
     arranged::SENTENCES,
+    proposed::SENTENCES,
 ];
 
 /// What fills one named place of a sentence.

@@ -5,7 +5,7 @@ use super::super::rules::EXPOSURE_CLASH;
 use super::super::study::Study;
 use super::states::called;
 use crate::edit::Edit;
-use crate::exposures::{Clash, Meeting, added, changes, clashes, soft_edge};
+use crate::exposures::{Clash, Meeting, changes, clashes, soft_edge};
 use crate::layout::{Hand, Id, Item, Layout};
 use crate::light::Source;
 use crate::optics::View;
@@ -21,7 +21,7 @@ pub(super) fn all(study: &Study<'_>) -> Vec<Clash> {
     if layout.exposures.len() < 2 || layout.hands.len() < 2 {
         return Vec::new();
     }
-    clashes(layout, study.lit(), &added(layout))
+    clashes(layout, study.lit(), study.added())
 }
 
 pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {

@@ -21,6 +21,16 @@ pub use shown::region_marks;
 use super::finding::Finding;
 use super::study::Study;
 
+/// What of them depends on where things and people are: what a search can mend.
+pub(super) fn placed(study: &Study<'_>) -> Vec<Finding> {
+    let mut out = Vec::new();
+    for exposure in &study.layout().exposures {
+        out.extend(states::in_two_places(study, exposure, false));
+    }
+    out.extend(clash::read(study, false));
+    out
+}
+
 /// The findings about exposures; none before there are any.
 pub(super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     let layout = study.layout();

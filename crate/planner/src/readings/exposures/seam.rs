@@ -10,7 +10,7 @@ use super::super::rules::EXPOSURE_SEAM;
 use super::super::study::Study;
 use super::states::called;
 use crate::catalogue::{Kind, kind_of};
-use crate::exposures::{QUIET, added, held_in, state_of};
+use crate::exposures::{QUIET, held_in, state_of};
 use crate::layout::{As, Exposure, Finish, Item, Layout, LinenState};
 use crate::optics::View;
 use crate::scene::{linen_outline, rise, seen_outline, vessel_of};
@@ -48,8 +48,7 @@ pub(super) fn read(study: &Study<'_>) -> Vec<Finding> {
     if !study.tells_all() || layout.hands.is_empty() {
         return Vec::new();
     }
-    let all = added(layout);
-    let each = all.iter().filter_map(|own| {
+    let each = study.added().iter().filter_map(|own| {
         let exposure = layout.exposures.iter().find(|e| e.id == own.exposure)?;
         one(study, exposure, &seam(layout, exposure, &own.solid))
     });

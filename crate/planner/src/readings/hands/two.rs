@@ -1,4 +1,6 @@
 //! Two arms: crossing, too near, or each other's mirror image.
+use std::cell::OnceCell;
+
 use glam::DVec2;
 
 use super::super::finding::{Finding, Mark, State};
@@ -6,7 +8,7 @@ use super::super::rules::{HANDS_APART, HANDS_CROSS, HANDS_MIRROR, HANDS_THUMB};
 use super::super::study::Study;
 use super::{Limb, called, remedy};
 use crate::layout::{Id, Layout};
-use crate::shape::{Region, gap_within, meeting};
+use crate::shape::{Bounds, Region, gap_within, meeting};
 use crate::words::{Arg, length, say};
 
 /// How long a thumb is marked, mm.
@@ -14,8 +16,9 @@ const THUMB: f64 = 90.0;
 
 pub(super) fn read(study: &Study<'_>, limbs: &[Limb<'_>], settled: bool) -> Vec<Finding> {
     let mut out = Vec::new();
+    let outlines: Vec<Outline> = limbs.iter().map(Outline::of).collect();
     for (n, a) in limbs.iter().enumerate() {
-        for b in &limbs[n + 1..] {
+        for (m, b) in limbs.iter().enumerate().skip(n + 1) {
             let pair = a.hand.pair == Some(b.hand.id);
             if a.hand.exposure == b.hand.exposure {
                 out.extend(crossing(study, a, b, settled));
@@ -24,7 +27,7 @@ pub(super) fn read(study: &Study<'_>, limbs: &[Limb<'_>], settled: bool) -> Vec<
                 out.extend(thumbs(study, a, b, settled));
                 out.extend(mirrored(study, a, b));
             } else {
-                out.extend(near(study, a, b));
+                out.extend(near(study, (a, &outlines[n]), (b, &outlines[m])));
             }
         }
     }
@@ -140,9 +143,17 @@ fn mirrored(study: &Study<'_>, a: &Limb<'_>, b: &Limb<'_>) -> Option<Finding> {
 
 /// Arms of two actions that lie too near each other in the combined picture;
 /// those that overlap are for the exposures to part.
-fn near(study: &Study<'_>, a: &Limb<'_>, b: &Limb<'_>) -> Option<Finding> {
-    let [one, other] = [a, b].map(outline);
-    let gap = gap_within(&one?, &other?, HANDS_APART.edges[0])?;
+fn near(
+    study: &Study<'_>,
+    (a, one): (&Limb<'_>, &Outline),
+    (b, other): (&Limb<'_>, &Outline),
+) -> Option<Finding> {
+    // Most arms lie far from each other.
+    if one.bounds?.gap(other.bounds?) > HANDS_APART.edges[0] {
+        return None;
+    }
+    let (one, other) = (one.whole(a)?, other.whole(b)?);
+    let gap = gap_within(one, other, HANDS_APART.edges[0])?;
     if gap.distance <= 0.0 || gap.distance >= HANDS_APART.edges[0] {
         return None;
     }
@@ -161,12 +172,32 @@ fn near(study: &Study<'_>, a: &Limb<'_>, b: &Limb<'_>) -> Option<Finding> {
     Some(f)
 }
 
-/// Hand, forearm and sleeve together.
-fn outline(limb: &Limb<'_>) -> Option<Region> {
-    let parts = [&limb.arm.hand, &limb.arm.forearm, &limb.arm.sleeve];
-    let parts: Vec<Region> = parts
-        .into_iter()
-        .filter_map(|p| Region::from_polygon(p).ok())
-        .collect();
-    crate::shape::union(&parts.iter().collect::<Vec<&Region>>()).ok()
+/// Hand, forearm and sleeve together: the box round them, and their outline once
+/// it is asked for.
+struct Outline {
+    bounds: Option<Bounds>,
+    whole: OnceCell<Option<Region>>,
+}
+
+impl Outline {
+    fn of(limb: &Limb<'_>) -> Self {
+        let points: Vec<DVec2> = parts(limb).into_iter().flatten().copied().collect();
+        Self {
+            bounds: Bounds::around(&points),
+            whole: OnceCell::new(),
+        }
+    }
+
+    fn whole(&self, limb: &Limb<'_>) -> Option<&Region> {
+        let whole = self.whole.get_or_init(|| {
+            let all = parts(limb).into_iter();
+            let all: Vec<Region> = all.filter_map(|p| Region::from_polygon(p).ok()).collect();
+            crate::shape::union(&all.iter().collect::<Vec<&Region>>()).ok()
+        });
+        whole.as_ref()
+    }
+}
+
+fn parts<'a>(limb: &'a Limb<'_>) -> [&'a Vec<DVec2>; 3] {
+    [&limb.arm.hand, &limb.arm.forearm, &limb.arm.sleeve]
 }

@@ -2,11 +2,12 @@
 use glam::DVec2;
 
 use super::super::finding::{Finding, Mark, State};
+use super::super::picture::Picture;
 use super::super::rules::{SPACE_COPY, SPACE_TYPE};
 use super::super::study::Study;
 use super::remedy;
 use crate::colour::{CONTRAST_LARGE, CONTRAST_TEXT, Shade, contrast_of, luminance_of};
-use crate::layout::{Crop, Id, Point};
+use crate::layout::{Crop, Frame, Id, Point};
 use crate::order;
 use crate::scene::PartKind;
 use crate::shape::{Bounds, Region, difference, intersection};
@@ -19,8 +20,14 @@ const TYPE: [f64; 2] = [100.0, 10.0];
 
 /// The copy space of a crop, on the table.
 pub(in super::super) fn area_of(study: &Study<'_>, crop: &Crop) -> Option<Vec<DVec2>> {
+    copy_space(&study.layout().frame, crop)
+}
+
+/// The outline of a crop's copy space on the table, mm; none without one.
+#[must_use]
+pub fn copy_space(frame: &Frame, crop: &Crop) -> Option<Vec<DVec2>> {
     let area = crop.copy.as_ref()?.area;
-    let picture = study.picture_of(Some(crop));
+    let picture = Picture::of(frame, Some(crop));
     let half = DVec2::new(f64::from(area.width), f64::from(area.depth)) * 0.5;
     let at = picture.size * 0.5 + Point::new(area.dx, area.dy).vec();
     let own = Bounds {

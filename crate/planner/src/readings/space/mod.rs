@@ -23,6 +23,7 @@ use crate::scene::PartKind;
 use crate::shape::{Bounds, Region, largest_circle, largest_rectangle};
 use crate::words::{Arg, length, percent, say};
 
+pub use copy::copy_space;
 pub(super) use copy::{area_of as copy_area, read, takes as takes_copy};
 
 /// What stands, lies or reaches in a picture: whose it is, and its area in the
