@@ -25,6 +25,7 @@ pub(crate) fn numbers(marks: &[Mark]) -> Vec<f64> {
             Mark::Group { outline } => (7.0, outline),
             Mark::Area { outline, .. } => (8.0, outline),
             Mark::Glare { outline } => (12.0, outline),
+            Mark::Ghost { outline } => (13.0, outline),
             Mark::Added {
                 outline,
                 exposure,
@@ -107,6 +108,7 @@ pub(crate) fn read(mut row: &[f64], words: &str) -> Vec<Mark> {
                 label: label(),
             },
             (12, _) => Mark::Glare { outline: points },
+            (13, _) => Mark::Ghost { outline: points },
             (code, _) if f64::from(code) >= ADDED => {
                 let code = code - ADDED as u8;
                 Mark::Added {

@@ -27,12 +27,13 @@ const LEAST: Character = Character {
     swaps: false,
     by_change: 3.0,
 };
-/// The dishes laid anew, all about them as it is.
+/// The dishes laid anew, and cloth and crops after them.
 const DISHES: Character = Character {
     name: "propose-dishes",
     may: May {
-        dishes: true,
-        ..May::NONE
+        hands: false,
+        light: false,
+        ..May::ALL
     },
     reach: 400.0,
     swaps: true,

@@ -4,6 +4,7 @@
 //! lowers is made of the readings, so what is better is what they say is.
 mod bodies;
 mod characters;
+mod ghosts;
 mod limits;
 mod moves;
 mod near;
@@ -11,9 +12,12 @@ mod proposal;
 mod remedies;
 mod search;
 mod steps;
+#[cfg(test)]
+mod tests;
 mod wish;
 
 pub use characters::SEVERAL;
+pub use ghosts::ghosts;
 pub use limits::{Limits, SETTING_SLIDES};
 pub use near::Near;
 pub use proposal::{Differs, Move, Proposal};

@@ -1,12 +1,10 @@
 //! A proposal, explained: what it moves, what gets better and what it costs.
-use glam::DVec2;
-use serde::{Serialize, Serializer};
+use serde::Serialize;
 
 use crate::compare::changes;
 use crate::edit::Edit;
-use crate::layout::{Id, Layout, Point};
+use crate::layout::{Id, Layout};
 use crate::readings::{Finding, Report, Scores, State};
-use crate::scene::silhouette;
 use crate::words::{Arg, say};
 
 /// One change of a proposal, which can be accepted by itself.
@@ -18,12 +16,6 @@ pub struct Move {
     pub edit: Edit,
     /// What is changed.
     pub objects: Vec<Id>,
-    /// Outlines of the things where they would stand, mm on the table.
-    #[serde(serialize_with = "rings")]
-    pub ghosts: Vec<Vec<DVec2>>,
-    /// From where to where each chief thing goes.
-    #[serde(serialize_with = "ways")]
-    pub ways: Vec<[DVec2; 2]>,
 }
 
 /// One finding that a proposal changes.
@@ -59,18 +51,6 @@ pub struct Proposal {
     pub prices: [f64; 2],
 }
 
-fn rings<S: Serializer>(rings: &[Vec<DVec2>], s: S) -> Result<S::Ok, S::Error> {
-    s.collect_seq(rings.iter().map(|r| points(r)))
-}
-
-fn ways<S: Serializer>(ways: &[[DVec2; 2]], s: S) -> Result<S::Ok, S::Error> {
-    s.collect_seq(ways.iter().map(|w| points(w)))
-}
-
-fn points(line: &[DVec2]) -> Vec<[f64; 2]> {
-    line.iter().map(|p| p.to_array()).collect()
-}
-
 /// The proposal that leads from one layout and report to another by these
 /// edits.
 pub(super) fn explained(
@@ -100,19 +80,10 @@ fn moved(start: &Layout, edit: Edit) -> Move {
     let fits = edit.apply(&mut after);
     debug_assert!(fits.is_ok(), "{fits:?}");
     let told = changes(start, &after);
-    let touched = edit.touched();
-    let items = after.items.iter().filter(|i| touched.contains(&i.id));
-    let ghosts = items.map(silhouette).collect();
-    let ways = told
-        .iter()
-        .filter_map(|c| c.moved.map(|m| m.map(Point::vec)));
-    let ways = ways.collect();
     Move {
         sentences: told.into_iter().map(|c| c.sentence).collect(),
-        objects: touched.into_iter().collect(),
+        objects: edit.touched().into_iter().collect(),
         edit,
-        ghosts,
-        ways,
     }
 }
 

@@ -271,7 +271,7 @@ impl Search {
             let step = way
                 .steps
                 .some(&self.limits, &way.best, &way.price, &mut way.dice);
-            let sound = |s: &Step| s.after.head == way.best.head && self.limits.hold(&s.after);
+            let sound = |s: &Step| same_count(&s.after, &way.best) && self.limits.hold(&s.after);
             if let Some(step) = step.filter(sound) {
                 return Some(step);
             }
@@ -347,4 +347,9 @@ impl Search {
         self.found
             .push(explained(character.name, from, to, edits, prices));
     }
+}
+
+/// Whether nothing came or went.
+fn same_count(a: &Layout, b: &Layout) -> bool {
+    a.head == b.head && a.seats.len() == b.seats.len()
 }

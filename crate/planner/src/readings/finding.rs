@@ -152,6 +152,12 @@ pub enum Mark {
         /// The exposure's number, on one ring of it.
         label: String,
     },
+    /// Where a thing would be if a proposal were accepted: its outline.
+    Ghost {
+        /// Its outline.
+        #[serde(serialize_with = "points")]
+        outline: Vec<DVec2>,
+    },
     /// Things that read as one group: a soft line round them all, neither
     /// hatched nor ticked, for nothing is wrong with it.
     Group {
@@ -177,6 +183,7 @@ impl Mark {
             }
             | Self::Triangle { corners: points }
             | Self::Glare { outline: points }
+            | Self::Ghost { outline: points }
             | Self::Group { outline: points } => points.iter_mut().for_each(|p| *p = carry(*p)),
             Self::Gap { from, to, .. } | Self::Arrow { from, to } => {
                 (*from, *to) = (carry(*from), carry(*to));

@@ -296,6 +296,7 @@ fn drawn(mark: &Mark, unit: f64) -> Drawn<'_> {
             (data, Some([2.0 * unit, 6.0 * unit]), None)
         }
         Mark::Glare { outline } | Mark::Added { outline, .. } => (looped(outline), None, None),
+        Mark::Ghost { outline } => (looped(outline), Some([7.0 * unit, 3.5 * unit]), None),
         Mark::Label { at, text } => (data, None, Some((text, *at))),
         Mark::Swatch { at, label, .. } => (data, None, Some((label, *at))),
         Mark::Ring { at, radius } => {
