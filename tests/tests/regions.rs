@@ -4,6 +4,8 @@
 //! outlines of the arms. Tolerances: 0.1% and 1 cm² of what is cut and united,
 //! both being exact; 1.5% and 2 cm² of shadows, a round source being a ring of
 //! 24 corners here and of 360 there.
+use std::rc::Rc;
+
 use planner::exposures::{Added, Clash, Meeting, added, clashes};
 use planner::layout::{Id, Layout, open};
 use planner::scene::Lit;
@@ -44,7 +46,7 @@ fn near(found: f64, told: f64, share: f64, mm2: f64) -> bool {
     (found - told).abs() <= told * share + mm2
 }
 
-fn of(all: &[Added], id: Id) -> &Added {
+fn of(all: &[Rc<Added>], id: Id) -> &Added {
     all.iter().find(|a| a.exposure == id).expect("added")
 }
 

@@ -14,6 +14,7 @@ import { Findings } from "./panels/findings";
 import { Cured, First } from "./panels/first";
 import { Exposures, HandsPanel, OneHand } from "./panels/hands";
 import { PapersPanel } from "./panels/papers";
+import { Propose } from "./panels/propose";
 import { Settings } from "./panels/settings";
 import { Sights, Through } from "./panels/sight";
 import { isOn, Several } from "./panels/several";
@@ -114,6 +115,7 @@ function Table({ layout }: { layout: Layout }): JSX.Element {
         </>
       )}
       <Findings />
+      <Propose />
       <Exposures />
       <Through />
       <Sights />

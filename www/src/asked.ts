@@ -10,6 +10,8 @@ export type Ask =
   | { ask: "guides"; file: string }
   | { ask: "compare"; before: string; after: string }
   | { ask: "arrange"; serial: number; wish?: unknown }
+  | { ask: "search"; revision: number; serial: number; wanted: Search }
+  | { ask: "no-search" }
   | ({ ask: "view" } & View)
   | ({ ask: "drag"; revision: number } & Moved);
 
@@ -61,6 +63,7 @@ export type ArrangedAnswer = { tell: "arranged"; serial: number } & Arranged;
 export type Answer =
   | { tell: "read"; revision: number; view: View; report: Report; marks: Marks }
   | { tell: "marks"; revision: number; marks: Marks }
+  | { tell: "searched"; revision: number; serial: number; searched: Searched }
   | { tell: "live"; revision: number; serial: number; live: Live; marks: Marks };
 
 /** Which mask guides there are to be made, as the core tells it. */
@@ -113,3 +116,36 @@ export interface Compared {
 export type ComparedAnswer =
   | { tell: "compared"; compared: Compared }
   | { tell: "compared"; fault: string };
+
+/** What is wanted of a search, as the core takes it. */
+export interface Search {
+  may: string[];
+  most: string[];
+  /** The finding to be cured, by its key; "" for none. */
+  cure: string;
+  seed: number;
+  evaluations: number;
+  crop: Id;
+}
+/** How far a search is, and what it found. */
+export interface Searched {
+  spent: number;
+  all: number;
+  through: boolean;
+  found: Proposal[];
+}
+/** A layout that reads better: what it moves, and what that changes. */
+export interface Proposal {
+  name: string;
+  moves: { sentences: string[]; record: string }[];
+  better: Differs[];
+  worse: Differs[];
+  /** Before and after. */
+  scores: [Scores | null, Scores | null];
+  record: string;
+}
+export interface Differs {
+  key: string;
+  sentence: string;
+  rank: number;
+}

@@ -10,6 +10,7 @@ import * as say from "#words";
 import { App } from "./app";
 import { registerWorker } from "./register-worker";
 import * as offered from "./offered";
+import * as proposals from "./proposals";
 import * as readings from "./readings";
 import * as session from "./session";
 import * as spare from "./spare";
@@ -25,7 +26,9 @@ async function start(): Promise<void> {
     module,
     file: () => session.core().save_json(),
     show: session.showMarks,
+    searched: proposals.searched,
   });
+  proposals.begin();
   spare.begin({ start: startWorker, module });
   const payload = location.hash.slice(1);
   if (payload !== "") await readLink(payload);

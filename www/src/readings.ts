@@ -4,7 +4,9 @@
 import { batch, effect } from "@preact/signals";
 
 import * as say from "#words";
-import type { Answer, Arranged, ArrangedAnswer, Ask, Marks, Moved, View } from "./asked";
+import type {
+  Answer, Arranged, ArrangedAnswer, Ask, Marks, Moved, Search, Searched, View,
+} from "./asked";
 import * as state from "./state";
 
 let worker: Worker;
@@ -18,6 +20,8 @@ let fallen = 0;
 
 /** What the page does for the readings. */
 interface Page {
+  /** How far a search is. */
+  searched(serial: number, searched: Searched): void;
   start(): Worker;
   module: WebAssembly.Module;
   /** The open layout as a file, for a worker that starts afresh. */
@@ -147,6 +151,11 @@ function next(): void {
   inHand = undefined;
 }
 
+/** Asks for a search from the open layout; what was searched for before is dropped. */
+export const search = (number: number, wanted: Search): void =>
+  ask({ ask: "search", revision, serial: number, wanted });
+export const stopSearch = (): void => ask({ ask: "no-search" });
+
 /** Nothing is in hand any more. */
 export function letGo(): void {
   serial += 1;
@@ -179,6 +188,8 @@ function take(answer: Answer): void {
     case "marks":
       if (state.live.value === undefined) page.show(answer.marks);
       return;
+    case "searched":
+      return page.searched(answer.serial, answer.searched);
     case "live":
       if (answer.serial !== asking) return;
       asking = 0;

@@ -70,8 +70,24 @@ export function redraw(): void {
   planner.patch();
 }
 
-/** Shows marks of findings on the picture. */
-export const showMarks = ({ numbers, words }: Marks): void => planner.show_marks(numbers, words);
+/** The marks of findings told last, and the ghosts shown in their place. */
+let marks: Marks = { numbers: new Float64Array(), words: "" };
+let ghosts: readonly string[] = [];
+
+/** Shows marks of findings on the picture, unless ghosts are shown there. */
+export function showMarks(told: Marks): void {
+  marks = told;
+  if (ghosts.length === 0) planner.show_marks(marks.numbers, marks.words);
+}
+
+/** Shows where things would stand after these edits instead; of none, the marks again. */
+export function showGhosts(records: readonly string[]): void {
+  ghosts = records;
+  if (ghosts.length === 0) return showMarks(marks);
+  planner.see_through(state.through.value);
+  planner.pick_ghosts([...records]);
+  planner.show_marks(planner.marks_numbers(), planner.marks_words());
+}
 
 /** Reads everything the panels show. */
 export function refresh(): void {
@@ -183,6 +199,9 @@ export function remedy(key: string): boolean {
   state.lastAct.value = remedyDone(found.act, lying);
   return true;
 }
+/** Makes these edits as one act. */
+export const makeRecords = (name: string, records: readonly string[]): boolean =>
+  act(() => planner.make_records(name, [...records]));
 /** Ends a drag or a turn as one edit. */
 export const drop = (): boolean => act(() => planner.drop());
 /** Lays a table of one's own, board, frame, settings and dishes in one go, as a new layout. */

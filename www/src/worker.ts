@@ -4,7 +4,8 @@
 import { initSync, Planner } from "#core";
 
 import type {
-  Answer, Arranged, ArrangedAnswer, Ask, Compared, ComparedAnswer, GuideAnswer, Live, Marks, View,
+  Answer, Arranged, ArrangedAnswer, Ask, Compared, ComparedAnswer, GuideAnswer, Live, Marks, Search,
+  Searched, View,
 } from "./asked";
 import type { Report } from "./core";
 import { make } from "./guide-files";
@@ -17,6 +18,9 @@ let due = false;
 let begun = false;
 /** How long it is read at a time before anything else is heard, ms. */
 const SLICE = 20;
+
+/** The search asked for last; 0 for none. */
+let searching = 0;
 
 const tell = (answer: Answer | ArrangedAnswer | ComparedAnswer | GuideAnswer): void =>
   postMessage(answer);
@@ -63,6 +67,25 @@ function arrange(serial: number, wish: unknown, n: number): void {
   if (found.more) setTimeout(() => arrange(serial, wish, n + 1));
 }
 
+/** Begins a search once what is open has been read. */
+function search(serial: number, wanted: Search): void {
+  if (serial !== searching) return;
+  if (due) return void setTimeout(() => search(serial, wanted), SLICE);
+  if (planner.begin_search(wanted)) searchOn(serial);
+}
+
+/** Searches a little, and the rest later: what is asked meanwhile goes first. */
+function searchOn(serial: number): void {
+  if (serial !== searching) return;
+  const until = performance.now() + SLICE;
+  const searched = planner.search_on(() => performance.now() < until) as Searched | undefined;
+  // An edit has dropped it.
+  if (searched === undefined) return;
+  tell({ tell: "searched", revision, serial, searched });
+  if (searched.through) planner.drop_search();
+  else setTimeout(() => searchOn(serial));
+}
+
 function take(asked: Ask): void {
   switch (asked.ask) {
     case "core":
@@ -90,6 +113,14 @@ function take(asked: Ask): void {
     case "arrange":
       arranging = asked.serial;
       return void setTimeout(() => arrange(asked.serial, asked.wish, 0));
+    case "search":
+      searching = asked.serial;
+      if (asked.revision === revision) search(asked.serial, asked.wanted);
+      return;
+    case "no-search":
+      searching = 0;
+      planner.drop_search();
+      return;
     case "edit":
       planner.follow(asked.record);
       revision = asked.revision;

@@ -17,6 +17,7 @@ mod pages;
 mod papers;
 mod photo;
 mod picks;
+mod propose;
 mod reader;
 mod seats;
 mod sheet;
@@ -27,6 +28,7 @@ use planner::commands::{Carry, Drag, taken_by};
 use planner::drawing::View;
 use planner::edit::History;
 use planner::layout::{Id, Layout};
+use planner::propose::Search;
 use planner::readings::{Kept, Report, Settling};
 use planner::scene::Scene;
 use planner::starters;
@@ -47,6 +49,8 @@ pub struct Planner {
     regions: Option<Option<Id>>,
     /// What is being read.
     settling: Option<Settling>,
+    /// What is being searched for something better.
+    search: Option<Search>,
     drag: Option<Drag>,
     /// Light, stand or photographer in hand.
     carry: Option<Carry>,
@@ -72,6 +76,7 @@ impl Planner {
             kept: None,
             regions: None,
             settling: None,
+            search: None,
             drag: None,
             carry: None,
             sliding: None,
@@ -98,6 +103,7 @@ impl Planner {
         self.stand(self.then.as_ref().map(|(id, _)| *id));
         self.report = None;
         self.settling = None;
+        self.search = None;
         self.drag = None;
         self.carry = None;
         self.sliding = None;

@@ -9,6 +9,7 @@ import type { Live } from "../asked";
 import type { Finding } from "../core";
 import { Choice, Tape } from "../parts/controls";
 import { Sample } from "../parts/lines";
+import { WayOut } from "./propose";
 import * as session from "../session";
 import * as state from "../state";
 
@@ -29,6 +30,7 @@ const GRADES: Record<string, string> = {
 export function One({ finding }: { finding: Finding }): JSX.Element {
   const open = state.openFinding.value === finding.key;
   const word = STATES[finding.state];
+  const pressing = finding.state === "wont-work" || finding.state === "look-again";
   return (
     <li class="find">
       <Sample reading={finding.reading} />
@@ -39,7 +41,7 @@ export function One({ finding }: { finding: Finding }): JSX.Element {
         {finding.sentence}
         {word === undefined ? null : <span class="state"> {word}</span>}
       </button>
-      {finding.remedy || open ? (
+      {finding.remedy || open || pressing ? (
         <div>
           {finding.remedy ? (
             <Tape
@@ -48,6 +50,7 @@ export function One({ finding }: { finding: Finding }): JSX.Element {
               onClick={() => session.remedy(finding.key)}
             />
           ) : null}
+          <WayOut finding={finding} open={open} />
           {open ? <Working finding={finding} /> : null}
         </div>
       ) : null}

@@ -72,11 +72,12 @@ fn made_of<'a>(layout: &'a Layout, exposure: &Exposure) -> (Vec<&'a Hand>, Vec<&
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::starters::harbour_supper;
+    use crate::layout::open;
 
     #[test]
     fn what_is_taken_over_is_what_would_be_made_anew() {
-        let before = harbour_supper();
+        let file = include_str!("../../../../static/starters/harbour-supper.spread.json");
+        let before = open(file).expect("the supper opens");
         let old = added_after(&before, None);
         let mut moved = Vec::new();
         for n in 0..before.items.len() {

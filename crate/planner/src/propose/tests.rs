@@ -3,7 +3,11 @@ use super::moves::difference;
 use super::*;
 use crate::layout::{Id, Layout, open};
 use crate::readings::{Report, State, Study, Weighing, report};
-use crate::starters::harbour_supper;
+
+fn harbour_supper() -> Layout {
+    let file = include_str!("../../../../static/starters/harbour-supper.spread.json");
+    open(file).expect("the supper opens")
+}
 
 fn wish(seed: u32, evaluations: u32) -> Wish {
     Wish {

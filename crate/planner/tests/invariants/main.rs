@@ -88,7 +88,8 @@ fn points(mark: &Mark) -> Vec<f64> {
         | Mark::Area { outline, .. }
         | Mark::Group { outline }
         | Mark::Added { outline, .. }
-        | Mark::Glare { outline } => flat(outline),
+        | Mark::Glare { outline }
+        | Mark::Ghost { outline } => flat(outline),
         Mark::Label { at, .. } | Mark::Swatch { at, .. } => flat(&[*at]),
         Mark::Triangle { corners } => flat(corners),
         Mark::Ring { at, radius } => vec![at.x, at.y, *radius],

@@ -11,6 +11,7 @@ mod exposures;
 mod guides;
 mod hands;
 mod papers;
+mod proposing;
 mod rig;
 mod sheet;
 mod table;
@@ -18,7 +19,7 @@ mod timing;
 mod versions;
 
 /// Labels by id, table by table.
-pub const LABELS: [&[(&str, &str)]; 11] = [
+pub const LABELS: [&[(&str, &str)]; 12] = [
     sheet::LABELS,
     table::LABELS,
     adding::LABELS,
@@ -30,4 +31,5 @@ pub const LABELS: [&[(&str, &str)]; 11] = [
     guides::LABELS,
     versions::LABELS,
     arranged::LABELS,
+    proposing::LABELS,
 ];

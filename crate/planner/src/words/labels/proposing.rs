@@ -1,0 +1,63 @@
+//! What the planner would move, and what may be moved.
+
+/// Labels by id.
+pub(super) const LABELS: &[(&str, &str)] = &[
+    ("propose-title", "Let the planner move things"),
+    (
+        "propose-about",
+        "It looks for three different ways to read better, and shows what each costs. What is locked stays.",
+    ),
+    ("propose-may", "It may move"),
+    ("may-dishes", "dishes"),
+    ("may-linens", "cloth"),
+    ("may-hands", "hands"),
+    ("may-crops", "crops"),
+    ("may-light", "light"),
+    ("propose-most", "What matters most"),
+    ("most-edges", "edges"),
+    ("most-crops", "crops and copy"),
+    ("most-hands", "hands and exposures"),
+    ("most-weight", "hero and balance"),
+    ("most-light", "light and glare"),
+    ("propose-look", "Look for three ways"),
+    ("propose-further", "Look further"),
+    ("propose-again", "Look again"),
+    ("propose-stop", "Stop looking"),
+    ("propose-forget", "Put them away"),
+    (
+        "propose-progress",
+        "Looking: {spent} of {all} tables tried.",
+    ),
+    (
+        "propose-none",
+        "Nothing better was found with what may be moved.",
+    ),
+    (
+        "propose-found",
+        "{count:One way found.|{count} ways found.}",
+    ),
+    ("propose-ways", "Ways found"),
+    ("propose-cure-look", "Look for a way out"),
+    (
+        "propose-cure-none",
+        "No way out was found that breaks nothing else.",
+    ),
+    ("propose-moves", "{count:one change|{count} changes}"),
+    ("propose-better", "{count} better"),
+    ("propose-worse", "{count} worse"),
+    ("propose-list-moves", "What it moves"),
+    ("propose-list-better", "What gets better"),
+    ("propose-list-worse", "What it costs"),
+    ("propose-no-cost", "Nothing gets worse."),
+    ("propose-do", "Do this"),
+    ("propose-done", "done"),
+    ("propose-stale", "no longer fits"),
+    ("propose-all", "Do all of it"),
+    ("propose-rest", "Do the rest"),
+    (
+        "propose-scores",
+        "Balance {balance}, Triangle {triangle}, Separation {separation}",
+    ),
+    ("propose-from-to", "{before} to {after}"),
+    ("propose-show", "Show it: {sentence}"),
+];
