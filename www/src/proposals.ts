@@ -34,7 +34,11 @@ const FITS: readonly Fit[] = ["stale", "open", "done"];
 
 let serial = 0;
 
-export const fit = (record: string): Fit => FITS[session.core().record_fits(record)] ?? "stale";
+/** Whoever shows it is shown anew when the table changes. */
+export function fit(record: string): Fit {
+  void state.layout.value;
+  return FITS[session.core().record_fits(record)] ?? "stale";
+}
 
 /** The moves of a proposal that are not made yet. */
 export const left = (proposal: Proposal): string[] =>
@@ -110,3 +114,11 @@ export const acceptOne = (proposal: Proposal, move: number): boolean => {
   const one = proposal.moves[move];
   return one !== undefined && session.makeRecords(one.sentences[0] ?? proposal.name, [one.record]);
 };
+
+let brought: Element | null = null;
+
+/** What was found comes to the top where its place is scrolled, once. */
+export function bring(list: Element | null): void {
+  if (list !== null && list !== brought) list.scrollIntoView({ block: "start" });
+  brought = list;
+}

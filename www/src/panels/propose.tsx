@@ -176,7 +176,7 @@ function Ways({ of }: { of: string }): JSX.Element | null {
   if (proposals.cure.value !== of || all === undefined) return null;
   const nothing = of === "" ? say.proposeNone : say.proposeCureNone;
   return (
-    <div class="ways">
+    <div class="ways" ref={proposals.bring}>
       <p class={all.length === 0 ? "was" : "away"} role="status">
         {all.length === 0 ? nothing : say.proposeFound({ count: all.length })}
       </p>

@@ -2,7 +2,9 @@
 use super::{Said, Sides, Topic, instead, plain};
 use crate::commands::name_of;
 use crate::edit::{Edit, Object};
-use crate::layout::{Action, Hand, Id, Layout, Palm, Person, Seat, Side};
+use crate::layout::{
+    Action, Hand, Id, Layout, Palm, Person, Seat, Side, Sleeve, SleeveLength,
+};
 use crate::scene::{exposure_name, flag, letter};
 use crate::words::{Arg, hour, say};
 
@@ -166,9 +168,17 @@ fn differs(old: &Person, new: &Person) -> Vec<&'static str> {
     } else {
         "compare-unreleased"
     };
+    let rolled = Sleeve {
+        length: SleeveLength::Rolled,
+        ..old.sleeve
+    };
+    let sleeve = match new.sleeve == rolled {
+        true => "compare-sleeve-rolled",
+        false => "compare-sleeve",
+    };
     let all = [
         (old.skin != new.skin, "compare-skin"),
-        (old.sleeve != new.sleeve, "compare-sleeve"),
+        (old.sleeve != new.sleeve, sleeve),
         (old.ring != new.ring, "compare-ring"),
         (old.nails != new.nails, "compare-nails"),
         (old.handed != new.handed, "compare-handed"),

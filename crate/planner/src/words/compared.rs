@@ -101,6 +101,7 @@ pub(super) const SENTENCES: &[(&str, &str)] = &[
     ("compare-action-lift", "lifting"),
     ("compare-skin", "{what}: another skin tone."),
     ("compare-sleeve", "{what}: another sleeve."),
+    ("compare-sleeve-rolled", "{what}: sleeves rolled up."),
     ("compare-ring", "{what}: another ring, or none."),
     ("compare-nails", "{what}: other nails."),
     ("compare-handed", "{what}: writes with the other hand."),

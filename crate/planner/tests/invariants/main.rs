@@ -1,4 +1,5 @@
 //! What holds of every table and every act on it.
+mod proposals;
 mod random;
 
 use std::cell::Cell;
