@@ -2,9 +2,7 @@
 use super::{Said, Sides, Topic, instead, plain};
 use crate::commands::name_of;
 use crate::edit::{Edit, Object};
-use crate::layout::{
-    Action, Hand, Id, Layout, Palm, Person, Seat, Side, Sleeve, SleeveLength,
-};
+use crate::layout::{Action, Hand, Id, Layout, Palm, Person, Seat, Side, Sleeve, SleeveLength};
 use crate::scene::{exposure_name, flag, letter};
 use crate::words::{Arg, hour, say};
 

@@ -1,6 +1,6 @@
 //! What the search moves as one: a vessel and what lies in it, a group, a place
 //! setting; and the hands that reach for it.
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 
 use glam::DVec2;
 
@@ -31,14 +31,13 @@ pub(super) struct Body {
 /// Every body of a layout, in the order of their chiefs. What is strewn is
 /// none: it stays where it is.
 pub(super) fn bodies(layout: &Layout) -> Vec<Body> {
-    let by_id: BTreeMap<Id, &Item> = layout.items.iter().map(|i| (i.id, i)).collect();
     let mut chiefs: Vec<&Item> = layout
         .items
         .iter()
         .filter(|i| i.on.is_none() && !is_strewn(i))
         .collect();
     crate::order::sort(&mut chiefs, |a, b| a.id.cmp(&b.id));
-    let mut seen = BTreeSet::new();
+    let mut seen: BTreeSet<Id> = BTreeSet::new();
     let mut out = Vec::new();
     for item in chiefs {
         if seen.contains(&item.id) {
@@ -46,19 +45,19 @@ pub(super) fn bodies(layout: &Layout) -> Vec<Body> {
         }
         let things = moving(layout, item.id);
         seen.extend(things.iter().copied());
-        let own = || things.iter().filter_map(|id| by_id.get(id));
+        let own = || layout.items.iter().filter(|i| things.contains(&i.id));
         let roots = own().filter(|i| i.on.is_none()).count();
-        let numbers: BTreeSet<u16> = own().map(|i| i.number).collect();
+        let alike = own().all(|i| i.number == item.number);
         let seated = |g: Id| layout.seats.iter().any(|s| s.setting == Some(g));
         let elsewhere = layout.exposures.iter().flat_map(|e| &e.states);
         let elsewhere = elsewhere.filter(|s| s.is == As::Moved);
-        let outlines: Vec<Vec<DVec2>> = own().map(|i| silhouette(i)).collect();
+        let outlines: Vec<Vec<DVec2>> = own().map(silhouette).collect();
         let reaches = |at: DVec2| outlines.iter().any(|o| contains(o, at));
         let hands = layout.hands.iter().filter(|h| reaches(h.target.vec()));
         out.push(Body {
             chief: item.id,
             // All of a place setting goes by one number.
-            setting: item.group.is_some_and(seated) || (roots > 1 && numbers.len() == 1),
+            setting: item.group.is_some_and(seated) || (roots > 1 && alike),
             free: own().all(|i| !i.locked) && !elsewhere.clone().any(|s| things.contains(&s.item)),
             turns: roots == 1,
             hands: hands.map(|h| h.id).collect(),

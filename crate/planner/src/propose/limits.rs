@@ -2,12 +2,12 @@
 //!
 //! Measured against the layout the search began with: what overlapped or stuck
 //! out there may go on doing so, and no further. From above, as things stand.
-use std::collections::{BTreeMap, BTreeSet};
+use std::rc::Rc;
 
 use glam::DVec2;
 
 use super::bodies::{Body, bodies, is_strewn};
-use crate::layout::{Crop, Id, Item, Layout, Linen, Point, Turn};
+use crate::layout::{Crop, Hand, Id, Item, Layout, Linen, Point, Turn};
 use crate::readings::copy_space;
 use crate::scene::{crop_outline, joints, silhouette};
 use crate::seats::stand_at;
@@ -31,17 +31,27 @@ const WHOLE: f64 = 1_000.0;
 /// The limits of a search.
 pub struct Limits {
     bodies: Vec<Body>,
-    of: BTreeMap<Id, usize>,
     start: Layout,
-    /// Outlines at the start by thing.
-    outlines: BTreeMap<Id, Region>,
+    /// By the place of each thing in the list: the body it belongs to, and its
+    /// outline at the start; none for what is strewn.
+    of: Vec<Option<usize>>,
+    outlines: Outlines,
     /// What overlapped at the start, mm².
-    overlaps: BTreeMap<(Id, Id), f64>,
+    overlaps: Vec<Overlap>,
     table: Region,
     frame: Region,
     crops: Vec<CropLimit>,
     /// How far short of and too near its target each hand is at the start.
-    reach: BTreeMap<Id, [f64; 2]>,
+    reach: Vec<Option<[f64; 2]>>,
+}
+
+/// The outline of each thing and the box round it.
+type Outlines = Vec<Option<Rc<(Region, Bounds)>>>;
+
+/// Two things by their places, and how much of them overlaps, mm².
+struct Overlap {
+    pair: (usize, usize),
+    area: f64,
 }
 
 struct CropLimit {
@@ -49,7 +59,7 @@ struct CropLimit {
     /// Past the frame, mm².
     outside: f64,
     /// Of each thing it must show: cut off, mm².
-    cut: Vec<(Id, f64)>,
+    cut: Vec<f64>,
     /// Copy space taken, mm².
     taken: f64,
 }
@@ -58,34 +68,23 @@ impl Limits {
     /// The limits of what may be made of a layout.
     #[must_use]
     pub fn of(layout: &Layout) -> Self {
-        let mut outlines = BTreeMap::new();
-        for item in layout.items.iter().filter(|i| !is_strewn(i)) {
-            outlines.extend(outline(item).map(|o| (item.id, o)));
-        }
-        let all = bodies(layout);
-        let mut of = BTreeMap::new();
-        for (n, body) in all.iter().enumerate() {
-            of.extend(body.things.iter().map(|id| (*id, n)));
-        }
+        let bodies = bodies(layout);
+        let body = |item: &Item| bodies.iter().position(|b| b.things.contains(&item.id));
         let mut limits = Self {
-            bodies: all,
-            of,
+            of: layout.items.iter().map(body).collect(),
+            outlines: layout.items.iter().map(outline).collect(),
+            bodies,
             table: region(&table_outline(&layout.table, CHORD_ERROR)),
             frame: region(&frame_outline(&layout.frame)),
-            overlaps: BTreeMap::new(),
+            overlaps: Vec::new(),
             crops: Vec::new(),
-            reach: BTreeMap::new(),
+            reach: layout.hands.iter().map(|h| reach(layout, h)).collect(),
             start: layout.clone(),
-            outlines,
         };
         limits.overlaps = limits.overlaps_of(&limits.outlines, &|_| true);
         let each = layout.crops.iter();
         limits.crops = each
             .map(|c| limits.crop(layout, c, &limits.outlines))
-            .collect();
-        let hands = layout.hands.iter();
-        limits.reach = hands
-            .filter_map(|h| Some((h.id, reach(layout, h.id)?)))
             .collect();
         limits
     }
@@ -97,7 +96,7 @@ impl Limits {
 
     /// The body a thing belongs to.
     pub(super) fn body_of(&self, id: Id) -> Option<usize> {
-        self.of.get(&id).copied()
+        self.bodies.iter().position(|b| b.things.contains(&id))
     }
 
     /// Whether nothing is broken.
@@ -109,34 +108,29 @@ impl Limits {
     /// By how much a layout breaks them, as a length in mm; 0 when they hold.
     #[must_use]
     pub fn breach(&self, after: &Layout) -> f64 {
-        let mut moved = BTreeSet::new();
-        let mut broken = 0.0;
-        let before: BTreeMap<Id, &Item> = self.start.items.iter().map(|i| (i.id, i)).collect();
-        for item in &after.items {
-            match before.get(&item.id) {
-                Some(was) if was.at == item.at && was.turn == item.turn => {}
-                Some(was) => {
-                    moved.insert(item.id);
-                    if was.locked || self.fixed(item.id) {
-                        broken += WHOLE;
-                    }
-                }
-                None => broken += WHOLE,
-            }
+        if !self.same_things(after) {
+            return WHOLE;
         }
-        let all_there = after.items.len() == self.start.items.len();
-        if !all_there || self.linen_broken(after) {
-            broken += WHOLE;
+        let items = self.start.items.iter().zip(&after.items);
+        let moved: Vec<bool> = items
+            .map(|(was, is)| (was.at, was.turn) != (is.at, is.turn))
+            .collect();
+        let mut broken = 0.0;
+        for (n, item) in self.start.items.iter().enumerate() {
+            let free = self.of[n].is_some_and(|n| self.bodies[n].free);
+            if moved[n] && (item.locked || !free) {
+                broken += WHOLE;
+            }
         }
         broken += self.deformed(after, &moved);
         let mut outlines = self.outlines.clone();
-        for item in after.items.iter().filter(|i| moved.contains(&i.id)) {
-            if let Some(own) = outlines.get_mut(&item.id) {
-                *own = outline(item).unwrap_or_default();
+        for (n, item) in after.items.iter().enumerate() {
+            if moved[n] {
+                outlines[n] = outline(item);
             }
         }
         broken += self.stands(&outlines, &moved);
-        if !moved.is_empty() || after.crops != self.start.crops {
+        if moved.contains(&true) || after.crops != self.start.crops {
             let limits = after.crops.iter().zip(&self.crops);
             broken += limits
                 .map(|(crop, was)| was.exceeded(&self.crop(after, crop, &outlines)))
@@ -145,41 +139,55 @@ impl Limits {
         broken + self.out_of_reach(after)
     }
 
-    /// Whether it belongs to a body that stays where it is.
-    fn fixed(&self, id: Id) -> bool {
-        self.of.get(&id).is_none_or(|n| !self.bodies[*n].free)
-    }
-
-    fn linen_broken(&self, after: &Layout) -> bool {
-        let same = |a: &Linen, b: &Linen| a.id == b.id && (!a.locked || a == b);
-        let mut pairs = self.start.linens.iter().zip(&after.linens);
-        after.linens.len() != self.start.linens.len() || !pairs.all(|(a, b)| same(a, b))
+    /// Whether it has the same things, cloths, crops and hands in the same
+    /// order, and no locked cloth is another.
+    fn same_things(&self, after: &Layout) -> bool {
+        let start = &self.start;
+        let linen = |a: &Linen, b: &Linen| a.id == b.id && (!a.locked || a == b);
+        start.items.len() == after.items.len()
+            && start
+                .items
+                .iter()
+                .zip(&after.items)
+                .all(|(a, b)| a.id == b.id)
+            && start.linens.len() == after.linens.len()
+            && start
+                .linens
+                .iter()
+                .zip(&after.linens)
+                .all(|(a, b)| linen(a, b))
+            && start.crops.len() == after.crops.len()
+            && start.hands.len() == after.hands.len()
+            && start
+                .hands
+                .iter()
+                .zip(&after.hands)
+                .all(|(a, b)| a.id == b.id)
     }
 
     /// How far what moves as one has been pulled apart, and place settings
     /// from their edge.
-    fn deformed(&self, after: &Layout, moved: &BTreeSet<Id>) -> f64 {
-        let now: BTreeMap<Id, &Item> = after.items.iter().map(|i| (i.id, i)).collect();
-        let was: BTreeMap<Id, &Item> = self.start.items.iter().map(|i| (i.id, i)).collect();
+    fn deformed(&self, after: &Layout, moved: &[bool]) -> f64 {
         let mut broken = 0.0;
-        for body in &self.bodies {
-            if body.things.is_disjoint(moved) {
+        for (n, body) in self.bodies.iter().enumerate() {
+            let own: Vec<usize> = (0..moved.len())
+                .filter(|m| self.of[*m] == Some(n))
+                .collect();
+            if !own.iter().any(|m| moved[*m]) {
                 continue;
             }
-            let (Some(a), Some(b)) = (was.get(&body.chief), now.get(&body.chief)) else {
-                broken += WHOLE;
+            let chief = own.iter().find(|m| self.start.items[**m].id == body.chief);
+            let Some(chief) = chief else {
                 continue;
             };
+            let (a, b) = (&self.start.items[*chief], &after.items[*chief]);
             let turned = b.turn.half_degrees() - a.turn.half_degrees();
-            for id in &body.things {
-                let (Some(own), Some(is)) = (was.get(id), now.get(id)) else {
-                    broken += WHOLE;
-                    continue;
-                };
-                let expected = turned_about(a.at.vec(), own.at, turned) + b.at.vec() - a.at.vec();
+            for m in &own {
+                let (was, is) = (&self.start.items[*m], &after.items[*m]);
+                let expected = turned_about(a.at.vec(), was.at, turned) + b.at.vec() - a.at.vec();
                 // Each of several turns is rounded to whole mm.
                 let off = (expected - is.at.vec()).length();
-                if off > 3.0 || own.turn.plus(turned) != is.turn || own.on != is.on {
+                if off > 3.0 || was.turn.plus(turned) != is.turn || was.on != is.on {
                     broken += off + 1.0;
                 }
             }
@@ -191,45 +199,39 @@ impl Limits {
     }
 
     /// What overlaps, sticks out of the table or left the frame, as a length.
-    fn stands(&self, outlines: &BTreeMap<Id, Region>, moved: &BTreeSet<Id>) -> f64 {
+    fn stands(&self, outlines: &Outlines, moved: &[bool]) -> f64 {
         let mut broken = 0.0;
-        for (pair, area) in self.overlaps_of(outlines, &|id| moved.contains(&id)) {
-            let was = self.overlaps.get(&pair).copied().unwrap_or(0.0);
-            broken += past(area, was);
+        for overlap in self.overlaps_of(outlines, &|n| moved[n]) {
+            let was = self.overlaps.iter().find(|o| o.pair == overlap.pair);
+            broken += past(overlap.area, was.map_or(0.0, |o| o.area));
         }
-        for id in moved {
-            let (Some(was), Some(is)) = (self.outlines.get(id), outlines.get(id)) else {
+        for (n, (was, is)) in self.outlines.iter().zip(outlines).enumerate() {
+            let (true, Some(was), Some(is)) = (moved[n], was, is) else {
                 continue;
             };
             for room in [&self.table, &self.frame] {
-                broken += past(outside(is, room), outside(was, room));
+                broken += past(outside(&is.0, room), outside(&was.0, room));
             }
         }
         broken
     }
 
     /// What overlaps of two bodies where one of the two is asked for.
-    fn overlaps_of(
-        &self,
-        outlines: &BTreeMap<Id, Region>,
-        asked: &dyn Fn(Id) -> bool,
-    ) -> BTreeMap<(Id, Id), f64> {
-        let boxes: Vec<(Id, Bounds, &Region)> = outlines
-            .iter()
-            .filter_map(|(id, o)| Some((*id, o.bounds()?, o)))
-            .collect();
-        let mut out = BTreeMap::new();
-        for (n, (a, box_a, own)) in boxes.iter().enumerate() {
-            for (b, box_b, other) in &boxes[n + 1..] {
-                if !(asked(*a) || asked(*b)) || self.of.get(a) == self.of.get(b) {
+    fn overlaps_of(&self, outlines: &Outlines, asked: &dyn Fn(usize) -> bool) -> Vec<Overlap> {
+        let mut out = Vec::new();
+        for (n, own) in outlines.iter().enumerate() {
+            for (m, other) in outlines.iter().enumerate().skip(n + 1) {
+                let (Some(own), Some(other)) = (own, other) else {
+                    continue;
+                };
+                let apart = self.of[n] == self.of[m] || !(asked(n) || asked(m));
+                if apart || !own.1.meets(other.1) {
                     continue;
                 }
-                if !box_a.meets(*box_b) {
-                    continue;
-                }
-                let area = intersection(own, other).map_or(0.0, |r| r.area());
+                let area = intersection(&own.0, &other.0).map_or(0.0, |r| r.area());
                 if area > 0.0 {
-                    out.extend([((*a, *b), area)]);
+                    let pair = (n, m);
+                    out.push(Overlap { pair, area });
                 }
             }
         }
@@ -238,22 +240,25 @@ impl Limits {
 
     /// How a crop stands to the frame, to what it must show and to its copy
     /// space.
-    fn crop(&self, layout: &Layout, crop: &Crop, outlines: &BTreeMap<Id, Region>) -> CropLimit {
+    fn crop(&self, layout: &Layout, crop: &Crop, outlines: &Outlines) -> CropLimit {
         let trim = region(&crop_outline(layout, crop));
-        let cut = crop.must_show.iter().filter_map(|id| {
-            let own = outlines.get(id)?;
-            Some((*id, outside(own, &trim)))
+        let cut = crop.must_show.iter().map(|id| {
+            let n = layout.items.iter().position(|i| i.id == *id);
+            let own = n.and_then(|n| outlines[n].as_ref());
+            own.map_or(0.0, |own| outside(&own.0, &trim))
         });
         let copy = copy_space(&layout.frame, crop).map(|area| region(&area));
-        let taken = copy.map_or(0.0, |copy| {
-            let within = |own: &Region| intersection(own, &copy).map_or(0.0, |r| r.area());
-            outlines.values().map(within).sum()
+        let taken = copy.and_then(|copy| {
+            let room = copy.bounds()?;
+            let near = outlines.iter().flatten().filter(|o| o.1.meets(room));
+            let within = near.map(|o| intersection(&o.0, &copy).map_or(0.0, |r| r.area()));
+            Some(within.sum())
         });
         CropLimit {
             crop: crop.id,
             outside: outside(&trim, &self.frame),
             cut: cut.collect(),
-            taken,
+            taken: taken.unwrap_or(0.0),
         }
     }
 
@@ -263,10 +268,11 @@ impl Limits {
             return 0.0;
         }
         let mut broken = 0.0;
-        for (id, was) in &self.reach {
-            match reach(after, *id) {
-                None => broken += WHOLE,
-                Some(is) => {
+        for (hand, was) in after.hands.iter().zip(&self.reach) {
+            match (was, reach(after, hand)) {
+                (None, _) => {}
+                (Some(_), None) => broken += WHOLE,
+                (Some(was), Some(is)) => {
                     broken += (0..2).map(|n| (is[n] - was[n] - 0.5).max(0.0)).sum::<f64>();
                 }
             }
@@ -280,7 +286,7 @@ impl CropLimit {
         if now.crop != self.crop {
             return WHOLE;
         }
-        let cut = self.cut.iter().zip(&now.cut).map(|(a, b)| past(b.1, a.1));
+        let cut = self.cut.iter().zip(&now.cut).map(|(a, b)| past(*b, *a));
         cut.sum::<f64>() + past(now.outside, self.outside) + past(now.taken, self.taken)
     }
 }
@@ -298,8 +304,14 @@ fn region(outline: &[DVec2]) -> Region {
     Region::from_polygon(outline).unwrap_or_default()
 }
 
-fn outline(item: &Item) -> Option<Region> {
-    Region::from_polygon(&silhouette(item)).ok()
+/// The outline of a thing; none of what is strewn.
+fn outline(item: &Item) -> Option<Rc<(Region, Bounds)>> {
+    if is_strewn(item) {
+        return None;
+    }
+    let own = Region::from_polygon(&silhouette(item)).ok()?;
+    let bounds = own.bounds()?;
+    Some(Rc::new((own, bounds)))
 }
 
 /// How much of an outline lies outside, mm².
@@ -331,8 +343,7 @@ fn slid(layout: &Layout, was: Point, is: Point, turned: i32) -> f64 {
 }
 
 /// How far a hand is short of its target and too near to it, mm.
-fn reach(layout: &Layout, hand: Id) -> Option<[f64; 2]> {
-    let hand = layout.hands.iter().find(|h| h.id == hand)?;
+fn reach(layout: &Layout, hand: &Hand) -> Option<[f64; 2]> {
     let joints = joints(layout, hand)?;
     Some([joints.short.max(0.0), joints.close.max(0.0)])
 }

@@ -1,6 +1,4 @@
 //! What a proposal changes, taken apart into what can be accepted by itself.
-use std::collections::BTreeMap;
-
 use super::limits::Limits;
 use crate::edit::{Change, Edit, Key, Object};
 use crate::layout::{Hand, Id, Layout};
@@ -28,10 +26,13 @@ pub(super) enum Of {
 /// The changes from the start to `after`, by what is changed together; all of
 /// them make up the whole.
 pub(super) fn apart(limits: &Limits, start: &Layout, after: &Layout) -> Vec<Edit> {
-    let mut out: BTreeMap<Of, Edit> = BTreeMap::new();
+    let mut out: Vec<(Of, Edit)> = Vec::new();
     for change in Edit::between(start, after).0 {
         let of = of(limits, start, after, &change);
-        out.entry(of).or_default().0.push(change);
+        match out.iter_mut().find(|(own, _)| *own == of) {
+            Some((_, edit)) => edit.0.push(change),
+            None => out.push((of, Edit(vec![change]))),
+        }
     }
     // Two that changed places go together.
     let bodies = limits.bodies();
@@ -39,14 +40,17 @@ pub(super) fn apart(limits: &Limits, start: &Layout, after: &Layout) -> Vec<Edit
         for (m, b) in bodies.iter().enumerate().skip(n + 1) {
             let near = a.at(after).distance(b.at(start)) < SWAPPED
                 && b.at(after).distance(a.at(start)) < SWAPPED;
-            let both = out.contains_key(&Of::Body(n)) && out.contains_key(&Of::Body(m));
-            if near && both {
-                let with = out.remove(&Of::Body(m)).unwrap_or_default();
-                out.entry(Of::Body(n)).or_default().0.extend(with.0);
+            let place = |of| out.iter().position(|(own, _)| *own == of);
+            let both = place(Of::Body(n)).zip(place(Of::Body(m)));
+            if let Some((n, m)) = both.filter(|_| near) {
+                let with = std::mem::take(&mut out[m].1);
+                out[n].1.0.extend(with.0);
             }
         }
     }
-    out.into_values().collect()
+    crate::order::sort(&mut out, |a, b| a.0.cmp(&b.0));
+    let edits = out.into_iter().map(|(_, edit)| edit);
+    edits.filter(|edit| !edit.is_empty()).collect()
 }
 
 fn of(limits: &Limits, start: &Layout, after: &Layout, change: &Change) -> Of {

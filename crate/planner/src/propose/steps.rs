@@ -4,8 +4,6 @@
 //!
 //! Lengths come in half centimetres and turns in five degrees, so that what is
 //! proposed can be said and done by hand.
-use std::collections::BTreeMap;
-
 use glam::DVec2;
 
 use super::bodies::Body;
@@ -48,7 +46,7 @@ pub(super) enum Unit {
 pub(super) struct Steps {
     units: Vec<Unit>,
     /// The unit of each thing, linen, crop and hand.
-    of: BTreeMap<Id, Unit>,
+    of: Vec<(Id, Unit)>,
     /// The longest step, mm.
     reach: f64,
     /// Whether two bodies may change places.
@@ -64,7 +62,7 @@ pub(super) struct Step {
 impl Steps {
     pub(super) fn of(limits: &Limits, layout: &Layout, may: May, reach: f64, swaps: bool) -> Self {
         let mut units = Vec::new();
-        let mut of = BTreeMap::new();
+        let mut of = Vec::new();
         for (n, body) in limits.bodies().iter().enumerate() {
             if may.dishes && body.free {
                 units.push(Unit::Body(n));
@@ -139,7 +137,10 @@ impl Steps {
             left <= 0.0
         })?;
         let id = pick(&found.about, dice)?;
-        self.of.get(id).copied()
+        self.of
+            .iter()
+            .find(|(own, _)| own == id)
+            .map(|(_, unit)| *unit)
     }
 
     fn body(&self, bodies: &[Body], n: usize, layout: &Layout, dice: &mut Dice) -> Option<Layout> {

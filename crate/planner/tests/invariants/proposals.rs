@@ -10,6 +10,7 @@ use planner::readings::{Study, Weighing, copy_space, report};
 use planner::scene::{crop_outline, joints, silhouette};
 use planner::shape::{frame_outline, table_outline};
 use proptest::prelude::*;
+use proptest::test_runner::Config;
 
 use crate::random::tables;
 
@@ -21,8 +22,8 @@ const ROUNDING: f64 = 420.0;
 const CORNER: f64 = 3.0;
 
 /// Runs: a few at an ordinary test, half of the cases asked for in a long one.
-fn runs() -> ProptestConfig {
-    let mut config = ProptestConfig::default();
+fn runs() -> Config {
+    let mut config = Config::default();
     config.cases = if config.cases > 256 {
         config.cases / 2
     } else {
@@ -80,7 +81,10 @@ fn sticks_out(outline: &[DVec2], room: &[DVec2]) -> f64 {
 
 fn root(layout: &Layout, item: &Item) -> Id {
     let mut at = item;
-    while let Some(below) = at.on.and_then(|on| layout.items.iter().find(|i| i.id == on)) {
+    while let Some(below) = at
+        .on
+        .and_then(|on| layout.items.iter().find(|i| i.id == on))
+    {
         at = below;
     }
     at.id
@@ -121,7 +125,10 @@ fn sound(before: &Layout, after: &Layout) -> Result<(), TestCaseError> {
     }
     let outlines = |l: &Layout| l.items.iter().map(silhouette).collect::<Vec<_>>();
     let (was, is) = (outlines(before), outlines(after));
-    let (table, frame) = (table_outline(&before.table, 0.5), frame_outline(&before.frame));
+    let (table, frame) = (
+        table_outline(&before.table, 0.5),
+        frame_outline(&before.frame),
+    );
     for (n, a) in before.items.iter().enumerate() {
         if moved.contains(&a.id) {
             for (room, name) in [(&table, "table"), (&frame, "frame")] {
@@ -148,7 +155,15 @@ fn sound(before: &Layout, after: &Layout) -> Result<(), TestCaseError> {
         let copy = |l: &Layout, c, outlines: &[Vec<DVec2>]| -> f64 {
             let area = copy_space(&l.frame, c).unwrap_or_default();
             let solid = l.items.iter().zip(outlines).filter(|(i, _)| !strewn(i));
-            solid.map(|(_, o)| if area.is_empty() { 0.0 } else { shared(o, &area) }).sum()
+            solid
+                .map(|(_, o)| {
+                    if area.is_empty() {
+                        0.0
+                    } else {
+                        shared(o, &area)
+                    }
+                })
+                .sum()
         };
         let grown = copy(after, new, &is) - copy(before, old, &was);
         prop_assert!(grown < ROUNDING, "{}: copy space by {grown} mm²", old.name);
@@ -165,7 +180,11 @@ fn sound(before: &Layout, after: &Layout) -> Result<(), TestCaseError> {
             Some(joints(l, own)?.short)
         };
         if let (Some(a), Some(b)) = (short(before), short(after)) {
-            prop_assert!(b.max(0.0) <= a.max(0.0) + 1.0, "{:?} is short of {b}", hand.id);
+            prop_assert!(
+                b.max(0.0) <= a.max(0.0) + 1.0,
+                "{:?} is short of {b}",
+                hand.id
+            );
         }
     }
     Ok(())
