@@ -6,6 +6,7 @@ mod call;
 mod compare;
 mod draw;
 mod guides;
+mod help;
 mod propose;
 mod report;
 
