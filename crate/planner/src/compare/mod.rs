@@ -5,6 +5,7 @@
 //! next free numbers are no change, nor is a lock. The order of a list counts
 //! only where it means something: cloths and things that overlap lie over one
 //! another, exposures are numbered and people lettered.
+mod cloth;
 mod hands;
 mod motion;
 mod picture;
@@ -83,7 +84,7 @@ pub fn changes(before: &Layout, after: &Layout) -> Vec<Change> {
     };
     let edit = Edit::between(before, after);
     things::items(&mut sides, &edit);
-    things::linens(&mut sides, &edit);
+    cloth::linens(&mut sides, &edit);
     for change in &edit.0 {
         let old = change.before.as_ref().map(|p| &p.object);
         let new = change.after.as_ref().map(|p| &p.object);

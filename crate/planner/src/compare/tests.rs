@@ -226,6 +226,18 @@ fn a_swapped_vessel_tells_no_size_of_its_own() {
 }
 
 #[test]
+fn cloth_over_things_names_them_by_their_numbers() {
+    says(
+        |l| l.linens[0].over = vec![Id(8), Id(7)],
+        &[("The blue napkin: laid over 5 plate and 6 fork.", &[1])],
+    );
+    says(
+        |l| item(l, 4).hold_minutes = Some(25),
+        &[("3 seared aubergine: looks right for 25 min.", &[4])],
+    );
+}
+
+#[test]
 fn what_has_no_number_comes_after_what_has() {
     says(
         |l| {
