@@ -55,7 +55,7 @@ fn complete(before: &Layout, after: &Layout) -> Result<(), TestCaseError> {
     let (old, new) = (plain(before), plain(after));
     let edit = Edit::between(&old, &new);
     if edit.is_empty() && old.extra == new.extra {
-        let order = |c: &planner::compare::Change| c.sentence.contains("lay under");
+        let order = |c: &planner::compare::Change| c.sentence.contains("the other way round");
         prop_assert!(told.iter().all(order), "nothing differs: {:?}", told);
     } else {
         prop_assert!(!told.is_empty(), "{:?} is not told", edit);

@@ -102,13 +102,10 @@ pub(super) fn items(sides: &mut Sides<'_>, edit: &Edit) {
     moves(sides, &both);
     come_or_gone(sides, &new, "compare-added");
     come_or_gone(sides, &gone, "compare-removed");
-    for pair in both {
-        if pair.old == pair.new {
-            lies_otherwise(sides, pair.new);
-        } else {
-            looks(sides, pair);
-        }
+    for pair in both.into_iter().filter(|pair| pair.old != pair.new) {
+        looks(sides, pair);
     }
+    overlaps(sides);
 }
 
 fn come_or_gone(sides: &mut Sides<'_>, items: &[&Item], id: &str) {
@@ -264,25 +261,41 @@ fn size(sides: &Sides<'_>, old: &Size, new: &Size) -> Said<'static> {
     }
 }
 
-/// Tells of a thing whose place among those it may overlap is another. Round
-/// each the circle that holds its box is looked at.
-fn lies_otherwise(sides: &mut Sides<'_>, item: &Item) {
-    let place = |layout: &Layout, id: Id| layout.items.iter().position(|o| o.id == id);
-    let above = |layout: &Layout, other: Id| Some(place(layout, item.id)? > place(layout, other)?);
-    let reach = |o: &Item| {
-        let [w, d] = o.size.extent().map(f64::from);
-        libm::hypot(w, d) * 0.5
-    };
-    let turned = sides.after.items.iter().any(|other| {
-        other.on == item.on
-            && other.at.vec().distance(item.at.vec()) < reach(other) + reach(item)
-            && above(sides.before, other.id)
-                .zip(above(sides.after, other.id))
-                .is_some_and(|(old, new)| old != new)
+/// How far a thing reaches from its middle: the circle that holds its box.
+fn reach(item: &Item) -> f64 {
+    let [w, d] = item.size.extent().map(f64::from);
+    libm::hypot(w, d) * 0.5
+}
+
+/// Whether one of the two may lie over the other, both on the same thing.
+fn meet(a: &Item, b: &Item) -> bool {
+    a.on == b.on && a.at.vec().distance(b.at.vec()) < reach(a) + reach(b)
+}
+
+/// Tells of things that may overlap, before and after, the other way round.
+fn overlaps(sides: &mut Sides<'_>) {
+    let after = &sides.after.items;
+    let both = sides.before.items.iter().filter_map(|old| {
+        let place = after.iter().position(|new| new.id == old.id)?;
+        Some((place, old, &after[place]))
     });
-    if turned {
-        let told = say("compare-lies", &[("what", what(item))]);
-        sides.tell_thing(item, vec![item.id], told, None);
+    let both: Vec<(usize, &Item, &Item)> = both.collect();
+    if both.windows(2).all(|two| two[0].0 < two[1].0) {
+        return;
+    }
+    let mut turned: Vec<[&Item; 2]> = Vec::new();
+    for (n, a) in both.iter().enumerate() {
+        let over = both[n + 1..].iter().filter(|b| a.0 > b.0);
+        for b in over.filter(|b| meet(a.1, b.1) && meet(a.2, b.2)) {
+            let first = (a.2.number, a.2.id) < (b.2.number, b.2.id);
+            turned.push(if first { [a.2, b.2] } else { [b.2, a.2] });
+        }
+    }
+    let key = |[a, b]: &[&Item; 2]| (a.number, a.id, b.number, b.id);
+    order::sort(&mut turned, |a, b| key(a).cmp(&key(b)));
+    for [a, b] in turned {
+        let args = [("what", what(a)), ("other", what(b))];
+        sides.tell_thing(a, vec![a.id, b.id], say("compare-overlap", &args), None);
     }
 }
 

@@ -66,7 +66,7 @@ pub(super) const SENTENCES: &[(&str, &str)] = &[
     ("compare-hold-usual", "{what}: looks right for as long as is usual."),
     ("compare-stand-in", "{what}: {thing} stands in for it."),
     ("compare-real", "{what}: real food from the start."),
-    ("compare-lies", "{what}: over what it lay under, or under what it lay over."),
+    ("compare-overlap", "{what} and {other} overlap the other way round."),
     ("compare-together", "{what}: put together with others."),
     ("compare-apart", "{what}: taken out of its group."),
     ("compare-group", "The group “{thing}” changed."),
