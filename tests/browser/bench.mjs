@@ -2,6 +2,7 @@
 // slowed down, and prints rows of `{ what, slowed, figure, unit, calibration? }` as JSON.
 
 import { openFile, readings, supper } from "./bench-readings.mjs";
+import { search } from "./bench-search.mjs";
 import { calibrate, handle, share, toucher } from "./measure.mjs";
 import { browser, phone, serve } from "./support.mjs";
 
@@ -110,7 +111,7 @@ const chromium = await browser();
 try {
   const rows = [];
   for (const slowed of [1, SLOWED]) {
-    for (const measure of [starts, drag, largeDrag, readings, supper]) {
+    for (const measure of [starts, drag, largeDrag, readings, supper, search]) {
       const found = await measure(chromium, site.url, slowed);
       rows.push(...found.map((row) => ({ ...row, slowed })));
     }

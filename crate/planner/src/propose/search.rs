@@ -62,8 +62,16 @@ struct Way {
     phase: Phase,
 }
 
+impl Way {
+    /// After so many evaluations what is left goes into trying without.
+    const fn last(&self) -> u32 {
+        self.share * 9 / 10
+    }
+}
+
 enum Phase {
-    Remedies(Vec<Edit>),
+    /// Remedies left to try, the next one last, and up to how many evaluations.
+    Remedies(Vec<Edit>, u32),
     Climb(u32),
     Settle(Box<Settling>),
     Prune(Vec<Edit>),
@@ -137,6 +145,7 @@ impl Search {
     fn way(&self, character: &Character) -> Way {
         let may = character.may.and(self.wish.may);
         let ways = self.ways.len().max(1) as u32;
+        let share = (self.wish.evaluations / ways).max(1);
         let remedies = self.report.findings.iter();
         let remedies = remedies.filter_map(|f| Some(f.remedy.as_ref()?.edit.clone()));
         let mut remedies: Vec<Edit> = remedies.filter(|e| only_moves(e, may)).collect();
@@ -155,8 +164,8 @@ impl Search {
             price: self.price.clone(),
             cost: self.price.total + self.alike(&self.start),
             spent: 0,
-            share: (self.wish.evaluations / ways).max(1),
-            phase: Phase::Remedies(remedies),
+            share,
+            phase: Phase::Remedies(remedies, share / 2),
         }
     }
 
@@ -172,23 +181,18 @@ impl Search {
     fn advance(&mut self, way: &mut Way, character: &Character, go_on: &dyn Fn() -> bool) {
         let share = way.share;
         match std::mem::replace(&mut way.phase, Phase::Done) {
-            Phase::Remedies(mut left) => match left.pop() {
-                Some(edit) if way.spent < share / 2 => {
+            Phase::Remedies(mut left, until) => match left.pop() {
+                Some(edit) if way.spent < until => {
                     let mut after = way.best.clone();
                     if edit.apply(&mut after).is_ok() && self.limits.hold(&after) {
                         self.weigh(way, character, after, false);
                     }
-                    way.phase = Phase::Remedies(left);
+                    way.phase = Phase::Remedies(left, until);
                 }
-                _ => {
-                    let first = way.spent < share / 2 && share >= LONG;
-                    let until = if first {
-                        share * 6 / 10
-                    } else {
-                        share * 9 / 10
-                    };
-                    way.phase = Phase::Climb(until);
+                _ if until < way.last() && share >= LONG => {
+                    way.phase = Phase::Climb(share * 6 / 10);
                 }
+                _ => way.phase = Phase::Climb(way.last()),
             },
             Phase::Climb(until) if way.spent < until && !way.steps.is_empty() => {
                 match self.tried(way) {
@@ -200,7 +204,7 @@ impl Search {
                 }
                 way.phase = Phase::Climb(until);
             }
-            Phase::Climb(until) if until < share * 9 / 10 && !way.steps.is_empty() => {
+            Phase::Climb(until) if until < way.last() && !way.steps.is_empty() => {
                 let settling = Settling::begin(&way.best, Some(&way.kept), self.wish.crop);
                 way.phase = Phase::Settle(Box::new(settling));
             }
@@ -213,12 +217,8 @@ impl Search {
                     let may = character.may.and(self.wish.may);
                     let edits = report.findings.into_iter().rev();
                     let edits = edits.filter_map(|f| Some(f.remedy?.edit));
-                    // From here on less than half is left, so that after these
-                    // it climbs to the end.
-                    way.spent = way.spent.max(share / 2);
                     let left: Vec<Edit> = edits.filter(|e| only_moves(e, may)).collect();
-                    way.phase = Phase::Remedies(left);
-                    self.remedied(way, character);
+                    way.phase = Phase::Remedies(left, way.last());
                 }
             },
             Phase::Prune(mut left) => match left.pop() {
@@ -229,7 +229,13 @@ impl Search {
                         let light = edit.keys().any(|key| key == Key::Light);
                         let price = self.priced(way, &after, light);
                         let cost = self.cost(character, &after, &price);
-                        if cost <= way.cost + WORTH {
+                        // Where changes cost nothing, none is taken back for its own sake.
+                        let worth = if character.by_change > 0.0 {
+                            WORTH
+                        } else {
+                            0.0
+                        };
+                        if cost <= way.cost + worth {
                             way.best = after;
                             way.price = price;
                             way.cost = cost;
@@ -248,21 +254,6 @@ impl Search {
             },
             Phase::Done => {}
         }
-    }
-
-    /// Tries the remedies of a report read half way, all in one go.
-    fn remedied(&mut self, way: &mut Way, character: &Character) {
-        let Phase::Remedies(left) = std::mem::replace(&mut way.phase, Phase::Done) else {
-            return;
-        };
-        for edit in left.into_iter().rev() {
-            let mut after = way.best.clone();
-            let room = way.spent < way.share * 9 / 10;
-            if room && edit.apply(&mut after).is_ok() && self.limits.hold(&after) {
-                self.weigh(way, character, after, false);
-            }
-        }
-        way.phase = Phase::Climb(way.share * 9 / 10);
     }
 
     /// The next change that breaks no limit.
