@@ -23,8 +23,9 @@ function watchSearch() {
       known.add(this);
       this.addEventListener("message", ({ data }) => {
         if (data.tell !== "searched") return;
-        const { spent, through, found } = data.searched;
-        record.answers.push({ at: performance.now() - record.asked, spent, through, found: found.length });
+        const found = (record.answers.at(-1)?.found ?? 0) + data.searched.new.length;
+        const { spent, through } = data.searched;
+        record.answers.push({ at: performance.now() - record.asked, spent, through, found });
       });
     }
     return post.call(this, asked, ...rest);

@@ -51,7 +51,7 @@ fn least(layout: &Layout, seed: u32) -> f64 {
         several: false,
         crop: Id(0),
     };
-    let mut search = Search::begin(layout, &settled, wish);
+    let mut search = Search::begin(layout, &settled, None, wish);
     while !search.step(&|| true) {}
     let start = search.price().total;
     let found = search.found().iter().map(|p| p.prices[1]);

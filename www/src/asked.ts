@@ -127,12 +127,12 @@ export interface Search {
   evaluations: number;
   crop: Id;
 }
-/** How far a search is, and what it found. */
+/** How far a search is, and what it found since it was last told. */
 export interface Searched {
   spent: number;
   all: number;
   through: boolean;
-  found: Proposal[];
+  new: Proposal[];
 }
 /** A layout that reads better: what it moves, and what that changes. */
 export interface Proposal {

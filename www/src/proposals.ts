@@ -13,7 +13,7 @@ export const MAY = ["dishes", "linens", "hands", "crops", "light"] as const;
 export const MOST = ["edges", "crops", "hands", "weight", "light"] as const;
 
 /** Layouts looked at for three proposals, for three better ones, and for a way out of one finding. */
-const FIRST = 150;
+const FIRST = 84;
 const FURTHER = 600;
 const CURE = 110;
 
@@ -100,9 +100,9 @@ export function searched(of: number, told: Searched): void {
   if (of !== serial || underWay.value === undefined) return;
   batch(() => {
     underWay.value = told.through ? undefined : { spent: told.spent, all: told.all };
-    if (told.found.length > (found.value?.length ?? 0) || told.through) {
-      found.value = told.found;
-      if (told.found.length > 0 && shown.value === undefined) shown.value = { proposal: 0 };
+    if (told.new.length > 0 || told.through) {
+      found.value = [...(found.value ?? []), ...told.new];
+      if (found.value.length > 0 && shown.value === undefined) shown.value = { proposal: 0 };
     }
   });
 }

@@ -18,6 +18,8 @@ let due = false;
 let begun = false;
 /** How long it is read at a time before anything else is heard, ms. */
 const SLICE = 20;
+/** The same of a search, whose steps are short, ms. */
+const SEARCHES = 35;
 
 /** The search asked for last; 0 for none. */
 let searching = 0;
@@ -77,7 +79,7 @@ function search(serial: number, wanted: Search): void {
 /** Searches a little, and the rest later: what is asked meanwhile goes first. */
 function searchOn(serial: number): void {
   if (serial !== searching) return;
-  const until = performance.now() + SLICE;
+  const until = performance.now() + SEARCHES;
   const searched = planner.search_on(() => performance.now() < until) as Searched | undefined;
   // An edit has dropped it.
   if (searched === undefined) return;

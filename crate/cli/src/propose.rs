@@ -120,7 +120,9 @@ pub(crate) fn proposed(
     if asked.drive {
         return drive(layout, asked, crop);
     }
-    let settled = report(&Study::new(layout).viewing(crop), true);
+    let study = Study::new(layout).viewing(crop);
+    let settled = report(&study, true);
+    let kept = study.keep();
     if let Some(key) = &asked.cure
         && settled.findings.iter().all(|f| f.key != *key)
     {
@@ -134,7 +136,7 @@ pub(crate) fn proposed(
         several: !asked.one && asked.cure.is_none(),
         crop,
     };
-    let mut search = Search::begin(layout, &settled, wish);
+    let mut search = Search::begin(layout, &settled, Some(&kept), wish);
     while !search.step(&|| true) {}
     if let Some(n) = asked.take {
         let one = n.checked_sub(1).and_then(|n| search.found().get(n));

@@ -49,8 +49,9 @@ pub struct Planner {
     regions: Option<Option<Id>>,
     /// What is being read.
     settling: Option<Settling>,
-    /// What is being searched for something better.
-    search: Option<Search>,
+    /// What is being searched for something better, and how many proposals of it
+    /// were told.
+    search: Option<(Search, usize)>,
     drag: Option<Drag>,
     /// Light, stand or photographer in hand.
     carry: Option<Carry>,

@@ -57,7 +57,8 @@ struct Searched<'a> {
     spent: u32,
     all: u32,
     through: bool,
-    found: Vec<Told<'a>>,
+    /// What was found since it was last asked.
+    new: Vec<Told<'a>>,
 }
 
 /// A proposal with the records of its edits, as [`Planner::make_record`] takes
@@ -112,13 +113,14 @@ impl Planner {
     /// When what is wanted cannot be understood.
     pub fn begin_search(&mut self, wanted: JsValue) -> Result<bool, JsError> {
         let wanted: Wanted = asked(wanted)?;
-        let report = self.report.as_ref();
-        self.search = report.map(|report| Search::begin(self.now(), report, wanted.wish()));
+        let (report, kept) = (self.report.as_ref(), self.kept.as_ref());
+        let begun = report.map(|report| Search::begin(self.now(), report, kept, wanted.wish()));
+        self.search = begun.map(|search| (search, 0));
         Ok(self.search.is_some())
     }
 
     /// Searches on for as long as `go_on` says yes, a little at least; how far
-    /// it is and what it found.
+    /// it is and what it found since it was last asked.
     ///
     /// # Errors
     /// When the browser refuses to make the object.
@@ -127,16 +129,20 @@ impl Planner {
             let said = go_on.call0(&JsValue::NULL);
             said.is_ok_and(|yes| yes.is_truthy())
         };
-        let Some(search) = &mut self.search else {
+        let Some((search, known)) = &mut self.search else {
             return Ok(JsValue::UNDEFINED);
         };
         let through = search.step(&says);
         let [spent, all] = search.progress();
+        let found = search.found();
+        let new = found.iter().skip(*known);
+        let new: Vec<Told<'_>> = new.map(told).collect();
+        *known = found.len();
         object(&Searched {
             spent,
             all,
             through,
-            found: search.found().iter().map(told).collect(),
+            new,
         })
     }
 

@@ -80,10 +80,12 @@ enum Phase {
 }
 
 impl Search {
-    /// Begins a search from a layout and what its settled report says.
+    /// Begins a search from a layout and what its settled report says, going on
+    /// from what was kept of that.
     #[must_use]
-    pub fn begin(layout: &Layout, report: &Report, wish: Wish) -> Self {
-        let study = Study::new(layout).viewing(wish.crop);
+    pub fn begin(layout: &Layout, report: &Report, kept: Option<&Kept>, wish: Wish) -> Self {
+        let study = kept.map_or_else(|| Study::new(layout), |kept| Study::after(layout, kept));
+        let study = study.viewing(wish.crop);
         let price = price(&study, &wish.weighing, None);
         let limits = Limits::of(layout);
         Self {

@@ -25,7 +25,7 @@ fn settled(layout: &Layout) -> Report {
 }
 
 fn searched(layout: &Layout, wish: Wish) -> Vec<Proposal> {
-    let mut search = Search::begin(layout, &settled(layout), wish);
+    let mut search = Search::begin(layout, &settled(layout), None, wish);
     while !search.step(&|| true) {}
     search.found().to_vec()
 }
@@ -86,7 +86,7 @@ fn a_seed_and_a_number_of_evaluations_say_all_and_slices_change_nothing() {
     let told =
         |found: &[Proposal]| -> Vec<String> { found.iter().map(|p| p.layout.to_json()).collect() };
     let whole = searched(&layout, wish(7, 90));
-    let mut search = Search::begin(&layout, &settled(&layout), wish(7, 90));
+    let mut search = Search::begin(&layout, &settled(&layout), None, wish(7, 90));
     let mut slices = 0;
     while !search.step(&|| false) {
         slices += 1;
@@ -141,7 +141,7 @@ fn nothing_to_move_is_nothing_to_propose() {
     let bare = r#"{"format":"overspread-layout","version":1,"id":"0000000000000001","next_id":9,
         "table":{"width":1600,"depth":950},"frame":{"at":[800,475],"width":1200}}"#;
     let bare = open(bare).expect("a bare table");
-    let mut search = Search::begin(&bare, &settled(&bare), wish(1, 50));
+    let mut search = Search::begin(&bare, &settled(&bare), None, wish(1, 50));
     assert!(!search.step(&|| true) || search.found().is_empty());
     while !search.step(&|| true) {}
     assert!(search.found().is_empty(), "an empty table");

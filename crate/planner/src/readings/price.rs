@@ -130,6 +130,8 @@ impl Weighing {
 #[must_use]
 pub fn price(study: &Study<'_>, weighing: &Weighing, light_costs: Option<f64>) -> Price {
     study.say_only(Words::None);
+    // Not read here, but handed on to where all is.
+    study.lit();
     let mut findings = Vec::new();
     let mut weigh = |found: Vec<Finding>, matter| {
         findings.extend(found.iter().filter_map(|f| weighing.of(f, matter)));

@@ -215,7 +215,7 @@ proptest! {
             crop: Id(0),
         };
         let told = report(&Study::new(&layout), seed % 4 == 0);
-        let mut search = Search::begin(&layout, &told, wish);
+        let mut search = Search::begin(&layout, &told, None, wish);
         while !search.step(&|| true) {}
         for proposal in search.found() {
             sound(&layout, &proposal.layout)?;
