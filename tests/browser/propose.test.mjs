@@ -38,10 +38,24 @@ for (const [name, options] of [
     const ways = panel.locator(".way");
     await panel.getByRole("button", { name: "Put them away" }).waitFor({ timeout: 120_000 });
     assert.equal(await ways.count(), 3, "three ways");
+    const scrolled = await page.evaluate(() => document.scrollingElement.scrollTop);
+    assert.equal(scrolled, 0, "the picture stays in sight");
+    const top = await ways.first().evaluate((way) => {
+      const beside = way.closest(".say").getBoundingClientRect();
+      return (way.getBoundingClientRect().top - beside.top) / beside.height;
+    });
+    assert.ok(top > -0.05 && top < 0.5, `what was found comes to the top: ${top}`);
     await assertAccessible(page);
     const names = await ways.locator("b").allInnerTexts();
     assert.equal(new Set(names).size, 3, `each of its own character: ${names}`);
     const ghosts = await marks(page);
+    await ways.nth(2).locator("button").first().click();
+    const third = await ways.nth(2).evaluate((way) => {
+      const beside = way.closest(".say").getBoundingClientRect();
+      return (way.getBoundingClientRect().top - beside.top) / beside.height;
+    });
+    assert.ok(third > -0.05 && third < 0.9, `another that is opened is in sight: ${third}`);
+    await ways.first().locator("button").first().click();
     const moves = ways.first().locator(".move");
     await moves.first().getByRole("button").first().click();
     assert.ok((await marks(page)) < ghosts, "one move alone has fewer ghosts");

@@ -117,8 +117,12 @@ export const acceptOne = (proposal: Proposal, move: number): boolean => {
 
 let brought: Element | null = null;
 
-/** What was found comes to the top where its place is scrolled, once. */
+/** What was found comes to the top of what is scrolled beside the picture, once. */
 export function bring(list: Element | null): void {
-  if (list !== null && list !== brought) list.scrollIntoView({ block: "start" });
+  const scrolled = list?.closest(".say");
+  if (list !== null && scrolled && list !== brought) {
+    // The browser's own way would scroll the picture out of sight as well.
+    scrolled.scrollTop += list.getBoundingClientRect().top - scrolled.getBoundingClientRect().top;
+  }
   brought = list;
 }

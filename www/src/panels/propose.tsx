@@ -138,7 +138,7 @@ function One({ proposal, n }: { proposal: Proposal; n: number }): JSX.Element {
   const figures = [say.proposeMoves({ count: proposal.moves.length }), say.proposeBetter({ count: String(proposal.better.length) })];
   if (proposal.worse.length > 0) figures.push(say.proposeWorse({ count: String(proposal.worse.length) }));
   return (
-    <li class="way">
+    <li class="way" ref={open ? proposals.bring : null}>
       <button
         aria-expanded={open}
         onClick={() => (proposals.shown.value = open ? undefined : { proposal: n })}
