@@ -31,10 +31,6 @@ pub(crate) struct Asked {
 
 /// Layouts priced when not told.
 const EVALUATIONS: u32 = 600;
-/// Names of what may be changed.
-const MAY: [&str; 5] = ["dishes", "linens", "hands", "crops", "light"];
-/// Names of what may matter most.
-const MOST: [&str; 5] = ["edges", "crops", "hands", "weight", "light"];
 
 impl Asked {
     /// Whether an option is one of a search.
@@ -64,8 +60,8 @@ impl Asked {
         match name {
             "seed" => self.seed = Some(parser.value()?.parse()?),
             "evaluations" => self.evaluations = Some(parser.value()?.parse()?),
-            "may" => self.may = names(&parser.value()?.string()?, &MAY)?,
-            "most" => self.most = names(&parser.value()?.string()?, &MOST)?,
+            "may" => self.may = names(&parser.value()?.string()?, &May::NAMES)?,
+            "most" => self.most = names(&parser.value()?.string()?, &Matter::NAMES)?,
             "cure" => self.cure = Some(parser.value()?.string()?),
             "take" => self.take = Some(parser.value()?.parse()?),
             "one" => self.one = true,
@@ -75,21 +71,15 @@ impl Asked {
     }
 
     fn may(&self) -> May {
-        let has = |name: &str| self.may.is_empty() || self.may.iter().any(|m| m == name);
-        May {
-            dishes: has("dishes"),
-            linens: has("linens"),
-            hands: has("hands"),
-            crops: has("crops"),
-            light: has("light"),
+        if self.may.is_empty() {
+            return May::ALL;
         }
+        May::named(&self.may)
     }
 
     fn weighing(&self) -> Weighing {
-        let all = MOST.iter().zip(Matter::ALL);
-        let most = all.filter(|(name, _)| self.most.iter().any(|m| m == *name));
         Weighing {
-            most: most.map(|(_, matter)| matter).collect(),
+            most: Matter::named(&self.most),
             cure: self.cure.clone(),
         }
     }
@@ -211,7 +201,7 @@ mod tests {
         let all = Asked::default();
         assert_eq!(all.may(), May::ALL, "untold");
         let some = Asked {
-            may: names("dishes,crops", &MAY).expect("both are known"),
+            may: names("dishes,crops", &May::NAMES).expect("both are known"),
             ..all
         };
         let expected = May {
@@ -220,6 +210,6 @@ mod tests {
             ..May::NONE
         };
         assert_eq!(some.may(), expected, "told");
-        assert!(names("dishes,walls", &MAY).is_err(), "unknown");
+        assert!(names("dishes,walls", &May::NAMES).is_err(), "unknown");
     }
 }

@@ -26,22 +26,12 @@ struct Wanted {
 
 impl Wanted {
     fn wish(&self) -> Wish {
-        let may = |name: &str| self.may.iter().any(|m| m == name);
-        let names = ["edges", "crops", "hands", "weight", "light"];
-        let most = names.iter().zip(Matter::ALL);
-        let most = most.filter(|(name, _)| self.most.iter().any(|m| m == *name));
         let cure = Some(self.cure.clone()).filter(|key| !key.is_empty());
         Wish {
-            may: May {
-                dishes: may("dishes"),
-                linens: may("linens"),
-                hands: may("hands"),
-                crops: may("crops"),
-                light: may("light"),
-            },
+            may: May::named(&self.may),
             several: cure.is_none(),
             weighing: Weighing {
-                most: most.map(|(_, matter)| matter).collect(),
+                most: Matter::named(&self.most),
                 cure,
             },
             seed: self.seed,

@@ -142,7 +142,6 @@ fn nothing_to_move_is_nothing_to_propose() {
         "table":{"width":1600,"depth":950},"frame":{"at":[800,475],"width":1200}}"#;
     let bare = open(bare).expect("a bare table");
     let mut search = Search::begin(&bare, &settled(&bare), None, wish(1, 50));
-    assert!(!search.step(&|| true) || search.found().is_empty());
     while !search.step(&|| true) {}
     assert!(search.found().is_empty(), "an empty table");
 }

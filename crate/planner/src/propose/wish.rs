@@ -35,6 +35,23 @@ impl May {
         light: false,
     };
 
+    /// What may be changed, by name, in the order of the fields.
+    pub const NAMES: [&str; 5] = ["dishes", "linens", "hands", "crops", "light"];
+
+    /// What these names allow; others allow nothing.
+    #[must_use]
+    pub fn named(names: &[String]) -> Self {
+        let [dishes, linens, hands, crops, light] =
+            Self::NAMES.map(|name| names.iter().any(|n| n == name));
+        Self {
+            dishes,
+            linens,
+            hands,
+            crops,
+            light,
+        }
+    }
+
     /// What both allow.
     #[must_use]
     pub const fn and(self, other: Self) -> Self {

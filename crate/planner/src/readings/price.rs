@@ -40,6 +40,16 @@ impl Matter {
         Self::Weight,
         Self::Light,
     ];
+    /// Their names, in the same order.
+    pub const NAMES: [&str; 5] = ["edges", "crops", "hands", "weight", "light"];
+
+    /// Those of these names.
+    #[must_use]
+    pub fn named(names: &[String]) -> Vec<Self> {
+        let all = Self::NAMES.iter().zip(Self::ALL);
+        let named = all.filter(|(name, _)| names.iter().any(|n| n == *name));
+        named.map(|(_, matter)| matter).collect()
+    }
 }
 
 /// How findings are weighed.
