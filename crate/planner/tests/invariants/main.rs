@@ -224,7 +224,8 @@ proptest! {
                     finding.key, remedy.act, remedy.after, now.figure
                 ),
                 None => prop_assert!(
-                    remedy.after < finding.figure,
+                    (remedy.after > finding.figure) == finding.rule.falls
+                        && remedy.after.to_bits() != finding.figure.to_bits(),
                     "{}: {} is cured", finding.key, remedy.act
                 ),
             }
