@@ -45,7 +45,13 @@ fn seeds(fuzzer: &str, hostile: &str) -> [PathBuf; 2] {
 /// When they cannot be built or have nothing to run over.
 pub(crate) fn replay(mut tell: impl FnMut(bool)) -> Result<()> {
     tools::cxx()?;
-    run::succeed(&mut run::cargo(&["build", "--package", PACKAGE]))?;
+    // Chosen out of all but this crate, as the tests are, so that cargo takes the
+    // planner it has just made for them instead of one with fewer features.
+    let mut build = run::cargo(&["build", "--workspace", "--exclude", "xtask"]);
+    for (fuzzer, _) in FUZZERS {
+        build.args(["--bin", fuzzer]);
+    }
+    run::succeed(&mut build)?;
     let found = place::target().join("fuzz");
     fs::create_dir_all(&found)?;
     for (fuzzer, hostile) in FUZZERS {

@@ -63,7 +63,7 @@ fn the_supper_has_three_ways_out_that_differ() {
 #[test]
 fn moves_make_up_the_whole_and_each_fits_alone() {
     let layout = harbour_supper();
-    for proposal in searched(&layout, wish(2, 120)) {
+    for proposal in searched(&layout, wish(2, 60)) {
         let mut whole = layout.clone();
         proposal.edit.apply(&mut whole).expect("the whole fits");
         assert_eq!(whole.to_json(), proposal.layout.to_json(), "as promised");
@@ -85,18 +85,18 @@ fn a_seed_and_a_number_of_evaluations_say_all_and_slices_change_nothing() {
     let layout = harbour_supper();
     let told =
         |found: &[Proposal]| -> Vec<String> { found.iter().map(|p| p.layout.to_json()).collect() };
-    let whole = searched(&layout, wish(7, 90));
-    let mut search = Search::begin(&layout, &settled(&layout), None, wish(7, 90));
+    let whole = searched(&layout, wish(7, 45));
+    let mut search = Search::begin(&layout, &settled(&layout), None, wish(7, 45));
     let mut slices = 0;
     while !search.step(&|| false) {
         slices += 1;
     }
-    assert!(slices > 60, "{slices} slices");
+    assert!(slices > 30, "{slices} slices");
     assert_eq!(told(&whole), told(search.found()), "in slices or not");
-    let other = searched(&layout, wish(8, 90));
+    let other = searched(&layout, wish(8, 45));
     assert_ne!(told(&whole), told(&other), "another seed, other ways");
     let [spent, all] = search.progress();
-    assert_eq!((spent, all), (90, 90), "all were spent");
+    assert_eq!((spent, all), (45, 45), "all were spent");
 }
 
 #[test]
@@ -105,7 +105,7 @@ fn what_is_locked_or_not_allowed_stays() {
     for item in layout.items.iter_mut() {
         item.locked = item.id.0 % 2 == 0;
     }
-    for proposal in searched(&layout, wish(3, 90)) {
+    for proposal in searched(&layout, wish(3, 45)) {
         for (was, is) in layout.items.iter().zip(&proposal.layout.items) {
             assert!(!was.locked || was == is, "{:?} is locked", was.id);
         }
@@ -116,7 +116,7 @@ fn what_is_locked_or_not_allowed_stays() {
     };
     let only = Wish {
         may: dishes,
-        ..wish(4, 90)
+        ..wish(4, 45)
     };
     let free = harbour_supper();
     for proposal in searched(&free, only) {

@@ -97,11 +97,11 @@ fn points(mark: &Mark) -> Vec<f64> {
     }
 }
 
-/// A sixteenth of the usual number of cases: in each a whole table is laid,
+/// A twenty-fourth of the usual number of cases: in each a whole table is laid,
 /// changed and read.
 fn fewer() -> Config {
     let mut config = Config::default();
-    config.cases = (config.cases / 16).max(1);
+    config.cases = (config.cases / 24).max(1);
     config
 }
 

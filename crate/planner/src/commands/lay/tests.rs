@@ -4,7 +4,7 @@ use crate::scene::silhouette;
 use crate::shape::{Region, intersection};
 
 /// Tables tried at random.
-const TRIES: usize = 400;
+const TRIES: usize = 150;
 
 fn wish(dishes: &[&str], people: usize) -> Wish {
     Wish {
