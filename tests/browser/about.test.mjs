@@ -7,7 +7,7 @@ import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 
 import { toucher } from "./measure.mjs";
-import { setUp } from "./setup.mjs";
+import { kinds, setUp } from "./setup.mjs";
 import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
 
 const { guarded, started } = setUp();
@@ -83,7 +83,7 @@ async function file({ page, press }) {
   return JSON.parse(text);
 }
 
-for (const [name, options] of [["phone", phone], ["phone in the dark", { ...phone, colorScheme: "dark" }]]) {
+for (const [name, options] of kinds([["phone", phone], ["phone in the dark", { ...phone, colorScheme: "dark" }]])) {
   test(`the light is told where the window is by tap and drag on a ${name}`, async () => {
     const set = await at(options);
     const { page, press, done, tap, drag, lift, pose, screen, settle, context, faults } = set;

@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { setUp } from "./setup.mjs";
+import { kinds, setUp } from "./setup.mjs";
 import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
 
 const at = setUp();
@@ -27,10 +27,10 @@ const placed = (page, key) =>
     key,
   );
 
-for (const [name, options] of [
+for (const [name, options] of kinds([
   ["phone", phone],
   ["desk in the dark", { ...desk, colorScheme: "dark" }],
-]) {
+])) {
   test(`things are changed in one exposure alone on a ${name}`, async () => {
     const { context, faults, page, steps } = await hands(options);
     await steps.getByRole("button", { name: "1", exact: true }).click();

@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { setUp } from "./setup.mjs";
+import { kinds, setUp } from "./setup.mjs";
 import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
 
 const { site, guarded, started } = setUp();
@@ -50,7 +50,7 @@ async function at(options, laid = table) {
   return { context, faults, page, done, choose, opened, press, things };
 }
 
-for (const [name, options] of [["phone", phone], ["desk", desk]]) {
+for (const [name, options] of kinds([["phone", phone], ["desk", desk]])) {
   test(`six places are laid in one act on a ${name}, and taken back in one`, async () => {
     const { context, faults, page, done, opened, press, things } = await at(options);
     const before = await things();

@@ -5,7 +5,7 @@ import assert from "node:assert/strict";
 import { createHash } from "node:crypto";
 import { test } from "node:test";
 
-import { setUp } from "./setup.mjs";
+import { kinds, setUp } from "./setup.mjs";
 import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
 
 const at = setUp();
@@ -36,10 +36,10 @@ const middle = (page, key) =>
     return [x + width / 2, y + height / 2];
   });
 
-for (const [name, options] of [
+for (const [name, options] of kinds([
   ["phone", phone],
   ["desk in the dark", { ...desk, colorScheme: "dark" }],
-]) {
+])) {
   test(`a hand does something else, for someone new, on a ${name}`, async () => {
     const { page, context, faults, strip } = await hands(options);
     const before = await drawn(page, "hand-33");

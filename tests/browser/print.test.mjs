@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { setUp } from "./setup.mjs";
+import { kinds, setUp } from "./setup.mjs";
 import { assertClean, phone } from "./support.mjs";
 
 const { guarded, site } = setUp();
@@ -15,10 +15,10 @@ const controls = (page) =>
     all.filter((each) => each.getClientRects().length > 0).map((each) => each.textContent),
   );
 
-for (const [name, options] of [
+for (const [name, options] of kinds([
   ["a phone", phone],
   ["a phone in the dark", { ...phone, colorScheme: "dark" }],
-]) {
+])) {
   test(`every place prints the same sheet from ${name}`, async () => {
     const { context, faults } = await guarded({ ...options, reducedMotion: "reduce" });
     const page = await context.newPage();

@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { setUp } from "./setup.mjs";
+import { kinds, setUp } from "./setup.mjs";
 import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
 
 const at = setUp();
@@ -27,10 +27,10 @@ const marks = (page) =>
 const runner = (page) =>
   page.locator('.picture [data-key="linen-26"]').evaluate((g) => g.getBoundingClientRect().width);
 
-for (const [name, options] of [
+for (const [name, options] of kinds([
   ["phone", phone],
   ["desk in the dark", { ...desk, colorScheme: "dark" }],
-]) {
+])) {
   test(`three ways are found, one is made and taken back, another move by move, on a ${name}`, async () => {
     const { page, context, faults, panel, undo } = await table(options);
     await panel.getByRole("button", { name: "Look for three ways" }).click();

@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { setUp } from "./setup.mjs";
+import { kinds, setUp } from "./setup.mjs";
 import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
 
 const at = setUp();
@@ -27,10 +27,10 @@ async function camera(context, title) {
 /** Whether any line of it is drawn. */
 const drawn = async (group) => (await group.locator("path[d]").count()) > 0;
 
-for (const [name, options] of [
+for (const [name, options] of kinds([
   ["phone", phone],
   ["desk in the dark", { ...desk, colorScheme: "dark" }],
-]) {
+])) {
   test(`a stand is put down, overloaded and taken back on a ${name}`, async () => {
     const { context, faults } = await at.guarded({ ...options, reducedMotion: "reduce" });
     const page = await camera(context, "Citrus breakfast");

@@ -4,15 +4,15 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { setUp } from "./setup.mjs";
+import { kinds, setUp } from "./setup.mjs";
 import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
 
 const at = setUp();
 
-for (const [name, options] of [
+for (const [name, options] of kinds([
   ["phone", phone],
   ["desk in the dark", { ...desk, colorScheme: "dark" }],
-]) {
+])) {
   test(`a hand gets another place at the table on a ${name}`, async () => {
     const { context, faults } = await at.guarded({ ...options, reducedMotion: "reduce" });
     const page = await at.started(context);

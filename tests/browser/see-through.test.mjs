@@ -5,7 +5,7 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 
-import { setUp } from "./setup.mjs";
+import { kinds, setUp } from "./setup.mjs";
 import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
 
 const { guarded, site, started } = setUp();
@@ -70,7 +70,7 @@ async function saved(page, part, places) {
   return { size, pixels };
 }
 
-for (const [name, options] of [["phone", phone], ["desk", desk]]) {
+for (const [name, options] of kinds([["phone", phone], ["desk", desk]])) {
   test(`a ${name} saves the plan at the camera's pixels, without a ground`, async () => {
     const { context, faults, page, part } = await papers(options, table);
     await part.getByRole("button", { name: "no hands" }).click();

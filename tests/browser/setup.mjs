@@ -5,6 +5,12 @@ import { after, before } from "node:test";
 
 import { browser, guarded, phone, serve } from "./support.mjs";
 
+/** Whether everything is run, however long it takes, as `cargo xtask deep page` does. */
+export const long = process.env.OVERSPREAD_LONG === "1";
+
+/** The kinds of screen a test runs on: all in a long run, otherwise the first. */
+export const kinds = (all) => (long ? all : all.slice(0, 1));
+
 /**
  * Serves the built page and starts a browser before the tests of a file, and
  * stops both after them. `site.url` says where; `guarded` makes a context as in

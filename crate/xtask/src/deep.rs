@@ -9,7 +9,7 @@ use std::time::Instant;
 use anyhow::{Context, Result, bail};
 use clap::{Args, ValueEnum};
 
-use crate::{fuzz, place, run, site, tools};
+use crate::{fuzz, place, run, site, test, tools};
 
 /// The driver Firefox needs, as published by its makers.
 const GECKODRIVER: &str = "0.37.1";
@@ -25,6 +25,8 @@ pub(crate) enum Stage {
     Random,
     /// Fuzzers left to look for more
     Fuzz,
+    /// Every browser test on every kind of screen
+    Page,
     /// Firefox and WebKit
     Engines,
     /// Ten spreads laid by touch, counted, and pictured in target/spreads
@@ -80,6 +82,7 @@ pub(crate) fn all(wish: &Wish) -> Result<()> {
             Stage::Oracles => oracles(),
             Stage::Random => random(wish.cases),
             Stage::Fuzz => fuzz::explore(wish.minutes),
+            Stage::Page => test::every_screen(),
             Stage::Engines => engines(),
             Stage::Spreads => spreads(),
         }

@@ -61,6 +61,16 @@ pub(crate) fn all(asked: &[Stage]) -> Result<()> {
     Ok(())
 }
 
+/// Every browser test on every kind of screen.
+///
+/// # Errors
+/// When one fails.
+pub(crate) fn every_screen() -> Result<()> {
+    let tally = stages::page(true)?;
+    anyhow::ensure!(tally.failed == 0, "{tally}");
+    Ok(())
+}
+
 fn run(stage: Stage) -> Result<Tally> {
     match stage {
         Stage::Lint => stages::lint(),
@@ -68,7 +78,7 @@ fn run(stage: Stage) -> Result<Tally> {
         Stage::Fuzz => stages::fuzzers(),
         Stage::Wasm => stages::wasm(),
         Stage::Site => stages::site(),
-        Stage::Page => stages::page(),
+        Stage::Page => stages::page(false),
         Stage::Budget => budget::check(),
     }
 }

@@ -104,8 +104,9 @@ pub(super) fn site() -> Result<Tally> {
     Ok(Tally::one(true))
 }
 
-/// Every browser test, against the finished page.
-pub(super) fn page() -> Result<Tally> {
+/// The browser tests, against the finished page: each on its first kind of
+/// screen, or every one on every kind.
+pub(super) fn page(every: bool) -> Result<Tally> {
     tools::chromium()?;
     tools::npm_packages()?;
     let dist = place::dist();
@@ -120,6 +121,9 @@ pub(super) fn page() -> Result<Tally> {
         .collect::<Result<_, _>>()?;
     tests.retain(|path| path.to_string_lossy().ends_with(".test.mjs"));
     tests.sort();
+    if every {
+        node.env("OVERSPREAD_LONG", "1");
+    }
     node.args(tests)
         .env("OVERSPREAD_URL", serve::beside(&dist)?)
         .env("OVERSPREAD_XTASK", place::program()?);
