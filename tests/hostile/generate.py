@@ -134,6 +134,9 @@ def files():
     yield "value-medium", changed(dates={"medium": "skywriting"})
     yield "limit-hold", changed(items=[item(1, hold_minutes=1_441)])
     yield "limit-stand-in", changed(items=[item(1, stand_in="x" * 81)])
+    yield "limit-spare", changed(items=[item(1, spare=1_000)])
+    yield "limit-shelf", changed(items=[item(1, shelf="x" * 81)])
+    yield "value-source", changed(items=[item(1, source="found")])
     yield "ok-dates-later", changed(dates={"embargo": "noon"})
     yield "limit-print-as-extra", changed(**{"x" * 64_001: 1})
     yield "reference-doubled-id", changed(items=[item(1), item(1)])
@@ -227,6 +230,13 @@ def links():
     ]:
         yield name, laid(head=titled(title.encode()))
     yield "ok-proto", items(b"\x04\x00" + varint(9) + b"__proto__" + b"\x02\x02" + DISC)
+    yield "ok-stock", laid(section(10, thing), section(20, b"\x0f\x00\x03\x04\x03box"))
+    yield "ok-stock-twice", laid(section(10, thing), section(20, b"\x02\x03\x01\x01"))
+    yield "ok-stock-before-another", laid(
+        section(10, thing), section(19, b"\x01a\x01b" + own(sections)), section(20, b"\x02\x03"))
+    yield "reference-stock", laid(section(10, thing), section(20, b"\x03\x0e\x03"))
+    yield "limit-stock", laid(section(10, thing), section(20, b"\x02" + varint(1_000)))
+    yield "syntax-stock-source", laid(section(10, thing), section(20, b"\x04\x05"))
     yield "syntax-lone-surrogate", laid(head=titled(b"\xed\xa0\x80"))
     yield "syntax-random-bytes", random.Random(22).randbytes(2_000)
     yield "syntax-empty", ""

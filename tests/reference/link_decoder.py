@@ -375,9 +375,27 @@ def assembled(found):
                 raise Refused("too many objects")
             done.append(read_object(rows, b, section, done))
         optional = name in ("groups", "people", "hands", "exposures", "intended", "cards", "seats")
-        if done or not optional:
+        if name == "stock":
+            tell(layout, done)
+        elif done or not optional:
             layout[name] = done
     return layout
+
+
+def tell(layout, rows):
+    """Gives linens and items what the lists say of them. A row of what is not there
+    becomes a thing that lies on it, which is as wrong."""
+    things = {thing.get("id"): thing for name in ("items", "linens") for thing in reversed(layout[name])}
+    for row in rows:
+        of = row.pop("of")
+        if of in things:
+            things[of].update(row)
+        else:
+            lost = {"id": 60_000, "at": [0, 0], "size": {"shape": "disc", "diameter": 1}, "on": of}
+            layout["items"].append(lost)
+    for thing in things.values():
+        if thing.get("spare") == 0:
+            del thing["spare"]
 
 
 def main():

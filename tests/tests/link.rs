@@ -13,7 +13,7 @@ fn golden() -> Vec<(&'static str, Layout)> {
         let file = read(&format!("golden/version-1/{name}.spread.json"));
         (name, open(&file).expect("a sound file"))
     };
-    ["supper", "empty", "everything", "covered"]
+    ["supper", "empty", "everything", "covered", "stocked"]
         .map(kept)
         .into()
 }

@@ -1,7 +1,9 @@
 //! Entries of the catalogue turned into things of a layout.
 use super::entry::{Entry, Kind};
 use super::surfaces::SurfaceEntry;
-use crate::layout::{Extra, Id, Item, Origin, Part, Parts, Point, Role, Srgb, Surface, Tone, Turn};
+use crate::layout::{
+    Extra, Id, Item, Origin, Part, Parts, Point, Role, Srgb, Stock, Surface, Tone, Turn,
+};
 
 /// An item as the catalogue has it, at a place, neither turned nor grouped.
 /// Its colours are written out, so that the file says what was meant even
@@ -26,6 +28,7 @@ pub fn item_from(entry: &Entry, id: Id, number: u16, at: Point) -> Item {
         locked: false,
         hold_minutes: None,
         stand_in: String::new(),
+        stock: Stock::default(),
         extra: Extra::new(),
     }
 }

@@ -5,7 +5,7 @@ use super::{Act, Refused, called, fresh_id, fresh_number};
 use crate::catalogue;
 use crate::layout::{
     Extra, Face, Finish, Id, Item, Layout, Linen, LinenState, MAX_OUTLINE, Origin, Part, Parts,
-    Point, Role, Size, Srgb, Turn, clean_text,
+    Point, Role, Size, Srgb, Stock, Turn, clean_text,
 };
 use crate::scene::Scene;
 use crate::shape::is_simple;
@@ -46,6 +46,7 @@ pub fn add(
             origin: Origin::Guess,
             over: Vec::new(),
             locked: false,
+            stock: Stock::default(),
             extra: Extra::new(),
         });
         linen.name
@@ -202,6 +203,7 @@ pub fn add_own(layout: &Layout, own: &Own<'_>) -> Result<Act, Refused> {
         locked: false,
         hold_minutes: None,
         stand_in: String::new(),
+        stock: Stock::default(),
         extra: Extra::new(),
     };
     if matches!(item.size, Size::Outline { .. }) {

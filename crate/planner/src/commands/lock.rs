@@ -9,7 +9,8 @@ pub(super) fn is_locked(layout: &Layout, id: Id) -> bool {
     item.is_some_and(|o| o.locked) || linen.is_some_and(|o| o.locked)
 }
 
-/// The first locked thing an edit changes in more than its lock.
+/// The first locked thing an edit changes in more than its lock and what the
+/// lists say of it, which moves nothing.
 pub(super) fn broken(edit: &Edit) -> Option<Id> {
     let broken = edit.0.iter().find(|change| {
         let Some(before) = &change.before else {
@@ -28,13 +29,17 @@ fn locked(placed: &Placed) -> bool {
     }
 }
 
-/// Whether nothing but the lock is taken off.
+/// Whether the lock is taken off at most, and the lists changed.
 fn unlocks(before: &Placed, after: &Placed) -> bool {
     let mut free = before.object.clone();
-    match &mut free {
-        Object::Item(o) => o.locked = false,
-        Object::Linen(o) => o.locked = false,
+    match (&mut free, &after.object) {
+        (Object::Item(o), Object::Item(to)) => {
+            (o.locked, o.stock) = (to.locked, to.stock.clone());
+        }
+        (Object::Linen(o), Object::Linen(to)) => {
+            (o.locked, o.stock) = (to.locked, to.stock.clone());
+        }
         _ => {}
     }
-    after.object == free || after.object == before.object
+    after.object == free
 }

@@ -1,5 +1,5 @@
 //! Cloth on the table.
-use super::things::called;
+use super::things::{called, stock};
 use super::{Said, Sides, Topic, instead, plain};
 use crate::edit::{Edit, Object};
 use crate::layout::{Item, Layout, Linen, LinenState};
@@ -98,6 +98,7 @@ fn linen(sides: &mut Sides<'_>, old: &Linen, new: &Linen) {
             told.push((id, vec![("things", Arg::Text(listed(&names)))]));
         }
     }
+    told.extend(stock(&old.stock, &new.stock));
     let mut rest = old.clone();
     (rest.locked, rest.over) = (new.locked, new.over.clone());
     if !told.is_empty() || rest != *new {

@@ -238,6 +238,22 @@ fn cloth_over_things_names_them_by_their_numbers() {
 }
 
 #[test]
+fn what_the_lists_say_is_told() {
+    says(
+        |l| item(l, 4).stock.spare = 2,
+        &[("3 seared aubergine: 2 to spare now.", &[4])],
+    );
+    says(
+        |l| l.linens[0].stock.source = Some(crate::layout::Source::Hire),
+        &[("The blue napkin: to be hired.", &[1])],
+    );
+    says(
+        |l| item(l, 2).stock.shelf = "box 4".into(),
+        &[("1 mussel pot: it lives at box 4 now.", &[2])],
+    );
+}
+
+#[test]
 fn what_has_no_number_comes_after_what_has() {
     says(
         |l| {

@@ -3,7 +3,7 @@ use super::motion::{Pair, alike, clusters};
 use super::{Change, Said, Sides, Topic, instead, plain};
 use crate::commands::name_of;
 use crate::edit::{Edit, Object};
-use crate::layout::{Id, Item, Layout, Point, Role, Size};
+use crate::layout::{Id, Item, Layout, Point, Role, Size, Source, Stock};
 use crate::order;
 use crate::words::{Arg, say};
 
@@ -236,6 +236,7 @@ fn looks(sides: &mut Sides<'_>, pair: Pair<'_>) {
             ("compare-stand-in", name(&new.stand_in))
         });
     }
+    told.extend(stock(&old.stock, &new.stock));
     let unsaid = old.locked == new.locked || old.extra != new.extra || old.number != new.number;
     if told.is_empty() && !swapped && !pair.moves() && unsaid {
         told.push(plain("compare-else"));
@@ -245,6 +246,34 @@ fn looks(sides: &mut Sides<'_>, pair: Pair<'_>) {
         let told = say(id, &args);
         sides.tell_thing(new, vec![new.id], told, None);
     }
+}
+
+/// What the lists say of it otherwise.
+pub(super) fn stock(old: &Stock, new: &Stock) -> Vec<Said<'static>> {
+    let mut told = Vec::new();
+    if old.spare != new.spare {
+        let count = Arg::Text(new.spare.to_string());
+        told.push(("compare-spare", vec![("count", count)]));
+    }
+    if old.source != new.source {
+        told.push(plain(match new.source {
+            None => "compare-source-unsaid",
+            Some(Source::Own) => "compare-source-own",
+            Some(Source::Hire) => "compare-source-hire",
+            Some(Source::Buy) => "compare-source-buy",
+            Some(Source::Borrow) => "compare-source-borrow",
+            Some(Source::Client) => "compare-source-client",
+        }));
+    }
+    if old.shelf != new.shelf {
+        told.push(if new.shelf.is_empty() {
+            plain("compare-shelf-unsaid")
+        } else {
+            let shelf = Arg::Name(new.shelf.clone());
+            ("compare-shelf", vec![("shelf", shelf)])
+        });
+    }
+    told
 }
 
 fn size(sides: &Sides<'_>, old: &Size, new: &Size) -> Said<'static> {

@@ -5,6 +5,7 @@ use super::limits::{MAX_HEIGHT, MAX_MINUTES};
 use super::problem::ProblemKind;
 use super::read::Fields;
 use super::size::Size;
+use super::stock::Stock;
 use super::value::{Extra, Id, Point, Srgb, Turn};
 
 /// How a thing shines.
@@ -214,6 +215,9 @@ pub struct Item {
     /// real food from the start.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub stand_in: String,
+    /// What is written beside it on the lists.
+    #[serde(flatten)]
+    pub stock: Stock,
     /// Unknown fields.
     #[serde(flatten)]
     pub extra: Extra,
@@ -248,6 +252,7 @@ impl Item {
             locked: f.flag("locked"),
             hold_minutes: f.int("hold_minutes", 1..=MAX_MINUTES),
             stand_in: f.name("stand_in"),
+            stock: Stock::read(f),
             extra: f.extra(),
         }
     }

@@ -28,6 +28,8 @@ pub const MAX_GROUPS: usize = 200;
 pub const MAX_ACCEPTED: usize = 200;
 /// Most cards about the table.
 pub const MAX_CARDS: usize = 12;
+/// Most of one sort in reserve.
+pub const MAX_SPARE: i32 = 999;
 /// Most focal lengths at hand.
 pub const MAX_LENSES: usize = 12;
 /// Most pixels along a side of the camera's picture.

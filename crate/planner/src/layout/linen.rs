@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 use super::item::Origin;
 use super::limits::{MAX_ITEMS, MAX_SIZE};
 use super::read::Fields;
+use super::stock::Stock;
 use super::value::{Extra, Id, Point, Srgb, Turn};
 
 /// What a linen is for.
@@ -67,6 +68,9 @@ pub struct Linen {
     /// Whether it is safe from being moved by hand or by search.
     #[serde(skip_serializing_if = "std::ops::Not::not")]
     pub locked: bool,
+    /// What is written beside it on the lists.
+    #[serde(flatten)]
+    pub stock: Stock,
     /// Unknown fields.
     #[serde(flatten)]
     pub extra: Extra,
@@ -87,6 +91,7 @@ impl Linen {
             origin: f.choice("origin").unwrap_or_default(),
             over: f.ids("over", MAX_ITEMS),
             locked: f.flag("locked"),
+            stock: Stock::read(f),
             extra: f.extra(),
         }
     }

@@ -16,12 +16,13 @@ use super::light::{CardKind, LightShape};
 use super::limits::{
     MAX_ACCEPTED, MAX_CARDS, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_HEIGHT, MAX_ID,
     MAX_ITEMS, MAX_LENSES, MAX_LINENS, MAX_MINUTES, MAX_NAME, MAX_NOTE, MAX_OUTLINE, MAX_PEOPLE,
-    MAX_PIXELS, MAX_PLACE, MAX_SEATS, MAX_SIZE,
+    MAX_PIXELS, MAX_PLACE, MAX_SEATS, MAX_SIZE, MAX_SPARE,
 };
 use super::linen::{LinenKind, LinenState};
 use super::open::{FORMAT, VERSION};
 use super::rig::{Hung, RigKind};
 use super::schema_people::{exposure, hand, person, seat};
+use super::stock::Source;
 use super::table::TableShape;
 
 /// The schema of a layout file (JSON Schema, draft 2020-12).
@@ -268,6 +269,9 @@ fn linen() -> Value {
             ("origin", words::<Origin>()),
             ("over", list(MAX_ITEMS, id())),
             ("locked", flag()),
+            ("spare", whole(0, MAX_SPARE)),
+            ("source", words::<Source>()),
+            ("shelf", text(MAX_NAME)),
         ],
     )
 }
@@ -293,6 +297,9 @@ fn item() -> Value {
             ("locked", flag()),
             ("hold_minutes", whole(1, MAX_MINUTES)),
             ("stand_in", text(MAX_NAME)),
+            ("spare", whole(0, MAX_SPARE)),
+            ("source", words::<Source>()),
+            ("shelf", text(MAX_NAME)),
         ],
     )
 }

@@ -281,6 +281,14 @@ const DATES: &[Field] = &[
     field("hemisphere", Choice(&["north", "south"]), Absent),
 ];
 
+#[rustfmt::skip]
+const STOCK: &[Field] = &[
+    field("of", Serial, Next),
+    field("spare", Whole, Number(0)),
+    field("source", Choice(&["own", "hire", "buy", "borrow", "client"]), Absent),
+    field("shelf", Text, Absent),
+];
+
 const fn one(number: u64, key: &'static str, fields: &'static [Field]) -> Chapter {
     Chapter {
         number,
@@ -299,8 +307,12 @@ const fn list(number: u64, key: &'static str, most: usize, fields: &'static [Fie
     }
 }
 
+/// What the lists say of items and linens, told of them by id: the objects
+/// themselves were written before there were lists.
+pub(super) const STOCK_KEY: &str = "stock";
+
 /// Every section, in the order of its number.
-pub(super) static SECTIONS: [Chapter; 18] = [
+pub(super) static SECTIONS: [Chapter; 19] = [
     one(1, "", HEAD),
     one(2, "table", TABLE),
     one(3, "floor", FLOOR),
@@ -319,4 +331,5 @@ pub(super) static SECTIONS: [Chapter; 18] = [
     list(16, "cards", MAX_CARDS, CARDS),
     list(17, "seats", MAX_SEATS, SEATS),
     one(18, "dates", DATES),
+    list(20, STOCK_KEY, MAX_ITEMS + MAX_LINENS, STOCK),
 ];

@@ -2,8 +2,8 @@
 //!
 //! The writing is described in `FORMAT.md` beside this file, well enough to
 //! read a link without this code. [`link`] writes, [`unlink`] reads and
-//! checks as strictly as a file is checked, [`link_two`] writes two versions as one, and [`qr`] draws a short link as a
-//! square of modules.
+//! checks as strictly as a file is checked, [`link_two`] writes two versions as
+//! one, and [`qr`] draws a short link as a square of modules.
 mod bytes;
 mod envelope;
 mod fields;
@@ -14,6 +14,7 @@ mod public;
 mod qr;
 mod read;
 mod states;
+mod stock;
 mod two;
 mod write;
 

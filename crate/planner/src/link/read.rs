@@ -5,6 +5,7 @@ use super::bytes::{Bad, Bytes};
 use super::envelope::unwrap;
 use super::fields::{Chapter, Field, SECTIONS, Usual};
 use super::kinds::Trail;
+use super::stock;
 use super::two::{Other, TWO, get_two};
 use super::write::{Section, number_in, twin_of, usual_value};
 use crate::layout::{FORMAT, Layout, Problem, ProblemKind, VERSION, read_tree};
@@ -79,6 +80,7 @@ fn assembled(found: Found<'_>) -> Result<Layout, Vec<Problem>> {
         }
         parts = trail.parts;
     }
+    stock::put_back(&mut root, &mut problems);
     if !problems.is_empty() {
         return Err(problems);
     }

@@ -1,6 +1,6 @@
 //! Links of whole layouts.
 use super::*;
-use crate::layout::{Layout, LayoutId, open};
+use crate::layout::{Layout, LayoutId, Source, open};
 
 /// A supper of 25 items, five hands and four crops.
 fn harbour_supper() -> Layout {
@@ -64,7 +64,7 @@ fn a_second_version_within_a_second_version_is_refused() {
     let two = link_two(&first, &other, ["a", "b"]);
     let sections = super::envelope::unwrap(&two.fragment).expect("sections");
     // The other is written whole, and has a second version itself.
-    let (mut out, _) = super::write::sections_of(&first, &[]);
+    let mut out = super::write::joined(&super::write::sections_of(&first).0);
     let mut bytes = vec![0, 0];
     super::bytes::put_varint(&mut bytes, (sections.len() as u64) << 1);
     bytes.extend(&sections);
@@ -128,12 +128,12 @@ fn unknown_fields_are_named_as_losses_and_the_rest_comes_back() {
         .surface
         .extra
         .insert("grain".into(), more.clone());
-    layout.items[2].extra.insert("shelf".into(), more.clone());
+    layout.items[2].extra.insert("rack".into(), more.clone());
     layout.crops[0].extra.insert("later".into(), more);
     let made = link(&layout);
     let named = [
         "table.surface",
-        "items[2].shelf",
+        "items[2].rack",
         "crops[0].later",
         "private",
     ];
@@ -163,6 +163,24 @@ fn sections_of_a_later_planner_are_kept_and_written_again() {
     assert_eq!(back.kept_sections, [later], "only what is not known");
     let again = link_keeping(&back.layout, &back.kept_sections);
     assert_eq!(again, made, "the same link");
+}
+
+#[test]
+fn what_the_lists_say_comes_back_beside_another_version_too() {
+    let mut layout = everything();
+    let first = layout.clone();
+    layout.items[1].stock.shelf = "shelf 2, box 4".into();
+    layout.items[3].stock.spare = 3;
+    layout.linens[0].stock.source = Some(Source::Client);
+    let made = link(&layout);
+    assert_eq!(made.losses, Vec::<String>::new(), "nothing is lost");
+    let back = unlink(&made.fragment).expect("opens");
+    assert_eq!(back.layout, layout, "of one version");
+    for (one, two) in [(&layout, &first), (&first, &layout), (&layout, &layout)] {
+        let back = unlink(&link_two(one, two, ["a", "b"]).fragment).expect("opens");
+        assert_eq!(&back.layout, one);
+        assert_eq!(back.other.map(|o| o.layout).as_ref(), Some(two));
+    }
 }
 
 /// The written format and the tables of the code must be the same.
@@ -223,6 +241,13 @@ fn a_public_link_carries_the_layout_without_what_is_private() {
     layout.head.client = "someone".into();
     layout.items[0].hold_minutes = Some(12);
     layout.items[0].stand_in = "salt dough".into();
+    for stock in [&mut layout.items[0].stock, &mut layout.linens[0].stock] {
+        stock.spare = 2;
+        stock.source = Some(Source::Hire);
+        stock.shelf = "box 4".into();
+    }
+    expected.items[0].stock.spare = 2;
+    expected.linens[0].stock.spare = 2;
     layout.dates.on_sale = crate::layout::Day::parse("2026-09-01");
     expected.items[0].hold_minutes = None;
     expected.items[0].stand_in.clear();

@@ -3,7 +3,7 @@
 use super::bytes::{Bad, Bytes, put_signed, put_varint};
 use super::envelope::{MAX_LINK, wrap};
 use super::phrases::{get_text, put_text};
-use super::write::{Linked, sections_of};
+use super::write::{Linked, joined, sections_of};
 use crate::layout::{Layout, clean_text};
 use crate::order;
 
@@ -28,19 +28,21 @@ pub struct Other {
 /// Writes two versions as one link; older planners read the first.
 #[must_use]
 pub fn link_two(first: &Layout, other: &Layout, names: [&str; 2]) -> Linked {
-    let (mut out, mut losses) = sections_of(first, &[]);
-    let (second, lost) = sections_of(other, &[]);
+    let (mut sections, mut losses) = sections_of(first);
+    let (second, lost) = sections_of(other);
     losses.extend(lost);
+    // Only what stands before the other version can be copied from.
+    let after = sections.split_off(&TWO);
+    let old = joined(&sections);
     let mut bytes = Vec::new();
     for name in names {
         put_text(&mut bytes, name);
     }
-    put_steps(&mut bytes, &out, &second);
-    put_varint(&mut out, TWO);
-    put_varint(&mut out, bytes.len() as u64);
-    out.extend(bytes);
+    put_steps(&mut bytes, &old, &joined(&second));
+    sections.insert(TWO, bytes);
+    sections.extend(after);
     Linked {
-        fragment: wrap(&out),
+        fragment: wrap(&joined(&sections)),
         losses,
     }
 }

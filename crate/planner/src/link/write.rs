@@ -8,7 +8,7 @@ use super::envelope::wrap;
 use super::fields::{Chapter, Field, SECTIONS, Usual};
 use super::kinds::{Kind, Trail};
 use super::states::has_unknown;
-use super::two::TWO;
+use super::stock;
 use crate::layout::Layout;
 
 /// A link and what it leaves out.
@@ -43,22 +43,42 @@ pub fn link(layout: &Layout) -> Linked {
 /// came from. Sections with a number this planner writes itself are left out.
 #[must_use]
 pub fn link_keeping(layout: &Layout, kept: &[Section]) -> Linked {
-    let (sections, losses) = sections_of(layout, kept);
+    let (mut sections, losses) = sections_of(layout);
+    let last = sections_known();
+    for section in kept.iter().filter(|s| s.number > last) {
+        sections.insert(section.number, section.bytes.clone());
+    }
     Linked {
-        fragment: wrap(&sections),
+        fragment: wrap(&joined(&sections)),
         losses,
     }
 }
 
-/// The sections of a layout one after the other, with those kept, and what is
-/// left out.
-pub(super) fn sections_of(layout: &Layout, kept: &[Section]) -> (Vec<u8>, Vec<String>) {
+/// The number of the last section known here.
+fn sections_known() -> u64 {
+    SECTIONS.last().map_or(0, |chapter| chapter.number)
+}
+
+/// Sections by number, one after the other.
+pub(super) fn joined(sections: &BTreeMap<u64, Vec<u8>>) -> Vec<u8> {
+    let mut out = Vec::new();
+    for (number, bytes) in sections {
+        put_varint(&mut out, *number);
+        put_varint(&mut out, bytes.len() as u64);
+        out.extend(bytes);
+    }
+    out
+}
+
+/// The sections of a layout by number, and what is left out.
+pub(super) fn sections_of(layout: &Layout) -> (BTreeMap<u64, Vec<u8>>, Vec<String>) {
     let mut root = match serde_json::to_value(layout) {
         Ok(Value::Object(root)) => root,
         _ => Map::new(),
     };
     root.remove("format");
     root.remove("version");
+    stock::take_out(&mut root);
     let mut sections = BTreeMap::new();
     let mut losses = Vec::new();
     let mut parts = Vec::new();
@@ -74,16 +94,7 @@ pub(super) fn sections_of(layout: &Layout, kept: &[Section]) -> (Vec<u8>, Vec<St
         }
     }
     losses.extend(root.into_iter().map(|(key, _)| key));
-    for section in kept.iter().filter(|s| s.number > TWO) {
-        sections.insert(section.number, section.bytes.clone());
-    }
-    let mut out = Vec::new();
-    for (number, bytes) in sections {
-        put_varint(&mut out, number);
-        put_varint(&mut out, bytes.len() as u64);
-        out.extend(bytes);
-    }
-    (out, losses)
+    (sections, losses)
 }
 
 /// One section, empty when all in it is as usual; takes what it writes.

@@ -3,7 +3,9 @@ use super::cut::Cut;
 use super::groups;
 use super::view::View;
 use crate::catalogue;
-use crate::layout::{Extra, Id, Layout, LayoutId, Linen, LinenState, Origin, TableShape, Turn};
+use crate::layout::{
+    Extra, Id, Layout, LayoutId, Linen, LinenState, Origin, Stock, TableShape, Turn,
+};
 use crate::scene::Scene;
 use crate::shape::Bounds;
 use glam::DVec2;
@@ -53,6 +55,7 @@ pub fn sample(prop: &str, pixels: f64, view: &View) -> Option<Cut> {
             origin: Origin::Guess,
             over: Vec::new(),
             locked: false,
+            stock: Stock::default(),
             extra: Extra::new(),
         });
     }

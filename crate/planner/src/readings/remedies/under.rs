@@ -3,7 +3,7 @@ use super::{Study, Try};
 use crate::catalogue;
 use crate::layout::{
     Extra, Id, Item, Linen, LinenKind, LinenState, MAX_ID, MAX_ITEMS, MAX_LINENS, Origin, Srgb,
-    Turn,
+    Stock, Turn,
 };
 use crate::words::{Arg, say};
 
@@ -48,6 +48,7 @@ pub(in super::super) fn paper_under(study: &Study<'_>, id: Id) -> Option<Try> {
         origin: Origin::Guess,
         over: Vec::new(),
         locked: false,
+        stock: Stock::default(),
         extra: Extra::new(),
     });
     let act = say(
