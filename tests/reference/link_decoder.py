@@ -219,15 +219,9 @@ def read_field(kind, key, b, section, before):
     if kind == "states":
         return states(b, section)
     simple = {
-        "whole": b.varint,
-        "signed": b.signed,
-        "colour": b.colour,
-        "text": b.text,
-        "flag": lambda: True,
-        "identity": lambda: b.take(8).hex(),
-        "pair": lambda: [b.varint(), b.varint()],
-        "area": lambda: [b.signed() for _ in range(4)],
-        "size": lambda: size(b),
+        "whole": b.varint, "signed": b.signed, "colour": b.colour, "text": b.text,
+        "flag": lambda: True, "identity": lambda: b.take(8).hex(), "size": lambda: size(b),
+        "pair": lambda: [b.varint(), b.varint()], "area": lambda: [b.signed() for _ in range(4)],
     }
     return simple[kind]()
 
@@ -315,10 +309,8 @@ def body_of(link):
     fragment = link.strip()
     if "#" in fragment:
         fragment = fragment.split("#", 1)[1]
-    if not re.fullmatch(r"[A-Za-z0-9_-]+", fragment):
-        raise Refused("letters a link does not have")
-    if len(fragment) % 4 == 1:
-        raise Refused("cut")
+    if not re.fullmatch(r"[A-Za-z0-9_-]+", fragment) or len(fragment) % 4 == 1:
+        raise Refused("letters a link does not have, or cut")
     data = base64.urlsafe_b64decode(fragment + "=" * (-len(fragment) % 4))
     if base64.urlsafe_b64encode(data).rstrip(b"=").decode() != fragment:
         raise Refused("stray bits")
@@ -383,16 +375,14 @@ def assembled(found):
 
 
 def tell(layout, rows):
-    """Gives linens and items what the lists say of them. A row of what is not there
-    becomes a thing that lies on it, which is as wrong."""
+    """Gives linens and items what is said of them; what is not there gets a thing on it, as wrong."""
     things = {thing.get("id"): thing for name in ("items", "linens") for thing in reversed(layout[name])}
     for row in rows:
         of = row.pop("of")
-        if of in things:
-            things[of].update(row)
-        else:
+        if of not in things:
             lost = {"id": 60_000, "at": [0, 0], "size": {"shape": "disc", "diameter": 1}, "on": of}
             layout["items"].append(lost)
+        things.get(of, {}).update(row)
     for thing in things.values():
         if thing.get("spare") == 0:
             del thing["spare"]
