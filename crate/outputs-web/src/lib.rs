@@ -1,0 +1,66 @@
+//! Papers as PDF for the page, page by page, so that the worker can tell how
+//! far it is and be ended between two.
+use outputs::{Maker, Meta};
+use wasm_bindgen::prelude::*;
+
+/// A document in the making.
+#[wasm_bindgen]
+#[derive(Default)]
+pub struct Document {
+    maker: Maker,
+}
+
+/// A document.
+#[wasm_bindgen]
+pub struct Made {
+    bytes: Vec<u8>,
+    missing: String,
+}
+
+#[wasm_bindgen]
+impl Document {
+    /// A document without pages.
+    #[wasm_bindgen(constructor)]
+    #[must_use]
+    pub fn new() -> Self {
+        Self::default()
+    }
+
+    /// Adds a drawing as a page.
+    ///
+    /// # Errors
+    /// When it holds what would be left out of the page.
+    pub fn page(&mut self, svg: &str) -> Result<(), JsError> {
+        self.maker.page(svg).map_err(JsError::from)
+    }
+
+    /// The document, under this title.
+    #[must_use]
+    pub fn finish(self, title: &str) -> Made {
+        let made = self.maker.finish(&Meta {
+            title,
+            language: "en",
+        });
+        Made {
+            bytes: made.bytes,
+            missing: made.missing.into_iter().collect(),
+        }
+    }
+}
+
+#[wasm_bindgen]
+impl Made {
+    /// The file.
+    #[wasm_bindgen(getter)]
+    #[must_use]
+    pub fn bytes(&self) -> Vec<u8> {
+        self.bytes.clone()
+    }
+
+    /// Letters the serif has no shape of.
+    #[wasm_bindgen(getter)]
+    #[must_use]
+    pub fn missing(&self) -> String {
+        self.missing.clone()
+    }
+}
