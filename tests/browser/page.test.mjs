@@ -134,11 +134,18 @@ test("every emitted file but the home-screen icons is kept for use offline", asy
   const { context } = await guarded();
   const page = await started(context);
   await keptForOffline(page);
-  const kept = await page.evaluate(async (scope) => {
-    const [name] = await caches.keys();
-    const requests = await (await caches.open(name)).keys();
-    return requests.map((request) => decodeURI(request.url.slice(scope.length)));
-  }, site.url);
+  const keys = (scope) =>
+    page.evaluate(async (scope) => {
+      const [name] = await caches.keys();
+      const requests = await (await caches.open(name)).keys();
+      return requests.map((request) => decodeURI(request.url.slice(scope.length)));
+    }, scope);
+  let kept = await keys(site.url);
+  // What makes papers follows in the background.
+  for (let n = 0; kept.length < emitted.length && n < 100; n += 1) {
+    await page.waitForTimeout(100);
+    kept = await keys(site.url);
+  }
   assert.deepEqual(kept.sort(), emitted.sort(), "kept files");
   await context.close();
 });

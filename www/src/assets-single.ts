@@ -25,6 +25,9 @@ export function startWorker(): Worker {
   return new Worker(workerAddress(URL.createObjectURL(worker)));
 }
 
+/** What makes papers would make the file a third longer. */
+export const outputs: { module(): Promise<WebAssembly.Module>; start(): Worker } | null = null;
+
 /** The starter of this name, as a file. */
 export async function starter(name: string): Promise<string> {
   const text = await new Response(await unpacked(packedStarters)).text();

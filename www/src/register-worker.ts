@@ -19,6 +19,7 @@ export async function registerWorker(onUpdate: (accept: Accept) => void): Promis
   const registration = await container.register(workerAddress(serviceWorkerUrl), {
     updateViaCache: "none",
   });
+  void container.ready.then(({ active }) => active?.postMessage("keep-later"));
 
   const offer = (): void => {
     // Without a controller this is the first visit: nothing older is open.

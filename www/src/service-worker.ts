@@ -15,12 +15,14 @@ interface Scope {
   skipWaiting(): Promise<void>;
   addEventListener(type: "install" | "activate", listener: (event: LifeEvent) => void): void;
   addEventListener(type: "fetch", listener: (event: RequestEvent) => void): void;
-  addEventListener(type: "message", listener: (event: MessageEvent) => void): void;
+  addEventListener(type: "message", listener: (event: MessageEvent & LifeEvent) => void): void;
 }
 declare const self: Scope;
 
-// Put in by the build: what it emitted, and a hash over all of it.
+// Put in by the build: what it emitted for the first picture and for later, and
+// a hash over all of it.
 declare const FILES: readonly string[];
+declare const LATER: readonly string[];
 declare const REVISION: string;
 
 const PREFIX = "overspread-";
@@ -33,6 +35,19 @@ async function keepAll(): Promise<void> {
     (name) => new Request(new URL(name, self.registration.scope), { cache: "no-cache" }),
   );
   await cache.addAll(requests);
+}
+
+/** Keeps what the first picture does not need: from an older revision, if that
+ * had the same, else from the server. */
+async function keepLater(): Promise<void> {
+  const cache = await caches.open(CACHE);
+  for (const name of LATER) {
+    const address = new URL(name, self.registration.scope);
+    if ((await cache.match(address)) !== undefined) continue;
+    const older = await caches.match(address);
+    if (older === undefined) await cache.add(address);
+    else await cache.put(address, older);
+  }
 }
 
 async function dropOlder(): Promise<void> {
@@ -56,13 +71,15 @@ async function answer(request: Request): Promise<Response> {
 
 /** Whether an address names a file that was emitted beside the page. */
 function isFile(url: URL): boolean {
-  return FILES.some((name) => new URL(name, self.registration.scope).pathname === url.pathname);
+  return [...FILES, ...LATER].some((name) => new URL(name, self.registration.scope).pathname === url.pathname);
 }
 
 self.addEventListener("install", (event) => event.waitUntil(keepAll()));
 self.addEventListener("activate", (event) => event.waitUntil(dropOlder()));
 self.addEventListener("message", (event) => {
   if (event.data === "skip-waiting") void self.skipWaiting();
+  // What cannot be fetched now is asked for again at the next visit.
+  if (event.data === "keep-later") event.waitUntil(keepLater().catch(() => undefined));
 });
 self.addEventListener("fetch", (event) => {
   const own = event.request.url.startsWith(self.registration.scope);

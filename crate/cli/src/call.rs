@@ -4,6 +4,7 @@ use lexopt::prelude::{Long, Short, Value};
 use planner::readings::Corners;
 
 use crate::help::HELP;
+use crate::papers::Wish;
 use crate::propose::Asked;
 
 /// A drawing of a layout.
@@ -43,6 +44,8 @@ pub(crate) enum Call {
         crop: Option<u16>,
         /// Which drawing of it.
         drawing: Drawing,
+        /// Pixels across, where it is a PNG.
+        width: Option<u32>,
         /// Where it goes; standard output when nowhere is named.
         out: Option<String>,
     },
@@ -51,6 +54,15 @@ pub(crate) enum Call {
         /// The file.
         path: String,
         /// The folder or archive they go to.
+        out: String,
+    },
+    /// The papers of a file.
+    Papers {
+        /// The file.
+        path: String,
+        /// Which, and how.
+        wish: Wish,
+        /// The folder they go to.
         out: String,
     },
     /// Two files beside each other.
@@ -106,9 +118,10 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
     let mut words: Vec<String> = Vec::new();
     let (mut table, mut side, mut over) = (false, false, false);
     let (mut exposure, mut crop, mut out) = (None, None, None);
-    let (mut triangle, mut from) = (None, None);
+    let (mut triangle, mut from, mut width) = (None, None, None);
     let (mut other, mut with, mut names) = (false, None, Vec::new());
     let mut asked = Asked::default();
+    let mut wish = Wish::default();
     while let Some(arg) = parser.next()? {
         match arg {
             Long("help") | Short('h') => return Ok(Call::Say(HELP.into())),
@@ -125,8 +138,13 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
             Long("triangles") => triangle = Some(corners(&parser.value()?.string()?)?),
             Long("exposure") => exposure = Some(parser.value()?.parse()?),
             Long("crop") => crop = Some(parser.value()?.parse()?),
+            Long("width") => width = Some(parser.value()?.parse()?),
             Long("from") => from = Some(through(&parser.value()?.string()?)?),
             Short('o') | Long("output") => out = Some(parser.value()?.string()?),
+            Long(name) if Wish::knows(name) => {
+                let name = name.to_owned();
+                wish.option(&name, &mut parser)?;
+            }
             Long(name) if Asked::knows(name) => {
                 let name = name.to_owned();
                 asked.option(&name, &mut parser)?;
@@ -148,6 +166,9 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
         ["draw", _] if over && (side || crop.is_some() || from.is_some()) => {
             Err("--see-through goes without --side, --from and --crop".into())
         }
+        _ if width.is_some() && !out.as_deref().is_some_and(|out| out.ends_with(".png")) => {
+            Err("--width goes with draw -o FILE.png".into())
+        }
         ["draw", file] if !table => Ok(Call::Draw {
             path: path(file),
             exposure,
@@ -157,6 +178,7 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
                 (_, true) => Drawing::SeeThrough,
                 _ => from.unwrap_or(Drawing::Above),
             },
+            width,
             out,
         }),
         ["guides", file] if exposure.or(crop).is_none() && !table => match out {
@@ -166,6 +188,17 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
             }),
             _ => Err("guides are several files: -o names their folder or archive".into()),
         },
+        ["papers", file] if exposure.or(crop).is_none() && !table => match out {
+            Some(out) if out != "-" => Ok(Call::Papers {
+                path: path(file),
+                wish,
+                out,
+            }),
+            _ => Err("papers are several files: -o names their folder".into()),
+        },
+        _ if wish != Wish::default() => {
+            Err("--paper, --only, --svg, --csv and --pdf go with papers".into())
+        }
         ["propose", file]
             if from.is_none() && !side && !over && triangle.is_none() && out.is_none() =>
         {
@@ -258,7 +291,8 @@ mod tests {
             exposure: Some(3),
             crop: Some(7),
             drawing: Drawing::Lens,
-            out: Some("b.svg".into()),
+            width: Some(800),
+            out: Some("b.png".into()),
         };
         let words = [
             "draw",
@@ -269,7 +303,8 @@ mod tests {
             "--from",
             "lens",
             "-o",
-            "b.svg",
+            "b.png",
+            "--width=800",
         ];
         assert_eq!(called(&words).expect("known"), draw, "with values");
         let side = Call::Draw {
@@ -277,6 +312,7 @@ mod tests {
             exposure: None,
             crop: None,
             drawing: Drawing::Side,
+            width: None,
             out: None,
         };
         assert_eq!(called(&["draw", "--side", "a"]).expect("known"), side);
@@ -285,6 +321,7 @@ mod tests {
             exposure: Some(3),
             crop: None,
             drawing: Drawing::SeeThrough,
+            width: None,
             out: None,
         };
         let words = ["draw", "--see-through", "a", "--exposure=3"];
@@ -302,7 +339,13 @@ mod tests {
         };
         let words = ["link", "a", "--with", "b", "--name", "x", "--name=y"];
         assert_eq!(called(&words).expect("known"), link, "two versions");
-        let wrong: [&[&str]; 29] = [
+        let wrong: [&[&str]; 35] = [
+            &["papers", "a"],
+            &["papers", "a", "-o", "b", "--paper", "a3"],
+            &["papers", "a", "-o", "b", "--only", "cups"],
+            &["draw", "a", "--pdf"],
+            &["draw", "a", "--width", "9"],
+            &["draw", "a", "-o", "b.svg", "--width", "9"],
             &["link", "a", "--name", "x", "--name", "y"],
             &["link", "a", "--with", "b", "--name", "x"],
             &["unlink", "a", "--with", "b"],
@@ -341,7 +384,8 @@ mod tests {
     #[test]
     fn the_help_names_every_command() {
         for command in [
-            "read", "draw", "guides", "compare", "propose", "check", "link", "unlink", "schema",
+            "read", "draw", "papers", "guides", "compare", "propose", "check", "link", "unlink",
+            "schema",
         ] {
             assert!(HELP.contains(&format!("overspread {command}")), "{command}");
         }

@@ -1,4 +1,7 @@
 //! The picture of a layout, or why there is none.
+use std::path::Path;
+
+use outputs::{Meta, Size, pdf, png};
 use planner::drawing::{Shown, View, cut_file, see_through, sheet, side_file};
 use planner::layout::{Id, Layout};
 use planner::link::public;
@@ -34,6 +37,40 @@ pub(crate) fn drawn(
         Drawing::SeeThrough => return over_the_view(layout, shown),
     };
     svg.map(|svg| Drawn { svg, note: None })
+}
+
+/// A drawing as the file its name asks for: `.png`, so many pixels across or as
+/// many as it has units; `.pdf`; or else SVG.
+pub(crate) fn file(
+    layout: &Layout,
+    svg: &str,
+    out: &str,
+    width: Option<u32>,
+) -> Result<Vec<u8>, String> {
+    let ending = Path::new(out).extension().unwrap_or_default();
+    if ending.eq_ignore_ascii_case("png") {
+        let size = width.map_or(Size::Dpi(96.0), Size::Across);
+        return png(svg, size).map_err(|fault| fault.to_string());
+    }
+    if !ending.eq_ignore_ascii_case("pdf") {
+        return Ok(format!("{svg}\n").into_bytes());
+    }
+    let meta = Meta {
+        title: &layout.head.title,
+        language: "en",
+    };
+    let made = pdf(&[svg], &meta).map_err(|fault| fault.to_string())?;
+    if let Some(note) = boxes(&made.missing) {
+        eprintln!("{out}: {note}");
+    }
+    Ok(made.bytes)
+}
+
+/// What is to be said of letters without a shape; nothing when there are none.
+pub(crate) fn boxes(missing: &[char]) -> Option<String> {
+    let letters: Vec<String> = missing.iter().map(char::to_string).collect();
+    let all = letters.join(" ");
+    (!missing.is_empty()).then(|| format!("the font has no shape for {all}: an empty box for each"))
 }
 
 /// Whose hands an exposure has drawn.

@@ -8,16 +8,22 @@ overspread: reads overhead table spreads from layout files
                                      what the readings say, as JSON or for people;
                                      scores are of the frame, or of this crop;
                                      or the triangle of fingertips or accents alone
-  overspread draw LAYOUT [--from above|lens] [--exposure ID] [--crop ID] [-o FILE.svg]
-                                     the picture as SVG, from above or through
-                                     the lens: the sheet with its list, or what
-                                     one crop keeps
-  overspread draw LAYOUT --side [-o FILE.svg]
+  overspread draw LAYOUT [--from above|lens] [--exposure ID] [--crop ID] [-o FILE]
+                                     the picture, from above or through the lens:
+                                     the sheet with its list, or what one crop
+                                     keeps; as SVG, or as PNG or PDF by the name
+                                     of its file; --width N is a PNG’s pixels
+                                     across
+  overspread draw LAYOUT --side [-o FILE]
                                      camera, stand and light from the side
-  overspread draw LAYOUT --see-through [--exposure ID] [-o FILE.svg]
+  overspread draw LAYOUT --see-through [--exposure ID] [-o FILE]
                                      outlines, crops and hands without a ground,
                                      at the camera's own pixels, to lay over what
                                      a tethered camera sees
+  overspread papers LAYOUT -o DIR [--paper a4|letter] [--only KIND]...
+        [--svg] [--csv] [--pdf]      the papers of a shoot into a folder: PDF, and
+                                     lists as CSV, unless one is named; KIND is
+                                     picture, crockery
   overspread guides LAYOUT -o DIR|FILE.zip
                                      a grey mask guide for each exposure at the
                                      camera's own pixels, named in the order they

@@ -7,6 +7,7 @@ mod compare;
 mod draw;
 mod guides;
 mod help;
+mod papers;
 mod propose;
 mod report;
 
@@ -79,19 +80,29 @@ fn answer(call: &Call) -> Result<String, Fault> {
             exposure,
             crop,
             drawing,
+            width,
             out,
         } => {
-            let drawn = draw::drawn(&opened(path)?, *exposure, *crop, *drawing);
+            let layout = opened(path)?;
+            let drawn = draw::drawn(&layout, *exposure, *crop, *drawing);
             let drawn = drawn.map_err(|what| Fault::Missing(path.clone(), what))?;
             if let Some(note) = drawn.note {
                 eprintln!("{path}: {note}");
             }
-            let drawn = drawn.svg + "\n";
             let Some(out) = out.as_deref().filter(|out| *out != "-") else {
-                return Ok(drawn);
+                return Ok(drawn.svg + "\n");
             };
-            let written = std::fs::write(out, drawn);
+            let made = draw::file(&layout, &drawn.svg, out, *width);
+            let made = made.map_err(|what| Fault::Missing(path.clone(), what))?;
+            let written = std::fs::write(out, made);
             written.map_err(|error| Fault::Unread(out.into(), error))?;
+            Ok(String::new())
+        }
+        Call::Papers { path, wish, out } => {
+            let files = papers::files(&opened(path)?, wish);
+            let files = files.map_err(|what| Fault::Missing(path.clone(), what))?;
+            let written = papers::written(&files, out.as_ref());
+            written.map_err(|(name, error)| Fault::Unread(name, error))?;
             Ok(String::new())
         }
         Call::Guides { path, out } => {

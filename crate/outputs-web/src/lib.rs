@@ -1,5 +1,5 @@
-//! Papers as PDF for the page, page by page, so that the worker can tell how
-//! far it is and be ended between two.
+//! Papers for the page: PDF page by page, so that the worker can tell how far it
+//! is and be ended between two, and lists as CSV.
 use outputs::{Maker, Meta};
 use wasm_bindgen::prelude::*;
 
@@ -63,4 +63,12 @@ impl Made {
     pub fn missing(&self) -> String {
         self.missing.clone()
     }
+}
+
+/// A list as CSV: its cells row by row, and how many each row has.
+#[wasm_bindgen]
+#[must_use]
+pub fn csv(cells: Vec<String>, columns: usize) -> Vec<u8> {
+    let rows: Vec<Vec<String>> = cells.chunks(columns.max(1)).map(<[_]>::to_vec).collect();
+    outputs::csv(&rows)
 }

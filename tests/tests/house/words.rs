@@ -18,6 +18,7 @@ fn every_sentence_of_the_table_is_said_somewhere() {
                     "words/rigged.rs",
                     "words/handed.rs",
                     "words/compared.rs",
+                    "words/crockery.rs",
                 ]
                 .iter()
                 .any(|table| source.path.ends_with(table))

@@ -9,6 +9,7 @@ import type { Layout } from "../core";
 import { hand, share, shareOrCopy, type Sent } from "../export";
 import { Cautions } from "../parts/cautions";
 import { Field, Note, Panel } from "../parts/controls";
+import { Save } from "../parts/save";
 import { pictureFile, rasterised } from "../raster";
 import * as shelf from "../kept";
 import * as session from "../session";
@@ -164,6 +165,7 @@ function PicturePart({ layout }: { layout: Layout }): JSX.Element {
         </button>
       </div>
       <p role="status">{told.value}</p>
+      <Save name={named(layout)} title={layout.title} pages={() => [session.core().picture()]} />
       <p class="caution">{say.cautionPapers}</p>
       <Cautions of={["food"]} />
     </section>

@@ -48,7 +48,12 @@ impl Pen<'_> {
                     self.paint(content, style);
                     paint::shape(content, path, style);
                 }
-                Node::Text { at, words, style } => self.text(content, *at, words, style),
+                Node::Text {
+                    at,
+                    words,
+                    length,
+                    style,
+                } => self.text(content, *at, words, *length, style),
             }
         }
     }
@@ -90,10 +95,18 @@ impl Pen<'_> {
         paint::colours(content, style);
     }
 
-    fn text(&mut self, content: &mut Content, [x, y]: [f64; 2], words: &str, style: &Style) {
+    fn text(
+        &mut self,
+        content: &mut Content,
+        [x, y]: [f64; 2],
+        words: &str,
+        length: Option<f64>,
+        style: &Style,
+    ) {
         let cut = style.cut();
         let set = self.document.fonts.set(cut, words, self.missing);
-        let breadth = set.breadth * style.letters;
+        let own = set.breadth * style.letters;
+        let breadth = length.filter(|_| own > 0.0).unwrap_or(own);
         let left = match style.anchor {
             Anchor::Start => x,
             Anchor::Middle => x - breadth / 2.0,
@@ -113,6 +126,8 @@ impl Pen<'_> {
             content.begin_text();
             content.set_font(Name(cut.name().as_bytes()), style.letters as f32);
             content.set_text_rendering_mode(mode);
+            let stretch = if own > 0.0 { breadth / own } else { 1.0 };
+            content.set_horizontal_scaling((stretch * 100.0) as f32);
             // Letters stand upright in a page that counts downwards.
             content.set_text_matrix(short([1.0, 0.0, 0.0, -1.0, left, y]));
             content.show(Str(&set.codes));

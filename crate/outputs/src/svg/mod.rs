@@ -67,6 +67,8 @@ pub(crate) enum Node {
     Text {
         at: [f64; 2],
         words: String,
+        /// How long the line is made by stretching its letters.
+        length: Option<f64>,
         style: Style,
     },
 }

@@ -2,7 +2,9 @@
 use std::str::FromStr as _;
 
 use roxmltree::{Document, Node as Xml};
-use svgtypes::{FuncIRI, SimplePathSegment, SimplifyingPathParser, Transform, ViewBox};
+use svgtypes::{
+    FuncIRI, PointsParser, SimplePathSegment, SimplifyingPathParser, Transform, ViewBox,
+};
 
 use super::style::{Style, number, points, wrong};
 use super::{Drawing, Fault, Group, Matrix, Node, SAME, Step};
@@ -74,7 +76,8 @@ fn node(element: Xml, style: &Style) -> Result<Option<Node>, Fault> {
     match name {
         "title" | "desc" | "clipPath" => return Ok(None),
         "defs" => return children(element, style).map(|_| None),
-        "g" | "text" | "path" | "rect" | "circle" | "ellipse" | "line" => {}
+        "g" | "text" | "path" | "rect" | "circle" | "ellipse" | "line" | "polygon" | "polyline" => {
+        }
         _ => return Err(Fault::Element(name.to_owned())),
     }
     let mut style = style.clone();
@@ -119,9 +122,11 @@ fn drawn(element: Xml, style: Style) -> Result<Option<Node>, Fault> {
         let words = element.text().unwrap_or_default();
         let words: Vec<&str> = words.split_ascii_whitespace().collect();
         let at = [length(element, "x")?, length(element, "y")?];
+        let stretched = stretched(element)?;
         return Ok((!words.is_empty()).then(|| Node::Text {
             at,
             words: words.join(" "),
+            length: stretched,
             style,
         }));
     }
@@ -129,15 +134,26 @@ fn drawn(element: Xml, style: Style) -> Result<Option<Node>, Fault> {
     Ok((!path.is_empty()).then_some(Node::Shape { path, style }))
 }
 
+/// How long a line of words is made by stretching its letters.
+fn stretched(element: Xml) -> Result<Option<f64>, Fault> {
+    let how = element.attribute("lengthAdjust").unwrap_or("spacing");
+    match element.attribute("textLength") {
+        None => Ok(None),
+        Some(value) if how == "spacingAndGlyphs" => number(element, "textLength", value).map(Some),
+        Some(_) => Err(wrong(element, "lengthAdjust", how)),
+    }
+}
+
 /// Whether an attribute says where an element lies.
 fn is_place(element: Xml, name: &str) -> bool {
     let all: &[&str] = match element.tag_name().name() {
-        "text" => &["x", "y"],
+        "text" => &["x", "y", "textLength", "lengthAdjust"],
         "path" => &["d"],
         "rect" => &["x", "y", "width", "height"],
         "circle" => &["cx", "cy", "r"],
         "ellipse" => &["cx", "cy", "rx", "ry"],
         "line" => &["x1", "y1", "x2", "y2"],
+        "polygon" | "polyline" => &["points"],
         _ => &[],
     };
     all.contains(&name)
@@ -156,7 +172,22 @@ fn other(element: Xml, name: &str, value: &str, style: &mut Style) -> Result<(),
 
 fn length(element: Xml, name: &str) -> Result<f64, Fault> {
     let value = element.attribute(name).unwrap_or("0");
+    if value == "100%" {
+        return whole(element, name);
+    }
     number(element, name, value)
+}
+
+/// All of what the drawing shows.
+fn whole(element: Xml, name: &str) -> Result<f64, Fault> {
+    let shown = element.document().root_element().attribute("viewBox");
+    let fault = || wrong(element, name, "100%");
+    let ViewBox { w, h, .. } = ViewBox::from_str(shown.unwrap_or_default()).map_err(|_| fault())?;
+    match name {
+        "width" => Ok(w),
+        "height" => Ok(h),
+        _ => Err(fault()),
+    }
 }
 
 fn matrix(element: Xml, value: &str) -> Result<Matrix, Fault> {
@@ -212,6 +243,17 @@ fn outline(element: Xml) -> Result<Vec<Step>, Fault> {
             Step::Move([get("x1")?, get("y1")?]),
             Step::Line([get("x2")?, get("y2")?]),
         ]),
+        name @ ("polygon" | "polyline") => {
+            let points = PointsParser::from(element.attribute("points").unwrap_or_default());
+            let mut path: Vec<Step> = points.map(|(x, y)| Step::Line([x, y])).collect();
+            if let Some(Step::Line(first)) = path.first().copied() {
+                path[0] = Step::Move(first);
+            }
+            if name == "polygon" && !path.is_empty() {
+                path.push(Step::Close);
+            }
+            Ok(path)
+        }
         name => Err(Fault::Element(name.to_owned())),
     }
 }

@@ -4,6 +4,7 @@
 //! [`say`]; no sentence is glued together elsewhere.
 mod arranged;
 mod compared;
+mod crockery;
 mod guided;
 mod handed;
 mod labels;
@@ -19,7 +20,7 @@ pub use quantity::{
 };
 
 /// Sentences by id, table by table. `{name}` marks a named place.
-pub const SENTENCES: [&[(&str, &str)]; 8] = [
+pub const SENTENCES: [&[(&str, &str)]; 9] = [
     table::SENTENCES,
     rigged::SENTENCES,
     handed::SENTENCES,
@@ -28,6 +29,7 @@ pub const SENTENCES: [&[(&str, &str)]; 8] = [
     compared::SENTENCES,
     arranged::SENTENCES,
     proposed::SENTENCES,
+    crockery::SENTENCES,
 ];
 
 /// What fills one named place of a sentence.

@@ -14,13 +14,20 @@ pub(super) fn check_types() -> Result<()> {
     run::succeed(command.arg(project))
 }
 
-/// The script of the page that loads its module and worker as files.
-pub(super) fn site_main(core_name: &str, worker_name: &str) -> Result<Vec<u8>> {
+/// The script of the page that loads its module and worker as files, and later
+/// those that make papers.
+pub(super) fn site_main(
+    core_name: &str,
+    worker_name: &str,
+    [outputs_name, outputs_worker_name]: &[String; 2],
+) -> Result<Vec<u8>> {
     bundle(
         "src/main",
         &[
             define("CORE_URL", core_name),
             define("WORKER_URL", worker_name),
+            define("OUTPUTS_URL", outputs_name),
+            define("OUTPUTS_WORKER_URL", outputs_worker_name),
             define("SERVICE_WORKER_URL", super::SERVICE_WORKER),
         ],
     )
@@ -67,14 +74,26 @@ pub(super) fn worker() -> Result<Vec<u8>> {
     bundle("src/worker", &["--format=iife".to_owned()])
 }
 
-/// The service worker that keeps `files` as one revision.
-pub(super) fn service_worker(files: &[String], revision: &str) -> Result<Vec<u8>> {
-    let files = serde_json::to_string(files)?;
+/// The script of the worker that makes papers.
+pub(super) fn outputs_worker() -> Result<Vec<u8>> {
+    bundle("src/outputs-worker", &["--format=iife".to_owned()])
+}
+
+/// The service worker that keeps `files` as one revision, and those of `later`
+/// once the page asks for it.
+pub(super) fn service_worker(
+    files: &[String],
+    later: &[String],
+    revision: &str,
+) -> Result<Vec<u8>> {
+    let [files, later] = [files, later].map(serde_json::to_string);
+    let (files, later) = (files?, later?);
     bundle(
         "src/service-worker",
         &[
             "--format=iife".to_owned(),
             format!("--define:FILES={files}"),
+            format!("--define:LATER={later}"),
             define("REVISION", revision),
         ],
     )

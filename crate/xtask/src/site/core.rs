@@ -1,4 +1,4 @@
-//! The core as a wasm module, with the script that binds it.
+//! The wasm modules, each with the script that binds it.
 
 use std::fs;
 use std::path::PathBuf;
@@ -11,7 +11,7 @@ use crate::{place, run, tools};
 /// How the module is bound. The page finds the module itself (a file, or packed
 /// into the page), so the binding needs no path of its own; after a trap the
 /// page starts a fresh instance of the module it has.
-const FLAGS: &str = "--target web --out-name core --omit-default-module-path \
+const FLAGS: &str = "--target web --omit-default-module-path \
                  --experimental-reset-state-function --remove-name-section --remove-producers-section";
 
 /// How the module is shrunk. Putting a function that is called once in place of
@@ -21,56 +21,83 @@ const FLAGS: &str = "--target web --out-name core --omit-default-module-path \
 const SHRINK: &str = "-Oz --converge --one-caller-inline-max-function-size=0 \
                       --low-memory-unused --strip-target-features";
 
-/// Compiles, binds and shrinks the core; leaves `core.js` and `core.d.ts` for
-/// the page to import and returns the module.
-pub(super) fn build() -> Result<Vec<u8>> {
+/// A module of the page.
+#[derive(Clone, Copy)]
+pub(super) struct Module {
+    /// The crate it is compiled from.
+    package: &'static str,
+    /// What it is called among the page's files.
+    pub(super) name: &'static str,
+}
+
+/// What the first picture needs.
+pub(super) const CORE: Module = Module {
+    package: "web",
+    name: "core",
+};
+
+/// What papers need, fetched when one is asked for.
+pub(super) const OUTPUTS: Module = Module {
+    package: "outputs-web",
+    name: "outputs",
+};
+
+/// Compiles, binds and shrinks a module; leaves its `.js` and `.d.ts` for the
+/// page to import and returns it.
+pub(super) fn build(module: Module) -> Result<Vec<u8>> {
     tools::wasm_target()?;
     run::succeed(&mut run::cargo(&[
         "build",
         "--profile",
         "page",
         "--package",
-        "web",
+        module.package,
         "--target",
         tools::WASM,
     ]))?;
-    let compiled = place::target().join(tools::WASM).join("page/web.wasm");
+    let file = module.package.replace('-', "_") + ".wasm";
+    let compiled = place::target().join(tools::WASM).join("page").join(file);
 
     // Binding and shrinking take longer than the rest together: leave them out
     // when the compiled module is the one they last saw.
-    let stamp = place::generated().join("core.stamp");
+    let stamp = generated(module, ".stamp");
     let digest = digest::short(&[fs::read(&compiled)?, FLAGS.into(), SHRINK.into()].concat());
     let seen = fs::read_to_string(&stamp).is_ok_and(|last| last == digest);
-    if !seen || !optimised().exists() {
-        bind(&compiled)?;
-        optimise()?;
+    if !seen || !optimised(module).exists() {
+        bind(module, &compiled)?;
+        optimise(module)?;
         fs::write(&stamp, digest)?;
     }
-    fs::read(optimised()).context("the optimised module is missing")
+    fs::read(optimised(module)).context("the optimised module is missing")
 }
 
 /// Where the finished module lies.
-pub(super) fn optimised() -> PathBuf {
-    place::generated().join("core.wasm")
+pub(super) fn optimised(module: Module) -> PathBuf {
+    generated(module, ".wasm")
 }
 
-fn bind(compiled: &std::path::Path) -> Result<()> {
+fn generated(module: Module, rest: &str) -> PathBuf {
+    place::generated().join(module.name.to_owned() + rest)
+}
+
+fn bind(module: Module, compiled: &std::path::Path) -> Result<()> {
     let out = place::generated();
     fs::create_dir_all(&out)?;
     let mut arguments = vec!["wasm-bindgen".into(), compiled.as_os_str().to_owned()];
     arguments.extend(["--out-dir".into(), out.into_os_string()]);
+    arguments.extend(["--out-name".into(), module.name.into()]);
     arguments.extend(FLAGS.split_whitespace().map(Into::into));
     wasm_bindgen_cli::wasm_bindgen::run_cli_with_args(arguments).context("wasm-bindgen failed")
 }
 
-fn optimise() -> Result<()> {
+fn optimise(module: Module) -> Result<()> {
     // The module names the features it uses; asking for all of them would let
     // wasm-opt write what browsers do not read yet.
     let mut command = run::command(tools::npm_program("wasm-opt"), &[]);
     command
-        .arg(place::generated().join("core_bg.wasm"))
+        .arg(generated(module, "_bg.wasm"))
         .args(SHRINK.split_whitespace())
         .arg("-o")
-        .arg(optimised());
+        .arg(optimised(module));
     run::succeed(&mut command)
 }

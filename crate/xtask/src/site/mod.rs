@@ -29,7 +29,8 @@ pub(crate) const SERVICE_WORKER: &str = "service-worker.js";
 /// does not hold what is to be replaced.
 pub(crate) fn build() -> Result<PathBuf> {
     tools::npm_packages()?;
-    let core = core::build()?;
+    let core = core::build(core::CORE)?;
+    let outputs = core::build(core::OUTPUTS)?;
     labels::write()?;
     bundle::check_types()?;
     let dist = place::dist();
@@ -43,7 +44,11 @@ pub(crate) fn build() -> Result<PathBuf> {
     let worker_name = emit(&dist, "worker.js", &bundle::worker()?)?;
     let style = bundle::style()?;
     let style_name = emit(&dist, "style.css", &style)?;
-    let main = bundle::site_main(&core_name, &worker_name)?;
+    let later = [
+        emit(&dist, "outputs.wasm", &outputs)?,
+        emit(&dist, "outputs-worker.js", &bundle::outputs_worker()?)?,
+    ];
+    let main = bundle::site_main(&core_name, &worker_name, &later)?;
     let main_name = emit(&dist, "main.js", &main)?;
     copy_all(&place::root().join("static"), &dist)?;
     let page = html::site(
@@ -63,9 +68,10 @@ pub(crate) fn build() -> Result<PathBuf> {
     // The system takes its icons once, when the page is installed.
     files.retain(|name| !name.ends_with(".png"));
     let revision = digest::of_files(&dist, &files)?;
+    files.retain(|name| !is_later(name));
     fs::write(
         dist.join(SERVICE_WORKER),
-        bundle::service_worker(&files, &revision)?,
+        bundle::service_worker(&files, &later, &revision)?,
     )?;
     Ok(dist)
 }
@@ -78,10 +84,16 @@ pub(crate) fn build_with_single_file() -> Result<PathBuf> {
     let dist = build()?;
     let template = fs::read_to_string(place::www().join("index.html"))?;
     let icon = fs::read(dist.join("icon.svg")).context("static/icon.svg is missing")?;
-    let main = bundle::single_main(&fs::read(core::optimised())?)?;
+    let main = bundle::single_main(&fs::read(core::optimised(core::CORE))?)?;
     let page = html::single(&template, &bundle::style()?, &main, &icon)?;
     fs::write(dist.join(SINGLE_FILE), page)?;
     Ok(dist)
+}
+
+/// Whether a file is fetched after the first picture: when a paper is asked for,
+/// or in the background by the service worker.
+pub(crate) fn is_later(name: &str) -> bool {
+    name.starts_with(core::OUTPUTS.name)
 }
 
 /// Every file under `dir` as a path with forward slashes, sorted.

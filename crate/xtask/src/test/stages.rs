@@ -26,6 +26,8 @@ pub(super) fn lint() -> Result<Tally> {
         "planner",
         "--package",
         "web",
+        "--package",
+        "outputs-web",
         "--target",
         tools::WASM,
         "--",

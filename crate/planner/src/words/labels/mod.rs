@@ -10,6 +10,7 @@ mod arranged;
 mod exposures;
 mod guides;
 mod hands;
+mod outputs;
 mod papers;
 mod proposing;
 mod rig;
@@ -19,7 +20,7 @@ mod timing;
 mod versions;
 
 /// Labels by id, table by table.
-pub const LABELS: [&[(&str, &str)]; 12] = [
+pub const LABELS: [&[(&str, &str)]; 13] = [
     sheet::LABELS,
     table::LABELS,
     adding::LABELS,
@@ -29,6 +30,7 @@ pub const LABELS: [&[(&str, &str)]; 12] = [
     timing::LABELS,
     exposures::LABELS,
     guides::LABELS,
+    outputs::LABELS,
     versions::LABELS,
     arranged::LABELS,
     proposing::LABELS,

@@ -1,0 +1,142 @@
+//! The papers of a layout as files.
+use std::io::Error;
+use std::path::Path;
+
+use lexopt::ValueExt as _;
+use outputs::{Meta, pdf};
+use planner::drawing::{Shown, sheet};
+use planner::layout::Layout;
+use planner::optics::View;
+use planner::papers::crockery;
+
+use crate::draw::boxes;
+
+/// A paper.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Kind {
+    /// The picture with its list.
+    Picture,
+    /// Outlines at true size.
+    Crockery,
+}
+
+const KINDS: [(&str, Kind); 2] = [("picture", Kind::Picture), ("crockery", Kind::Crockery)];
+
+/// Which papers are wanted, and how.
+#[derive(Debug, Default, PartialEq, Eq)]
+pub(crate) struct Wish {
+    letter: bool,
+    only: Vec<Kind>,
+    svg: bool,
+    csv: bool,
+    pdf: bool,
+}
+
+impl Wish {
+    /// Whether an option is one of these.
+    pub(crate) fn knows(name: &str) -> bool {
+        ["paper", "only", "svg", "csv", "pdf"].contains(&name)
+    }
+
+    /// Takes an option over.
+    ///
+    /// # Errors
+    /// When its value is missing or unknown.
+    pub(crate) fn option(
+        &mut self,
+        name: &str,
+        parser: &mut lexopt::Parser,
+    ) -> Result<(), lexopt::Error> {
+        match name {
+            "paper" => {
+                self.letter = match parser.value()?.string()?.as_str() {
+                    "a4" => false,
+                    "letter" => true,
+                    _ => return Err("--paper is a4 or letter".into()),
+                }
+            }
+            "only" => {
+                let word = parser.value()?.string()?;
+                let found = KINDS.iter().find(|(key, _)| *key == word);
+                let (_, kind) = found.ok_or_else(|| {
+                    let all = KINDS.map(|(key, _)| key).join(", ");
+                    lexopt::Error::from(format!("--only is one of {all}"))
+                })?;
+                self.only.push(*kind);
+            }
+            "svg" => self.svg = true,
+            "csv" => self.csv = true,
+            _ => self.pdf = true,
+        }
+        Ok(())
+    }
+
+    /// Width and height of the paper upright, mm.
+    const fn paper(&self) -> [f64; 2] {
+        if self.letter {
+            [215.9, 279.4]
+        } else {
+            [210.0, 297.0]
+        }
+    }
+}
+
+/// A file by its name.
+pub(crate) type Made = (String, Vec<u8>);
+
+/// Every file that is wanted.
+///
+/// # Errors
+/// When a drawing cannot be made a PDF.
+pub(crate) fn files(layout: &Layout, wish: &Wish) -> Result<Vec<Made>, String> {
+    let all = !(wish.svg || wish.csv || wish.pdf);
+    let mut files = Vec::new();
+    let wanted = KINDS.into_iter();
+    for (key, kind) in wanted.filter(|(_, k)| wish.only.is_empty() || wish.only.contains(k)) {
+        let pages = pages(layout, kind, wish.paper());
+        if pages.is_empty() {
+            eprintln!("{key}: nothing stands on it");
+            continue;
+        }
+        if wish.svg {
+            for (n, page) in pages.iter().enumerate() {
+                files.push((format!("{key}-{}.svg", n + 1), page.clone().into_bytes()));
+            }
+        }
+        if wish.pdf || all {
+            let pages: Vec<&str> = pages.iter().map(String::as_str).collect();
+            let meta = Meta {
+                title: &layout.head.title,
+                language: "en",
+            };
+            let made = pdf(&pages, &meta).map_err(|fault| format!("{key}: {fault}"))?;
+            if let Some(note) = boxes(&made.missing) {
+                eprintln!("{key}: {note}");
+            }
+            files.push((format!("{key}.pdf"), made.bytes));
+        }
+    }
+    Ok(files)
+}
+
+/// The pages of a paper.
+fn pages(layout: &Layout, kind: Kind, paper: [f64; 2]) -> Vec<String> {
+    match kind {
+        Kind::Picture => vec![sheet(layout, Shown::All, View::of(layout))],
+        Kind::Crockery => crockery(layout, paper),
+    }
+}
+
+/// Writes them into a folder.
+///
+/// # Errors
+/// The name of what cannot be written, and why.
+pub(crate) fn written(files: &[Made], dir: &Path) -> Result<(), (String, Error)> {
+    let told = |path: &Path, error| (path.display().to_string(), error);
+    std::fs::create_dir_all(dir).map_err(|error| told(dir, error))?;
+    for (name, bytes) in files {
+        let path = dir.join(name);
+        std::fs::write(&path, bytes).map_err(|error| told(&path, error))?;
+    }
+    Ok(())
+}

@@ -1,0 +1,401 @@
+//! Paper crockery: the outline of every dish and prop at true size, to be cut
+//! out and laid on the table before anything is hired.
+//!
+//! Small outlines share a page; one that is larger than a page goes over
+//! several, which overlap by [`LAP`] and are told by row and column. Every page
+//! has a bar to measure, as printers shrink pages unasked.
+use glam::{DVec2, dvec2};
+use svg::Document;
+use svg::node::element::{Circle, ClipPath, Group, Line, Path, Rectangle, Text};
+
+use crate::catalogue::kind_of;
+use crate::figure::thing_outline;
+use crate::layout::{Item, Layout, Turn};
+use crate::order;
+use crate::words::{Arg, fixed, say};
+
+/// What no printer reaches, and room round the cuts, mm.
+const MARGIN: f64 = 10.0;
+/// Height of the lines above the outlines and of the bar below, mm.
+const HEAD: f64 = 12.0;
+const FOOT: f64 = 14.0;
+/// How far two sheets of one outline overlap, mm.
+const LAP: f64 = 10.0;
+/// Between outlines on one sheet, mm: room for scissors and a name.
+const GAP: f64 = 6.0;
+/// Letters: of what is to be read on the table, and beside it, mm.
+const LARGE: f64 = 5.0;
+const SMALL: f64 = 3.2;
+/// A check bar is so long, mm.
+const BAR: f64 = 100.0;
+
+/// An outline that is to be cut out, once or several times.
+struct Pattern {
+    /// From its top left corner on, mm.
+    points: Vec<DVec2>,
+    /// Breadth and height, mm.
+    size: DVec2,
+    numbers: Vec<String>,
+    name: String,
+    count: usize,
+}
+
+/// The pages on paper of this breadth and height in mm, each an SVG that stands
+/// alone; none when nothing has an outline to cut.
+#[must_use]
+pub fn crockery(layout: &Layout, paper: [f64; 2]) -> Vec<String> {
+    let room = dvec2(
+        paper[0] - 2.0 * MARGIN,
+        paper[1] - 2.0 * MARGIN - HEAD - FOOT,
+    );
+    let mut small: Vec<Pattern> = Vec::new();
+    let mut large: Vec<Pattern> = Vec::new();
+    for pattern in patterns(layout) {
+        let pattern = laid(pattern, room);
+        let fits = pattern.size.cmple(room).all();
+        if fits { &mut small } else { &mut large }.push(pattern);
+    }
+    let mut bodies = packed(&small, room);
+    for pattern in &large {
+        bodies.extend(tiled(pattern, room));
+    }
+    let pages = bodies.len();
+    let each = bodies.into_iter().enumerate();
+    each.map(|(n, (body, line))| page(layout, paper, body, &line, [n + 1, pages]))
+        .collect()
+}
+
+/// Every distinct outline, in the order of its first number.
+fn patterns(layout: &Layout) -> Vec<Pattern> {
+    let dishes = layout.items.iter().filter(|i| !kind_of(&i.prop).is_food());
+    let mut items: Vec<&Item> = dishes.collect();
+    order::sort(&mut items, |a, b| (a.number, a.id).cmp(&(b.number, b.id)));
+    let mut kinds: Vec<(&Item, Pattern)> = Vec::new();
+    for item in items {
+        let number = item.number.to_string();
+        let same = kinds.iter_mut();
+        let mut same = same.filter(|(first, _)| first.prop == item.prop && first.size == item.size);
+        if let Some((_, pattern)) = same.next() {
+            pattern.count += 1;
+            if pattern.numbers.last() != Some(&number) {
+                pattern.numbers.push(number);
+            }
+            continue;
+        }
+        let straight = Item {
+            turn: Turn::default(),
+            ..item.clone()
+        };
+        let pattern = Pattern {
+            points: thing_outline(&straight),
+            size: DVec2::ZERO,
+            numbers: vec![number],
+            name: item.name.clone(),
+            count: 1,
+        };
+        kinds.push((item, pattern));
+    }
+    kinds.into_iter().map(|(_, pattern)| pattern).collect()
+}
+
+/// Sheets that an extent of `size` takes, in steps of what they do not share.
+fn sheets(size: f64, room: f64) -> usize {
+    if size <= room {
+        return 1;
+    }
+    ((size - LAP) / (room - LAP)).ceil() as usize
+}
+
+/// The outline from its corner on, turned on its side where that saves sheets.
+fn laid(mut pattern: Pattern, room: DVec2) -> Pattern {
+    let [low, high] = span(&pattern.points);
+    let size = high - low;
+    let upright = sheets(size.x, room.x) * sheets(size.y, room.y);
+    let turned = sheets(size.y, room.x) * sheets(size.x, room.y) < upright;
+    for point in &mut pattern.points {
+        let from = *point - low;
+        *point = if turned {
+            dvec2(size.y - from.y, from.x)
+        } else {
+            from
+        };
+    }
+    pattern.size = if turned { size.yx() } else { size };
+    pattern
+}
+
+fn span(points: &[DVec2]) -> [DVec2; 2] {
+    let low = points.iter().copied().reduce(DVec2::min);
+    let high = points.iter().copied().reduce(DVec2::max);
+    [low, high].map(Option::unwrap_or_default)
+}
+
+/// Outlines row by row, the deepest first, as many as a page takes, and what is
+/// said above them.
+fn packed(small: &[Pattern], room: DVec2) -> Vec<(Group, String)> {
+    let mut left: Vec<&Pattern> = small.iter().collect();
+    order::sort(&mut left, |a, b| b.size.y.total_cmp(&a.size.y));
+    let mut pages = Vec::new();
+    let (mut group, mut at, mut row) = (Group::new(), DVec2::ZERO, 0.0_f64);
+    for pattern in left {
+        let deep = pattern.size.y + caption(pattern);
+        if at.x > 0.0 && at.x + breadth(pattern) > room.x {
+            at = dvec2(0.0, at.y + row + GAP);
+            row = 0.0;
+        }
+        if at.y > 0.0 && at.y + deep > room.y {
+            pages.push((std::mem::replace(&mut group, Group::new()), String::new()));
+            (at, row) = (DVec2::ZERO, 0.0);
+        }
+        group = group.add(whole(pattern, at));
+        at.x += breadth(pattern) + GAP;
+        row = row.max(deep);
+    }
+    if at != DVec2::ZERO {
+        pages.push((group, String::new()));
+    }
+    pages
+}
+
+/// Whether a name is written within an outline; one that is too slight has it
+/// below.
+fn holds_name(pattern: &Pattern) -> bool {
+    pattern.size.cmpge(dvec2(55.0, 24.0)).all()
+}
+
+/// Room for the name below an outline, mm.
+fn caption(pattern: &Pattern) -> f64 {
+    if holds_name(pattern) { 0.0 } else { 9.0 }
+}
+
+/// Breadth of an outline with its name, mm.
+fn breadth(pattern: &Pattern) -> f64 {
+    if holds_name(pattern) {
+        return pattern.size.x;
+    }
+    let longest = named(pattern)
+        .chars()
+        .count()
+        .max(told(pattern).chars().count());
+    pattern.size.x.max(longest as f64 * SMALL * 0.55)
+}
+
+/// What an outline is called.
+fn named(pattern: &Pattern) -> String {
+    let args = [
+        ("numbers", Arg::Text(pattern.numbers.join(", "))),
+        ("name", Arg::Name(pattern.name.clone())),
+    ];
+    say("crockery-thing", &args)
+}
+
+/// How large it is and how often it is cut.
+fn told(pattern: &Pattern) -> String {
+    let [wide, high] = [pattern.size.x, pattern.size.y].map(|mm| fixed(mm / 10.0, 1));
+    let args = [
+        ("size", Arg::Text([wide, high].join(" × "))),
+        ("count", Arg::Text(pattern.count.to_string())),
+    ];
+    say("crockery-cut", &args)
+}
+
+/// An outline with its name in it or below it.
+fn whole(pattern: &Pattern, at: DVec2) -> Group {
+    let (middle, size, step) = if holds_name(pattern) {
+        (at + pattern.size * 0.5, LARGE, LARGE * 1.3)
+    } else {
+        let below = dvec2(breadth(pattern) * 0.5, pattern.size.y + SMALL * 1.1);
+        (at + below, SMALL, SMALL * 1.25)
+    };
+    let line = |text: String, down: f64| letters(&text, middle + dvec2(0.0, down), size, "middle");
+    Group::new()
+        .add(contour(pattern, at))
+        .add(line(named(pattern), 0.0))
+        .add(line(told(pattern), step))
+}
+
+fn contour(pattern: &Pattern, at: DVec2) -> Path {
+    let mut data = String::new();
+    for (n, point) in pattern.points.iter().enumerate() {
+        data.push(if n == 0 { 'M' } else { 'L' });
+        let p = *point + at;
+        data += &[mm(p.x), mm(p.y)].join(" ");
+    }
+    Path::new()
+        .set("d", data + "Z")
+        .set("fill", "none")
+        .set("stroke", "#000")
+        .set("stroke-width", "0.35")
+        .set("stroke-linejoin", "round")
+}
+
+/// An outline over several sheets: each shows its own part, and is to be cut
+/// where the next one is laid on.
+fn tiled(pattern: &Pattern, room: DVec2) -> Vec<(Group, String)> {
+    let columns = sheets(pattern.size.x, room.x);
+    let rows = sheets(pattern.size.y, room.y);
+    let step = room - LAP;
+    let mut pages = Vec::new();
+    for (row, column) in (0..rows).flat_map(|row| (0..columns).map(move |column| (row, column))) {
+        let from = dvec2(column as f64 * step.x, row as f64 * step.y);
+        let clip = ClipPath::new()
+            .set("id", "sheet")
+            .add(rectangle(DVec2::ZERO, room));
+        let middle = pattern.size * 0.5 - from;
+        let part = Group::new()
+            .set("clip-path", "url(#sheet)")
+            .add(contour(pattern, -from))
+            .add(letters(&named(pattern), middle, LARGE, "middle"))
+            .add(letters(
+                &told(pattern),
+                middle + dvec2(0.0, LARGE * 1.3),
+                LARGE,
+                "middle",
+            ));
+        let mut group = Group::new().add(clip).add(part);
+        if column + 1 < columns {
+            group = group.add(cut(dvec2(step.x, 0.0), dvec2(step.x, room.y)));
+        }
+        if row + 1 < rows {
+            group = group.add(cut(dvec2(0.0, step.y), dvec2(room.x, step.y)));
+        }
+        for corner in [DVec2::ZERO, dvec2(LAP, LAP), step, room] {
+            group = group.add(mark(corner));
+        }
+        let count = |n: usize| Arg::Text(n.to_string());
+        let args = [
+            ("thing", Arg::Text(named(pattern))),
+            ("row", count(row + 1)),
+            ("rows", count(rows)),
+            ("column", count(column + 1)),
+            ("columns", count(columns)),
+        ];
+        pages.push((group, say("crockery-part", &args)));
+    }
+    pages
+}
+
+/// A line to cut along.
+fn cut(from: DVec2, to: DVec2) -> Line {
+    line(from, to)
+        .set("stroke-width", "0.2")
+        .set("stroke-dasharray", "3 2")
+}
+
+/// A corner that falls on the same corner of the next sheet.
+fn mark(at: DVec2) -> Circle {
+    Circle::new()
+        .set("cx", mm(at.x))
+        .set("cy", mm(at.y))
+        .set("r", "1.2")
+        .set("fill", "none")
+        .set("stroke", "#000")
+        .set("stroke-width", "0.2")
+}
+
+fn line(from: DVec2, to: DVec2) -> Line {
+    Line::new()
+        .set("x1", mm(from.x))
+        .set("y1", mm(from.y))
+        .set("x2", mm(to.x))
+        .set("y2", mm(to.y))
+        .set("stroke", "#000")
+}
+
+fn rectangle(at: DVec2, size: DVec2) -> Rectangle {
+    Rectangle::new()
+        .set("x", mm(at.x))
+        .set("y", mm(at.y))
+        .set("width", mm(size.x))
+        .set("height", mm(size.y))
+}
+
+fn letters(text: &str, at: DVec2, size: f64, anchor: &str) -> Text {
+    Text::new(text)
+        .set("x", mm(at.x))
+        .set("y", mm(at.y))
+        .set("font-size", mm(size))
+        .set("text-anchor", anchor)
+}
+
+/// A length to the hundredth of a millimetre.
+fn mm(value: f64) -> String {
+    fixed(value, 2)
+}
+
+/// A page with what stands on all of them.
+fn page(
+    layout: &Layout,
+    [wide, high]: [f64; 2],
+    body: Group,
+    told: &str,
+    [n, pages]: [usize; 2],
+) -> String {
+    let count = |n: usize| Arg::Text(n.to_string());
+    let numbered = say(
+        "crockery-page",
+        &[("page", count(n)), ("pages", count(pages))],
+    );
+    let top = MARGIN + SMALL;
+    let title = match layout.head.title.as_str() {
+        "" => say("crockery", &[]),
+        title => say("crockery-title", &[("title", Arg::Name(title.into()))]),
+    };
+    let mut head = Group::new()
+        .add(letters(&title, dvec2(MARGIN, top), SMALL, "start"))
+        .add(letters(&numbered, dvec2(wide - MARGIN, top), SMALL, "end"));
+    if !told.is_empty() {
+        let below = dvec2(MARGIN, top + SMALL * 1.4);
+        head = head.add(letters(told, below, SMALL, "start"));
+    }
+    let bar = dvec2(MARGIN, high - MARGIN - 6.0);
+    let end = bar + dvec2(BAR, 0.0);
+    let tick = dvec2(0.0, 2.5);
+    let stroke = |line: Line| line.set("stroke-width", "0.3");
+    let mut foot = Group::new()
+        .add(stroke(line(bar, end)))
+        .add(stroke(line(bar - tick, bar + tick)))
+        .add(stroke(line(end - tick, end + tick)))
+        .add(letters(
+            &say("crockery-bar", &[]),
+            end + dvec2(3.0, 1.0),
+            SMALL,
+            "start",
+        ))
+        .add(letters(
+            &say("crockery-print", &[]),
+            dvec2(MARGIN, high - MARGIN),
+            SMALL,
+            "start",
+        ));
+    if !told.is_empty() {
+        let beside = end + dvec2(18.0, -4.0);
+        let at = dvec2(wide - MARGIN, beside.y);
+        foot = foot.add(letters(&say("crockery-join", &[]), at, SMALL * 0.8, "end"));
+    }
+    let shift = ["translate(", &mm(MARGIN), " ", &mm(MARGIN + HEAD), ")"].concat();
+    Document::new()
+        .set("width", mm(wide) + "mm")
+        .set("height", mm(high) + "mm")
+        .set("viewBox", ["0 0", &mm(wide), &mm(high)].join(" "))
+        .set("font-family", "'Noto Serif', Georgia, serif")
+        .set("fill", "#000")
+        .add(rectangle(DVec2::ZERO, dvec2(wide, high)).set("fill", "#fff"))
+        .add(head)
+        .add(body.set("transform", shift))
+        .add(foot)
+        .to_string()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn sheets_are_counted_with_what_they_share() {
+        assert_eq!(sheets(190.0, 190.0), 1, "just one");
+        assert_eq!(sheets(191.0, 190.0), 2, "a little more");
+        assert_eq!(sheets(370.0, 190.0), 2, "two and their lap");
+        assert_eq!(sheets(371.0, 190.0), 3, "three");
+    }
+}

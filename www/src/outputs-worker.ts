@@ -1,0 +1,35 @@
+// The worker that makes papers: drawings into a PDF page by page, lists into CSV.
+
+import { initSync, csv, Document } from "#outputs";
+
+import type { OutputAnswer, OutputAsk } from "./outputs";
+
+const tell = (answer: OutputAnswer): void => postMessage(answer);
+
+/** The pages of a PDF one after another: what ends the worker comes between two. */
+function pdf(title: string, pages: readonly string[]): OutputAnswer {
+  const document = new Document();
+  for (const [n, page] of pages.entries()) {
+    tell({ done: n / pages.length });
+    document.page(page);
+  }
+  const made = document.finish(title);
+  const bytes = made.bytes as Uint8Array<ArrayBuffer>;
+  return { file: new Blob([bytes], { type: "application/pdf" }), missing: made.missing };
+}
+
+function make(asked: OutputAsk): OutputAnswer {
+  initSync({ module: asked.module });
+  if (asked.make === "pdf") return pdf(asked.title, asked.pages);
+  const columns = asked.rows[0]?.length ?? 0;
+  const bytes = csv(asked.rows.flat(), columns) as Uint8Array<ArrayBuffer>;
+  return { file: new Blob([bytes], { type: "text/csv" }), missing: "" };
+}
+
+addEventListener("message", ({ data }: MessageEvent<OutputAsk>) => {
+  try {
+    tell(make(data));
+  } catch (error) {
+    tell({ fault: error instanceof Error ? error.message : String(error) });
+  }
+});
