@@ -8,7 +8,7 @@ const SUPPER: &str = concat!(
 
 /// What `overspread draw` writes to a file of this name.
 fn drawn(name: &str, more: &[&str]) -> Vec<u8> {
-    let dir = std::env::temp_dir().join(format!("overspread-formats-{}", std::process::id()));
+    let dir = std::env::temp_dir().join(format!("overspread-{}-{name}", std::process::id()));
     std::fs::create_dir_all(&dir).expect("a folder");
     let file = dir.join(name);
     let out = Command::new(env!("CARGO_BIN_EXE_overspread"))

@@ -1,7 +1,7 @@
 //! The papers a shoot runs from.
 use planner::exposures::hold_of;
 use planner::layout::Id;
-use planner::papers::running_order;
+use planner::papers::{crockery, running_order};
 use wasm_bindgen::prelude::*;
 
 use crate::Planner;
@@ -15,6 +15,12 @@ impl Planner {
     /// When the browser refuses to make the object.
     pub fn running_order(&self) -> Result<JsValue, JsError> {
         object(&running_order(self.now()))
+    }
+
+    /// Paper crockery for paper of this breadth and height in mm, page by page.
+    #[must_use]
+    pub fn crockery(&self, wide: f64, high: f64) -> Vec<String> {
+        crockery(self.now(), [wide, high])
     }
 
     /// How long a thing looks right on the set, minutes, as told or as usual; 0

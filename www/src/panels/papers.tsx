@@ -15,6 +15,7 @@ import * as shelf from "../kept";
 import * as session from "../session";
 import * as state from "../state";
 import * as versions from "../versions";
+import { Crockery } from "./crockery";
 import { Guides } from "./guides";
 import { OrderPart } from "./order";
 import { SeeThrough } from "./see-through";
@@ -230,6 +231,7 @@ export function PapersPanel({ layout }: { layout: Layout }): JSX.Element {
       <Field name={say.title} value={layout.title} take={(title) => act.head({ title })} />
       <PicturePart layout={layout} />
       <OrderPart layout={layout} />
+      <Crockery layout={layout} name={named(layout)} />
       <SeeThrough title={layout.title} name={named(layout)} />
       <Guides layout={layout} name={named(layout)} />
       <Versions layout={layout} />

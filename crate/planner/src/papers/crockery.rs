@@ -120,7 +120,7 @@ fn laid(mut pattern: Pattern, room: DVec2) -> Pattern {
             from
         };
     }
-    pattern.size = if turned { size.yx() } else { size };
+    pattern.size = if turned { dvec2(size.y, size.x) } else { size };
     pattern
 }
 
@@ -259,8 +259,12 @@ fn tiled(pattern: &Pattern, room: DVec2) -> Vec<(Group, String)> {
         if row + 1 < rows {
             group = group.add(cut(dvec2(0.0, step.y), dvec2(room.x, step.y)));
         }
-        for corner in [DVec2::ZERO, dvec2(LAP, LAP), step, room] {
-            group = group.add(mark(corner));
+        let across = joins(column, columns, step.x, room.x);
+        for (x, y) in joins(row, rows, step.y, room.y)
+            .into_iter()
+            .flat_map(|y| across.iter().map(move |&x| (x, y)))
+        {
+            group = group.add(mark(dvec2(x, y)));
         }
         let count = |n: usize| Arg::Text(n.to_string());
         let args = [
@@ -282,7 +286,23 @@ fn cut(from: DVec2, to: DVec2) -> Line {
         .set("stroke-dasharray", "3 2")
 }
 
-/// A corner that falls on the same corner of the next sheet.
+/// Where marks of a sheet lie along one side so that each falls on one of the
+/// sheet beside it: at both ends of every strip they share.
+fn joins(nth: usize, of: usize, step: f64, room: f64) -> Vec<f64> {
+    let mut at = Vec::new();
+    if nth > 0 {
+        at.extend([0.0, LAP]);
+    }
+    if nth + 1 < of {
+        at.extend([step, room]);
+    }
+    if at.is_empty() {
+        at.extend([0.0, room]);
+    }
+    at
+}
+
+/// A mark that falls on one of the next sheet.
 fn mark(at: DVec2) -> Circle {
     Circle::new()
         .set("cx", mm(at.x))
@@ -385,17 +405,4 @@ fn page(
         .add(body.set("transform", shift))
         .add(foot)
         .to_string()
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn sheets_are_counted_with_what_they_share() {
-        assert_eq!(sheets(190.0, 190.0), 1, "just one");
-        assert_eq!(sheets(191.0, 190.0), 2, "a little more");
-        assert_eq!(sheets(370.0, 190.0), 2, "two and their lap");
-        assert_eq!(sheets(371.0, 190.0), 3, "three");
-    }
 }

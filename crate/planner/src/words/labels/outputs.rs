@@ -21,4 +21,17 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ),
     ("output-not-made", "The file was not made ({why})."),
     ("output-print", "Print instead"),
+    ("crockery", "Paper crockery"),
+    (
+        "crockery-what",
+        "The outline of every dish and prop at true size, to cut out and lay on the table before anything is hired. Print it at 100% and measure the bar on each page: it must be 100 mm long.",
+    ),
+    (
+        "crockery-none",
+        "Nothing has an outline to cut: food is not cut out.",
+    ),
+    ("crockery-pages", "{count:1 page|{count} pages}."),
+    ("paper-size", "Paper"),
+    ("paper-a4", "A4"),
+    ("paper-letter", "US Letter"),
 ];
