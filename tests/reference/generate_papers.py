@@ -91,7 +91,7 @@ def judged(path, paper):
         bars.append(bar(raster))
         margins.append(margin(raster))
     assert all(abs(length - 100) <= 0.2 for length in bars), f"{path}: bars {bars}"
-    assert min(margins) >= 9.5, f"{path}: ink {min(margins)} mm from the edge"
+    assert min(margins) >= 10, f"{path}: ink {min(margins)} mm from the edge"
     return [count, f"{off:.3f}", f"{min(bars):.2f}", f"{max(bars):.2f}", f"{min(margins):.2f}"]
 
 

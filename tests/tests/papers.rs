@@ -1,5 +1,5 @@
 //! Papers are those that other programs judged: pages exact to 0.1 mm, check
-//! bars of 100 ± 0.2 mm in pixels at 300 dpi, ink 9.5 mm from every edge,
+//! bars of 100 ± 0.2 mm in pixels at 300 dpi, ink 10 mm from every edge,
 //! embedded fonts and readable words (poppler and pypdf, `generate_papers.py`).
 use outputs::{Meta, pdf};
 use outside_checks::Table;

@@ -2,7 +2,7 @@
 use outputs::{Event, csv, ics};
 
 /// Formulas, numbers, quotes, lines and letters of several alphabets.
-pub fn list() -> Vec<u8> {
+pub(crate) fn list() -> Vec<u8> {
     let rows = [
         ["name", "size", "note"],
         ["mussel pot", "-4", "-12.5"],
@@ -23,7 +23,7 @@ pub fn list() -> Vec<u8> {
 }
 
 /// Words to be escaped, a line to be folded, ends of months and years.
-pub fn calendar() -> Vec<u8> {
+pub(crate) fn calendar() -> Vec<u8> {
     let day = |uid: &str, day, next, summary: &str| Event {
         uid: uid.into(),
         day,

@@ -4,30 +4,24 @@
 //! Small outlines share a page; one that is larger than a page goes over
 //! several, which overlap by [`LAP`] and are told by row and column. Every page
 //! has a bar to measure, as printers shrink pages unasked.
-use glam::{DVec2, dvec2};
-use svg::Document;
-use svg::node::element::{Circle, ClipPath, Group, Line, Path, Rectangle, Text};
+mod page;
 
+use glam::{DVec2, dvec2};
+use svg::node::element::{Circle, ClipPath, Group, Line, Path};
+
+use self::page::{FOOT, HEAD, MARGIN, SMALL, letters, line, mm, page, rectangle};
 use crate::catalogue::kind_of;
 use crate::figure::thing_outline;
 use crate::layout::{Item, Layout, Turn};
 use crate::order;
 use crate::words::{Arg, fixed, say};
 
-/// What no printer reaches, and room round the cuts, mm.
-const MARGIN: f64 = 10.0;
-/// Height of the lines above the outlines and of the bar below, mm.
-const HEAD: f64 = 12.0;
-const FOOT: f64 = 14.0;
 /// How far two sheets of one outline overlap, mm.
 const LAP: f64 = 10.0;
 /// Between outlines on one sheet, mm: room for scissors and a name.
 const GAP: f64 = 6.0;
-/// Letters: of what is to be read on the table, and beside it, mm.
+/// Letters that are read on the table, mm.
 const LARGE: f64 = 5.0;
-const SMALL: f64 = 3.2;
-/// A check bar is so long, mm.
-const BAR: f64 = 100.0;
 
 /// An outline that is to be cut out, once or several times.
 struct Pattern {
@@ -311,98 +305,4 @@ fn mark(at: DVec2) -> Circle {
         .set("fill", "none")
         .set("stroke", "#000")
         .set("stroke-width", "0.2")
-}
-
-fn line(from: DVec2, to: DVec2) -> Line {
-    Line::new()
-        .set("x1", mm(from.x))
-        .set("y1", mm(from.y))
-        .set("x2", mm(to.x))
-        .set("y2", mm(to.y))
-        .set("stroke", "#000")
-}
-
-fn rectangle(at: DVec2, size: DVec2) -> Rectangle {
-    Rectangle::new()
-        .set("x", mm(at.x))
-        .set("y", mm(at.y))
-        .set("width", mm(size.x))
-        .set("height", mm(size.y))
-}
-
-fn letters(text: &str, at: DVec2, size: f64, anchor: &str) -> Text {
-    Text::new(text)
-        .set("x", mm(at.x))
-        .set("y", mm(at.y))
-        .set("font-size", mm(size))
-        .set("text-anchor", anchor)
-}
-
-/// A length to the hundredth of a millimetre.
-fn mm(value: f64) -> String {
-    fixed(value, 2)
-}
-
-/// A page with what stands on all of them.
-fn page(
-    layout: &Layout,
-    [wide, high]: [f64; 2],
-    body: Group,
-    told: &str,
-    [n, pages]: [usize; 2],
-) -> String {
-    let count = |n: usize| Arg::Text(n.to_string());
-    let numbered = say(
-        "crockery-page",
-        &[("page", count(n)), ("pages", count(pages))],
-    );
-    let top = MARGIN + SMALL;
-    let title = match layout.head.title.as_str() {
-        "" => say("crockery", &[]),
-        title => say("crockery-title", &[("title", Arg::Name(title.into()))]),
-    };
-    let mut head = Group::new()
-        .add(letters(&title, dvec2(MARGIN, top), SMALL, "start"))
-        .add(letters(&numbered, dvec2(wide - MARGIN, top), SMALL, "end"));
-    if !told.is_empty() {
-        let below = dvec2(MARGIN, top + SMALL * 1.4);
-        head = head.add(letters(told, below, SMALL, "start"));
-    }
-    let bar = dvec2(MARGIN, high - MARGIN - 6.0);
-    let end = bar + dvec2(BAR, 0.0);
-    let tick = dvec2(0.0, 2.5);
-    let stroke = |line: Line| line.set("stroke-width", "0.3");
-    let mut foot = Group::new()
-        .add(stroke(line(bar, end)))
-        .add(stroke(line(bar - tick, bar + tick)))
-        .add(stroke(line(end - tick, end + tick)))
-        .add(letters(
-            &say("crockery-bar", &[]),
-            end + dvec2(3.0, 1.0),
-            SMALL,
-            "start",
-        ))
-        .add(letters(
-            &say("crockery-print", &[]),
-            dvec2(MARGIN, high - MARGIN),
-            SMALL,
-            "start",
-        ));
-    if !told.is_empty() {
-        let beside = end + dvec2(18.0, -4.0);
-        let at = dvec2(wide - MARGIN, beside.y);
-        foot = foot.add(letters(&say("crockery-join", &[]), at, SMALL * 0.8, "end"));
-    }
-    let shift = ["translate(", &mm(MARGIN), " ", &mm(MARGIN + HEAD), ")"].concat();
-    Document::new()
-        .set("width", mm(wide) + "mm")
-        .set("height", mm(high) + "mm")
-        .set("viewBox", ["0 0", &mm(wide), &mm(high)].join(" "))
-        .set("font-family", "'Noto Serif', Georgia, serif")
-        .set("fill", "#000")
-        .add(rectangle(DVec2::ZERO, dvec2(wide, high)).set("fill", "#fff"))
-        .add(head)
-        .add(body.set("transform", shift))
-        .add(foot)
-        .to_string()
 }
