@@ -10,8 +10,10 @@ import { Beside } from "./panels/beside";
 import { CameraPanel } from "./panels/camera";
 import { Client } from "./panels/client";
 import { CropsPanel, Keeps } from "./panels/crops";
+import { Day } from "./panels/day";
 import { Findings } from "./panels/findings";
 import { Cured, First } from "./panels/first";
+import { Guide, open as guide } from "./panels/guide";
 import { Exposures, HandsPanel, OneHand } from "./panels/hands";
 import { PapersPanel } from "./panels/papers";
 import { Propose } from "./panels/propose";
@@ -52,6 +54,9 @@ function Head({ layout }: { layout: Layout }): JSX.Element {
     <header class="head">
       <h1>{layout.title || say.untitledTable}</h1>
       <span>{state.stage.value === "first" || state.fromNewer.value ? "" : state.saved.value}</span>
+      {state.stage.value === "first" ? null : (
+        <button onClick={() => (guide.value = true)}>{say.guide}</button>
+      )}
     </header>
   );
 }
@@ -207,6 +212,7 @@ function Planner({ layout }: { layout: Layout }): JSX.Element {
       ) : null}
       {stage === "first" || STARTS.includes(stage) ? null : <Row />}
       {stage === "first" ? null : <Places />}
+      <Guide />
       <p class="away" role="status">
         {state.said.value}
       </p>
@@ -225,6 +231,7 @@ export function App(): JSX.Element {
       </main>
     );
   }
+  if (state.stage.value === "day") return <Day layout={layout} />;
   const sides = beside.sides.value;
   if (sides !== undefined) return <Beside sides={sides} />;
   return (

@@ -8,6 +8,7 @@ import init, { __wbg_reset_state as afresh, Planner } from "#core";
 import * as say from "#words";
 
 import { App } from "./app";
+import * as day from "./day/progress";
 import { registerWorker } from "./register-worker";
 import * as offered from "./offered";
 import * as proposals from "./proposals";
@@ -56,6 +57,7 @@ async function resume(): Promise<void> {
   try {
     if (last !== null && (await session.openKept(last))) {
       state.stage.value = "work";
+      await day.resume();
       return;
     }
   } catch (error) {

@@ -115,6 +115,10 @@ export function act(run: () => unknown): boolean {
     state.fault.value = state.fromNewer.value ? say.newerFileRefused : say.onlyShownRefused;
     return false;
   }
+  if (state.stage.value === "day") {
+    state.fault.value = say.dayRefused;
+    return false;
+  }
   let done: Done | undefined;
   try {
     done = run() as Done | undefined;

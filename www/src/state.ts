@@ -7,8 +7,8 @@ import type { Id, Layout, Report, Thing } from "./core";
 import type { Kept } from "./store";
 
 export type Place = "table" | "hands" | "camera" | "crops" | "papers";
-/** Where the person stands: first sight, cured, choosing a new table, an own start, an empty board, at work, or reading a link. */
-export type Stage = "first" | "cured" | "new" | "yours" | "empty" | "work" | "client";
+/** Where the person stands: first sight, cured, choosing a new table, an own start, an empty board, at work, reading a link, or shooting. */
+export type Stage = "first" | "cured" | "new" | "yours" | "empty" | "work" | "client" | "day";
 
 export const stage = signal<Stage>("first");
 export const place = signal<Place>("table");

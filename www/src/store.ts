@@ -10,6 +10,7 @@ const SNAPSHOT = "snapshots";
 const JOURNAL = "journal";
 const PLACES = "places";
 const VERSIONS = "versions";
+const DAYS = "days";
 
 /** A layout as kept: the whole file as it was when `upto` steps were done. */
 export interface Kept {
@@ -58,7 +59,7 @@ let opened: Promise<IDBDatabase> | undefined;
 
 function database(): Promise<IDBDatabase> {
   opened ??= new Promise((resolve, reject) => {
-    const request = indexedDB.open(NAME, 3);
+    const request = indexedDB.open(NAME, 4);
     request.onupgradeneeded = () => {
       const store = (name: string, keyPath: string | string[]): void => {
         if (!request.result.objectStoreNames.contains(name)) {
@@ -69,6 +70,7 @@ function database(): Promise<IDBDatabase> {
       store(JOURNAL, ["layout", "number"]);
       store(PLACES, "id");
       store(VERSIONS, ["layout", "made"]);
+      store(DAYS, "layout");
     };
     request.onsuccess = () => resolve(request.result);
     request.onerror = () => reject(request.error ?? new Error(say.noStorage));
@@ -88,11 +90,12 @@ interface Stores {
   journal: IDBObjectStore;
   places: IDBObjectStore;
   versions: IDBObjectStore;
+  days: IDBObjectStore;
 }
 
 async function within(act: (stores: Stores) => void): Promise<void> {
   const transaction = (await database()).transaction(
-    [SNAPSHOT, JOURNAL, PLACES, VERSIONS],
+    [SNAPSHOT, JOURNAL, PLACES, VERSIONS, DAYS],
     "readwrite",
     { durability: "relaxed" },
   );
@@ -101,6 +104,7 @@ async function within(act: (stores: Stores) => void): Promise<void> {
     journal: transaction.objectStore(JOURNAL),
     places: transaction.objectStore(PLACES),
     versions: transaction.objectStore(VERSIONS),
+    days: transaction.objectStore(DAYS),
   });
   return new Promise((resolve, reject) => {
     transaction.oncomplete = () => resolve();
@@ -163,8 +167,9 @@ async function whole(): Promise<Kept[]> {
 
 /** Removes a layout, its steps and its versions. */
 export function remove(id: string): Promise<void> {
-  return within(({ snapshots, journal, places, versions }) => {
+  return within(({ snapshots, journal, places, versions, days }) => {
     snapshots.delete(id);
+    days.delete(id);
     journal.delete(steps(id));
     places.delete(id);
     versions.delete(steps(id));
@@ -185,6 +190,15 @@ export const keepVersions = (all: Version[]): Promise<void> =>
 /** Removes a version. */
 export const removeVersion = ({ layout, made }: Version): Promise<void> =>
   within(({ versions }) => void versions.delete([layout, made]));
+
+/** How far the shoot day of a layout is, as it was kept. */
+export async function day(layout: string): Promise<unknown> {
+  return asked((await database()).transaction(DAYS).objectStore(DAYS).get(layout));
+}
+
+/** Keeps how far the shoot day of a layout is. */
+export const keepDay = (day: { layout: string }): Promise<void> =>
+  within(({ days }) => void days.put(day));
 
 /** Asks the browser not to clear our storage when space runs short. */
 export async function askToStay(): Promise<boolean> {

@@ -21,6 +21,7 @@ mod propose;
 mod reader;
 mod seats;
 mod sheet;
+mod test_frame;
 mod things;
 mod trace;
 

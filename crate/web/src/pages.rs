@@ -226,6 +226,27 @@ impl Planner {
         Ok(())
     }
 
+    /// Draws the frame as it is in one exposure, with its hands, into an empty
+    /// `svg` element and sets what it shows.
+    ///
+    /// # Errors
+    /// When the page refuses a node.
+    pub fn draw_exposure(&self, root: &web_sys::Element, exposure: u16) -> Result<(), JsValue> {
+        let layout = self.now();
+        let view = View {
+            crops: Trims::None,
+            eye: optics::View::of(layout),
+            shown: Shown::Exposure(Id(exposure)),
+            ..on_page()
+        };
+        let part = cut(layout, None, ACROSS[0], &view).ok_or("the layout has no frame")?;
+        root.set_text_content(None);
+        let [x, y, wide, high] = part.area;
+        root.set_attribute("viewBox", &view_box([x, y, wide, high]))?;
+        Sheet::new(root.clone())?.patch(part.groups)?;
+        Ok(())
+    }
+
     /// The picture as a file that stands alone.
     #[must_use]
     pub fn picture(&self) -> String {

@@ -1,7 +1,7 @@
 //! The papers a shoot runs from.
 use planner::exposures::hold_of;
 use planner::layout::Id;
-use planner::papers::{crockery, running_order};
+use planner::papers::{crockery, running_order, steps};
 use wasm_bindgen::prelude::*;
 
 use crate::Planner;
@@ -21,6 +21,14 @@ impl Planner {
     #[must_use]
     pub fn crockery(&self, wide: f64, high: f64) -> Vec<String> {
         crockery(self.now(), [wide, high])
+    }
+
+    /// The steps of the day.
+    ///
+    /// # Errors
+    /// When the browser refuses to make the object.
+    pub fn day_steps(&self) -> Result<JsValue, JsError> {
+        object(&steps(self.now()))
     }
 
     /// How long a thing looks right on the set, minutes, as told or as usual; 0

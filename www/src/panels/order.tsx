@@ -42,7 +42,7 @@ const stepOf = (minutes: number): number => (minutes >= 60 ? 15 : minutes >= 20 
 const LONGEST = 1440;
 
 /** What the hands of an exposure do, one line for each person and action. */
-function does(layout: Layout, exposure: number): string[] {
+export function does(layout: Layout, exposure: number): string[] {
   const lines = new Map<string, Hand[]>();
   for (const hand of layout.hands ?? []) {
     if (hand.exposure !== exposure) continue;

@@ -18,8 +18,10 @@ import * as versions from "../versions";
 import { Crockery } from "./crockery";
 import { Guides } from "./guides";
 import { OrderPart } from "./order";
+import { DayPart } from "./day";
 import { SeeThrough } from "./see-through";
 import { Shelf } from "./shelf";
+import { TestFrame } from "./test-frame";
 import { Versions } from "./versions";
 
 /** Today, as the day a version is sent. */
@@ -232,6 +234,8 @@ export function PapersPanel({ layout }: { layout: Layout }): JSX.Element {
       <PicturePart layout={layout} />
       <OrderPart layout={layout} />
       <Crockery layout={layout} name={named(layout)} />
+      <DayPart layout={layout} />
+      <TestFrame layout={layout} />
       <SeeThrough title={layout.title} name={named(layout)} />
       <Guides layout={layout} name={named(layout)} />
       <Versions layout={layout} />

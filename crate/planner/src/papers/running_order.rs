@@ -142,7 +142,7 @@ fn who(layout: &Layout, exposure: Id) -> Vec<String> {
 }
 
 /// What is done with the things that are carried before an exposure.
-fn carried(study: &Study<'_>, own: &Exposure, ids: &[Id]) -> Vec<String> {
+pub(super) fn carried(study: &Study<'_>, own: &Exposure, ids: &[Id]) -> Vec<String> {
     let layout = study.layout();
     let held = |id: &Id| held_in(layout, own.id, *id).next().is_some();
     let so = |wanted: &dyn Fn(&Id) -> bool| -> Vec<Id> {

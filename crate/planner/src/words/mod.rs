@@ -8,9 +8,11 @@ mod crockery;
 mod guided;
 mod handed;
 mod labels;
+mod laid_over;
 mod proposed;
 mod quantity;
 mod rigged;
+mod stepped;
 mod table;
 mod timed;
 
@@ -20,7 +22,7 @@ pub use quantity::{
 };
 
 /// Sentences by id, table by table. `{name}` marks a named place.
-pub const SENTENCES: [&[(&str, &str)]; 9] = [
+pub const SENTENCES: [&[(&str, &str)]; 11] = [
     table::SENTENCES,
     rigged::SENTENCES,
     handed::SENTENCES,
@@ -30,6 +32,8 @@ pub const SENTENCES: [&[(&str, &str)]; 9] = [
     arranged::SENTENCES,
     proposed::SENTENCES,
     crockery::SENTENCES,
+    stepped::SENTENCES,
+    laid_over::SENTENCES,
 ];
 
 /// What fills one named place of a sentence.

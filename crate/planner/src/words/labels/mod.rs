@@ -7,7 +7,9 @@
 
 mod adding;
 mod arranged;
+mod day;
 mod exposures;
+mod guide;
 mod guides;
 mod hands;
 mod outputs;
@@ -16,11 +18,12 @@ mod proposing;
 mod rig;
 mod sheet;
 mod table;
+mod test_frame;
 mod timing;
 mod versions;
 
 /// Labels by id, table by table.
-pub const LABELS: [&[(&str, &str)]; 13] = [
+pub const LABELS: [&[(&str, &str)]; 16] = [
     sheet::LABELS,
     table::LABELS,
     adding::LABELS,
@@ -34,4 +37,7 @@ pub const LABELS: [&[(&str, &str)]; 13] = [
     versions::LABELS,
     arranged::LABELS,
     proposing::LABELS,
+    day::LABELS,
+    guide::LABELS,
+    test_frame::LABELS,
 ];

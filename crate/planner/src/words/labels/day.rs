@@ -1,0 +1,38 @@
+//! The shoot-day steps.
+
+/// Labels by id.
+#[rustfmt::skip]
+pub(super) const LABELS: &[(&str, &str)] = &[
+    ("day-steps", "Shoot-day steps"),
+    ("day-what", "The day one step at a time: what is made ready, swapped in, shot and looked through. Ticks, food timers and the log of frames stay on this phone."),
+    ("day-none", "There are no exposures yet, so the day has no steps. Add them under Hands."),
+    ("day-begin", "Begin the shoot-day steps"),
+    ("day-go-on", "Go on at step {step} of {all}"),
+    ("day-restart", "Begin anew"),
+    ("day-restart-sure", "Tap again to clear ticks, timers and log"),
+    ("day-locked", "The layout stays as it is while the steps are open."),
+    ("day-step", "Step {step} of {all}"),
+    ("day-leave", "Leave the steps"),
+    ("day-back", "Back"),
+    ("day-next", "Next"),
+    ("day-end", "Finish"),
+    ("day-aloud", "Read aloud"),
+    ("day-timers", "Food timers"),
+    ("day-left", "{time} left"),
+    ("day-over", "{time} past"),
+    ("day-past", "{thing} has been past its time for {count:1 minute|{count} minutes}: look at it, or swap it."),
+    ("day-past-now", "{thing} is past its time: look at it, or swap it."),
+    ("day-heard", "Heard"),
+    ("day-frames", "Frames shot"),
+    ("day-frames-less", "One frame less"),
+    ("day-frames-more", "One frame more"),
+    ("day-kept", "Looked at in full size; one is kept"),
+    ("day-file", "File name and note"),
+    ("day-file-name", "File of the one that is kept"),
+    ("day-note", "Note"),
+    ("day-screen-off", "This browser does not keep the screen on. Set the phone’s own screen time-out longer; a locked phone keeps the time of the food and tells it when it is woken, but may stay silent until then."),
+    ("day-clock-back", "The phone’s clock was set back by {count:1 minute|{count} minutes}; the food’s time goes on as before."),
+    ("day-no-voice", "This device has no voice of its own, so nothing is read aloud. Voices that would send the words away are not used."),
+    ("day-not-kept", "This device keeps nothing ({why}). The steps go on, but are forgotten when the page is closed."),
+    ("day-refused", "The layout is locked while the shoot-day steps are open."),
+];
