@@ -80,7 +80,7 @@ test("from the first sentence to a link that opens elsewhere", async () => {
   assert.equal(await client.getByRole("navigation").count(), 0, "no editing controls");
   assert.equal(await client.locator(".flick figure").count(), 3, "the picture and its two crops");
   await client.getByRole("button", { name: "Reply" }).tap();
-  assert.match(await client.locator(".sent").inputValue(), /^My table, version 1 · .+\nAnswer: yes$/);
+  assert.match(await client.locator(".sent").inputValue(), /^My table, version 1 · .+\nAnswer: yes\nhttp.+#.+$/);
   await assertAccessible(client);
   assertClean(other.faults);
   await other.context.close();

@@ -118,9 +118,11 @@ for (const [name, options] of [
     assert.ok(heights.every((high) => high > 0.1 && high < 0.6), `crops are seen whole: ${heights}`);
     await client.getByRole("button", { name: "Reply" }).click();
     await client.getByRole("button", { name: "yes with changes" }).click();
-    await client.getByRole("textbox", { name: /Remarks/ }).fill("2: less oil");
+    await client.getByRole("button", { name: /^Remark on\s*2\s*dark/ }).click();
+    await client.getByLabel("Your remark").fill("less oil");
+    await client.getByRole("button", { name: "Done" }).click();
     const sent = await client.locator(".sent").inputValue();
-    assert.match(sent, /^Harbour supper, version \d · .+\nAnswer: yes with changes\n2: less oil$/);
+    assert.match(sent, /^Harbour supper, version \d · .+\nAnswer: yes with changes\n1\. 2, dark platter: less oil\nhttp.+#.+$/);
     await sound(client, "the reply");
     await client.getByRole("button", { name: "Open a copy in the planner" }).click();
     await client.getByRole("navigation").waitFor();

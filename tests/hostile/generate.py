@@ -305,12 +305,74 @@ def links():
     long = titled(b"x" * 8_000)
     again = copied(8_000, b"\x00") + copied(8_000, b"\xff\x7c") * 130
     yield "limit-two-again-and-again", two(again, head=long)
+    yield "version-answer", wrapped(varint(64) + b"\x01" + section(1, b"x"))
     yield "value-two-empty", two(b"")
     yield "reference-two-next-id", two(own(HEAD + TABLE + FRAME + section(10, thing)))
 
 
+def answers():
+    def answer(*parts):
+        return wrapped(varint(64) + b"\x01" + b"".join(parts))
+
+    def text(words):
+        return varint(len(words)) + words
+
+    identity = bytes(7) + b"\xaa"
+
+    def said(verdict=0, version=2, date=b"2026-05-02", by=b"", more=b""):
+        words = text(date) + text(b"") + text(b"") + text(by)
+        return section(1, identity + varint(version) + varint(verdict) + words + more)
+
+    def remarks(*each):
+        return section(2, b"".join(each))
+
+    def on(thing, tag, words):
+        return varint(thing) + text(tag) + text(words)
+
+    def at(x, y, words):
+        return b"\x00" + varint(x) + varint(y) + text(words)
+
+    hurtful = b'<img src="x" onerror="alert(1)">'
+    whole = answer(said(1, by=b"desk"), remarks(on(4, b"3", b"less"), at(80, 121, b"here")))
+    yield "ok-sound", whole
+    yield "ok-with-address", "https://example.org/#" + whole
+    yield "ok-no-remarks", answer(said())
+    yield "ok-markup", answer(said(2, by=hurtful), remarks(on(4, b"<b>3</b>", hurtful), at(0, 0, hurtful)))
+    yield "ok-turned-writing", answer(said(by="\u202eevil\u2066".encode()), remarks(at(0, 0, "\u202eevil".encode())))
+    yield "ok-controls", answer(said(by=b"a\x00b\x07\x1b[31m"), remarks(at(0, 0, b"\x00\x01")))
+    yield "ok-no-text", answer(said(), remarks(on(4, b"", b"")))
+    yield "ok-later-section", answer(said(), section(9, b"later"))
+    yield "checksum-cut", whole[:-8]
+    yield "checksum-altered", whole[:12] + ("B" if whole[12] != "B" else "C") + whole[13:]
+    yield "syntax-letters", whole + "="
+    yield "version-layout", wrapped(HEAD + TABLE + FRAME)
+    yield "version-newer", wrapped(varint(64) + b"\x02" + said())
+    yield "version-later-kind", wrapped(varint(65) + b"\x01" + said())
+    yield "syntax-nothing-said", answer(remarks(at(0, 0, b"x")))
+    yield "syntax-nothing", answer()
+    yield "syntax-no-version", wrapped(varint(64))
+    yield "syntax-order", answer(remarks(), said())
+    yield "syntax-doubled", answer(said(), said())
+    yield "syntax-verdict", answer(said(3))
+    yield "syntax-verdict-vast", answer(said(2**39))
+    yield "syntax-version-vast", answer(said(version=60_001))
+    yield "syntax-left-over", answer(said(more=b"\x00"))
+    yield "syntax-cut", answer(section(1, identity + b"\x02"))
+    yield "syntax-remark-cut", answer(said(), remarks(varint(4) + varint(3) + b"ab"))
+    yield "syntax-far-away", answer(said(), remarks(at(2**39, 0, b"x")))
+    yield "syntax-thing-vast", answer(said(), remarks(on(60_001, b"", b"x")))
+    yield "syntax-not-utf8", answer(said(), remarks(at(0, 0, b"\xc3\x28")))
+    yield "limit-remark", answer(said(), remarks(at(0, 0, b"x" * 501)))
+    yield "limit-remark-words", answer(said(), remarks(at(0, 0, b"\x80" * 499)))
+    yield "limit-tag", answer(said(), remarks(on(4, b"x" * 9, b"x")))
+    yield "limit-name", answer(said(by=b"x" * 81))
+    yield "limit-remarks", answer(said(), remarks(*[at(0, 0, b"x")] * 61))
+    yield "limit-text", answer(section(1, identity + b"\x02\x00" + varint(2**38) + b"abc"))
+
+
 def main():
-    for kind, made, end in [("files", files(), "json"), ("links", links(), "link")]:
+    kinds = [("files", files(), "json"), ("links", links(), "link"), ("answers", answers(), "link")]
+    for kind, made, end in kinds:
         folder = HERE / kind
         folder.mkdir(exist_ok=True)
         for old in folder.iterdir():

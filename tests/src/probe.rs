@@ -1,8 +1,10 @@
 //! What must hold for any bytes whatever, shared by the tests and the fuzzers.
 use base64::Engine;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
+use planner::answers::taken;
 use planner::layout::{Layout, MAX_PROBLEMS, Problem, ProblemKind, open};
-use planner::link::{link, unlink};
+use planner::link::{link, link_answer, unlink, unlink_answer};
+use planner::starters::harbour_supper;
 
 /// Opens bytes as a file, read as a browser reads one: what is no UTF-8 becomes
 /// a mark. Whatever they are: no panic, short problems, and what opens can be
@@ -34,6 +36,25 @@ pub fn fragment(bytes: &[u8]) -> Vec<ProblemKind> {
             Vec::new()
         }
         Err(problems) => kinds(&problems),
+    }
+}
+
+/// Reads bytes as an answer: no panic, a short problem, and what is read can be
+/// written, and put on a layout that can be saved.
+///
+/// # Panics
+/// When one of these does not hold.
+pub fn answer(bytes: &[u8]) -> Vec<ProblemKind> {
+    match unlink_answer(&String::from_utf8_lossy(bytes)) {
+        Ok(answer) => {
+            assert_eq!(unlink_answer(&link_answer(&answer)), Ok(answer.clone()));
+            let mut layout = harbour_supper();
+            let (edit, _) = taken(&layout, &answer);
+            edit.apply_checked(&mut layout).expect("an answer fits");
+            saved_and_sent(&layout);
+            Vec::new()
+        }
+        Err(problem) => kinds(&[problem]),
     }
 }
 

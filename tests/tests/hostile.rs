@@ -42,9 +42,10 @@ type Probe = fn(&[u8]) -> Vec<ProblemKind>;
 
 #[test]
 fn hostile_files_and_links_are_answered_with_the_right_kind() {
-    let sets: [(&str, usize, Probe); 2] = [
+    let sets: [(&str, usize, Probe); 3] = [
         ("hostile/files", 89, probe::file),
-        ("hostile/links", 58, probe::fragment),
+        ("hostile/links", 59, probe::fragment),
+        ("hostile/answers", 34, probe::answer),
     ];
     for (folder, least, probe) in sets {
         let all = corpus(folder);

@@ -2,7 +2,7 @@
 // it. The core reads the copy under the rules of a file and makes one edit of it.
 
 import type {
-  Card, Crop, Exposure, Finding, Hand, How, Id, Item, Layout, Linen, Pair, Part, Person, Role, Tone,
+  Card, Crop, Exposure, Finding, Hand, How, Id, Item, Layout, Linen, Pair, Part, Person, Remark, Role, Tone,
 } from "./core";
 import * as say from "#words";
 import * as session from "./session";
@@ -35,6 +35,14 @@ const named = (id: Id): string =>
   state.things.value.find((thing) => thing.id === id)?.name ?? say.thing;
 
 export const act = {
+  /** Changes what became of a remark. */
+  remark: (place: number, to: Partial<Remark>) =>
+    change(say.doneRemark({ number: String(place + 1) }), (layout) => {
+      const found = layout.remarks?.[place];
+      if (found !== undefined) Object.assign(found, to);
+    }),
+  remarkGone: (place: number) =>
+    change(say.doneRemarkGone({ number: String(place + 1) }), (layout) => void layout.remarks?.splice(place, 1)),
   moveBy: (id: Id, dx: number, dy: number) => session.moveBy(id, dx, dy),
   turnBy: (id: Id, degrees: number) => session.turnBy(id, degrees * 2),
   remove: (ids: Id[]) => session.remove(ids),

@@ -6,6 +6,7 @@ import * as say from "#words";
 import * as beside from "./beside";
 import type { Layout } from "./core";
 import { Add } from "./panels/add";
+import { Arrived, Remarks } from "./panels/answered";
 import { Beside } from "./panels/beside";
 import { CameraPanel } from "./panels/camera";
 import { Client } from "./panels/client";
@@ -109,6 +110,7 @@ function Table({ layout }: { layout: Layout }): JSX.Element {
   }
   return (
     <>
+      <Arrived layout={layout} />
       {isOn() ? (
         <Many />
       ) : (
@@ -119,6 +121,7 @@ function Table({ layout }: { layout: Layout }): JSX.Element {
           <Chosen />
         </>
       )}
+      <Remarks layout={layout} />
       <Findings />
       <Propose />
       <Exposures />

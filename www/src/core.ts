@@ -137,6 +137,35 @@ export interface Card {
   width: number;
   height: number;
 }
+/** What a client answered to a version. */
+export interface Answered {
+  verdict: Verdict;
+  version: number;
+  date: string;
+  given?: string;
+  choice?: string;
+  by?: string;
+}
+export type Verdict = "yes" | "changes" | "no";
+/** A remark on a thing or a bare place. */
+export interface Remark {
+  version: number;
+  thing?: Id;
+  tag?: string;
+  at?: Pair;
+  text: string;
+  done?: boolean;
+}
+/** A remark in words. */
+export interface ToldRemark {
+  number: number;
+  about: string;
+  text: string;
+  done: boolean;
+  /** Whether what it is about is on the table. */
+  here: boolean;
+  version: number;
+}
 export interface Layout {
   id: string;
   based_on?: string;
@@ -145,7 +174,8 @@ export interface Layout {
   note?: string;
   units: "cm" | "in";
   look: "low-key" | "normal" | "high-key";
-  revision: { number: number; date: string };
+  revision: { number: number; date: string; answer?: Answered };
+  remarks?: Remark[];
   next_id: number;
   next_number: number;
   table: {

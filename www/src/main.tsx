@@ -7,12 +7,14 @@ import { coreModule, startWorker } from "#assets";
 import init, { __wbg_reset_state as afresh, Planner } from "#core";
 import * as say from "#words";
 
+import * as answers from "./answers";
 import { App } from "./app";
 import * as day from "./day/progress";
 import { registerWorker } from "./register-worker";
 import * as offered from "./offered";
 import * as proposals from "./proposals";
 import * as readings from "./readings";
+import * as reply from "./reply";
 import * as session from "./session";
 import * as spare from "./spare";
 import * as state from "./state";
@@ -40,10 +42,12 @@ async function start(): Promise<void> {
 
 /** Shows what a link holds; what was open here stays as it was kept. */
 async function readLink(payload: string): Promise<void> {
+  if (Planner.carries_answer(payload)) return answers.arrive(payload, resume);
   try {
     session.core().open_link(payload);
     session.read();
     offered.take(payload);
+    await reply.begin();
     state.stage.value = "client";
   } catch (error) {
     await resume();

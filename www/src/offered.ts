@@ -4,6 +4,7 @@ import { signal } from "@preact/signals";
 import * as say from "#words";
 
 import * as beside from "./beside";
+import * as reply from "./reply";
 import * as session from "./session";
 
 /** What they are called, and their files. */
@@ -38,6 +39,7 @@ export function look(at: 0 | 1): void {
   session.core().open_json(file);
   shown.value = at;
   session.read();
+  reply.put();
 }
 
 /** Nothing is offered any more. */

@@ -11,6 +11,7 @@ const JOURNAL = "journal";
 const PLACES = "places";
 const VERSIONS = "versions";
 const DAYS = "days";
+const ANSWERS = "answers";
 
 /** A layout as kept: the whole file as it was when `upto` steps were done. */
 export interface Kept {
@@ -71,6 +72,7 @@ function database(): Promise<IDBDatabase> {
       store(PLACES, "id");
       store(VERSIONS, ["layout", "made"]);
       store(DAYS, "layout");
+      store(ANSWERS, "key");
     };
     request.onsuccess = () => resolve(request.result);
     request.onerror = () => reject(request.error ?? new Error(say.noStorage));
@@ -199,6 +201,26 @@ export async function day(layout: string): Promise<unknown> {
 /** Keeps how far the shoot day of a layout is. */
 export const keepDay = (day: { layout: string }): Promise<void> =>
   within(({ days }) => void days.put(day));
+
+/** Something of an answer, under a key: one begun here, or one that came. */
+export interface Noted {
+  key: string;
+  /** When it was last changed, ms. */
+  changed: number;
+  /** What it holds, as text. */
+  text: string;
+}
+
+async function answers<T>(mode: IDBTransactionMode, run: (store: IDBObjectStore) => IDBRequest<T>): Promise<T> {
+  return asked(run((await database()).transaction(ANSWERS, mode).objectStore(ANSWERS)));
+}
+export const note = (noted: Noted): Promise<unknown> => answers("readwrite", (store) => store.put(noted));
+export const noted = (key: string): Promise<Noted | undefined> =>
+  answers<Noted | undefined>("readonly", (store) => store.get(key));
+export const unnote = (key: string): Promise<unknown> => answers("readwrite", (store) => store.delete(key));
+/** All whose key begins so. */
+export const allNoted = (begin: string): Promise<Noted[]> =>
+  answers<Noted[]>("readonly", (store) => store.getAll(IDBKeyRange.bound(begin, `${begin}\uffff`)));
 
 /** Asks the browser not to clear our storage when space runs short. */
 export async function askToStay(): Promise<boolean> {

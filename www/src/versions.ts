@@ -43,6 +43,18 @@ export async function keep(named: string): Promise<string | undefined> {
   return (await kept(() => store.keepVersions([version]))) ? name : undefined;
 }
 
+/** Keeps what is sent, to tell later what changed since; where there is room. */
+export async function keepSent(number: number): Promise<void> {
+  await list();
+  if (all.value.length < store.MOST_VERSIONS) await keep(say.versionSent({ number: String(number) }));
+}
+
+/** The table as it was sent under this number, if that is kept. */
+export function sent(number: number): Version | undefined {
+  const was = ({ file }: Version): number => (JSON.parse(file) as Layout).revision.number;
+  return [...all.value].reverse().find((version) => was(version) === number);
+}
+
 export const remove = (version: Version): Promise<boolean> =>
   kept(() => store.removeVersion(version));
 export const putBack = (version: Version): Promise<boolean> =>
@@ -59,6 +71,7 @@ export function goBack({ name, file }: Version): boolean {
   return become(say.doneVersionBack({ name }), {
     ...to,
     revision: now.revision,
+    ...(now.remarks === undefined ? {} : { remarks: now.remarks }),
     next_id: Math.max(to.next_id, now.next_id),
     next_number: Math.max(to.next_number, now.next_number),
   });

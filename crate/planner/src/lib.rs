@@ -6,6 +6,7 @@
 //! no randomness of its own, and gives the same bits natively and in wasm.
 #![forbid(unsafe_code)]
 
+pub mod answers;
 pub mod arms;
 pub mod arrangements;
 pub mod catalogue;

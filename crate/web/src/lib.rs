@@ -2,6 +2,7 @@
 //! a drag, small objects when something is opened, saved, selected or read.
 mod about;
 mod acts;
+mod answers;
 mod arrange;
 mod arranged;
 mod beside;

@@ -212,6 +212,7 @@ impl Planner {
         let view = View {
             crops: if lines { Trims::All } else { Trims::None },
             eye: optics::View::of(layout),
+            notes: self.view.notes && !lines,
             ..on_page()
         };
         let across = if lines { PRINTED } else { ACROSS[0] };

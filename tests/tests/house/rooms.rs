@@ -3,7 +3,7 @@
 use crate::tree::{Source, code, sources};
 
 /// The rooms, each of which may use those named before it.
-const ORDER: [&str; 25] = [
+const ORDER: [&str; 26] = [
     "order",
     "layout",
     "words",
@@ -22,6 +22,7 @@ const ORDER: [&str; 25] = [
     "scene",
     "commands",
     "compare",
+    "answers",
     "exposures",
     "readings",
     "arrangements",

@@ -1,26 +1,21 @@
 // The client's view of a link: the picture, its crops, the list, one reply.
 
 import { useEffect, useRef } from "preact/hooks";
-import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
 import * as say from "#words";
 
-import type { Hand, Layout } from "../core";
-import { shareOrCopy } from "../export";
+import type { Hand, Id, Layout } from "../core";
 import { freshId } from "../fresh";
 import { Choice } from "../parts/controls";
 import { Notices } from "../parts/notices";
 import * as beside from "../beside";
 import * as offered from "../offered";
+import * as reply from "../reply";
 import * as session from "../session";
 import * as state from "../state";
 import { Kept } from "./crops";
+import { Reply } from "./reply";
 
-const ANSWERS = [
-  ["yes", say.replyYes],
-  ["changes", say.replyChanges],
-  ["no", say.replyNo],
-] as const;
 const DOES: Record<string, (said: { count: number; thing: string }) => string> = {
   tear: say.clientTear,
   squeeze: say.clientSqueeze,
@@ -70,6 +65,7 @@ export function doing(layout: Layout, [hand, ...others]: Hand[]): string {
 }
 
 interface Line {
+  id: Id;
   number: string;
   text: string;
 }
@@ -82,6 +78,7 @@ export function tagged(layout: Layout): Line[] {
   const dishes = layout.items
     .filter((item) => main.includes(item.role) && number(item.id) !== "")
     .map((item) => ({
+      id: item.id,
       number: number(item.id),
       text: item.role === "hero" ? say.clientHero({ thing: item.name }) : item.name,
     }));
@@ -90,7 +87,9 @@ export function tagged(layout: Layout): Line[] {
     const flag = number(hand.id);
     flags.set(flag, [...(flags.get(flag) ?? []), hand]);
   }
-  const hands = [...flags].map(([flag, own]) => ({ number: flag, text: doing(layout, own) }));
+  const hands = [...flags].map(([flag, own]) => {
+    return { id: own[0]?.id ?? 0, number: flag, text: doing(layout, own) };
+  });
   return [...dishes.sort((a, b) => Number(a.number) - Number(b.number)), ...hands];
 }
 
@@ -106,55 +105,13 @@ export function others(layout: Layout): string {
     .join(", ");
 }
 
-function Reply({ layout }: { layout: Layout }): JSX.Element {
-  const open = useSignal(false);
-  const answer = useSignal<(typeof ANSWERS)[number][0]>("yes");
-  const remarks = useSignal("");
-  const told = useSignal("");
-  const two = offered.two.value;
-  const head = version(layout);
-  const spoken = ANSWERS.find(([value]) => value === answer.value)?.[1] ?? "";
-  const text = [
-    head === "" ? layout.title : say.replyHead({ title: layout.title, version: head }),
-    ...(two === undefined ? [] : [say.replyOf({ name: two.names[offered.shown.value] })]),
-    say.replySays({ answer: spoken }),
-    ...(remarks.value.trim() === "" ? [] : [remarks.value.trim()]),
-  ].join("\n");
-  const send = (): void =>
-    void shareOrCopy({ title: layout.title, text })
-      .then((sent) => {
-        told.value = sent === "copied" ? say.replyCopied : sent === "shared" ? say.replyShared : "";
-      })
-      .catch((error: unknown) => (told.value = say.replyNotSent({ why: session.message(error) })));
-  if (!open.value) {
-    return (
-      <button class="solid" onClick={() => (open.value = true)}>
-        {say.reply}
-      </button>
-    );
-  }
-  return (
-    <section class="panel" aria-label={say.reply}>
-      <Choice name={say.replyAnswer} options={ANSWERS} value={answer.value} choose={(each) => (answer.value = each)} />
-      <label class="field">
-        <span>{say.replyRemarks}</span>
-        <textarea
-          class="long"
-          maxLength={say.MAX_NOTE}
-          value={remarks.value}
-          onInput={(event) => (remarks.value = event.currentTarget.value)}
-        />
-      </label>
-      <label class="field">
-        <span>{say.replyText}</span>
-        <textarea class="sent" readOnly rows={text.split("\n").length} value={text} />
-      </label>
-      <button class="solid" onClick={send}>
-        {say.replySend}
-      </button>
-      <p role="status">{told.value}</p>
-    </section>
-  );
+/** Begins a remark where the picture was tapped. */
+function remarkAt(event: MouseEvent): void {
+  const svg = (event.currentTarget as Element).querySelector("svg");
+  const into = svg?.getScreenCTM()?.inverse();
+  if (into === undefined || event.clientX === 0) return;
+  const { x, y } = new DOMPoint(event.clientX, event.clientY).matrixTransform(into);
+  reply.tapped(x, y);
 }
 
 /** The picture and its crops side by side, as high as the one that is looked at. */
@@ -185,7 +142,13 @@ function Flick({ layout }: { layout: Layout }): JSX.Element {
     <div class="flick" ref={row} tabIndex={0} role="group" aria-label={say.clientFlick}>
       {shown.map(({ id, name }) => (
         <figure key={id}>
-          <Kept layout={layout} crop={id} name={name} />
+          {id === 0 ? (
+            <div class="remarked" onClick={remarkAt}>
+              <Kept layout={layout} crop={id} name={name} />
+            </div>
+          ) : (
+            <Kept layout={layout} crop={id} name={name} />
+          )}
           <figcaption>{name}</figcaption>
         </figure>
       ))}
@@ -231,6 +194,7 @@ function Changed({ names: [first, second] }: offered.Offered): JSX.Element | nul
 
 export function Client({ layout }: { layout: Layout }): JSX.Element {
   const keepCopy = async (): Promise<void> => {
+    reply.leave();
     await session.keepCopy(freshId());
     offered.forget();
     history.replaceState(null, "", location.pathname);
@@ -248,11 +212,15 @@ export function Client({ layout }: { layout: Layout }): JSX.Element {
       <Flick layout={layout} />
       <section class="say">
         {two === undefined ? null : <Two {...two} />}
+        <p class="quiet">{say.remarkHow}</p>
         <ol class="list" aria-label={say.clientList}>
-          {tagged(layout).map(({ number, text }) => (
+          {tagged(layout).map(({ id, number, text }) => (
             <li key={number}>
-              <b>{number}</b>
-              <span>{text}</span>
+              <button onClick={() => reply.begun({ thing: id })}>
+                <span class="away">{say.remarkOn} </span>
+                <b>{number}</b>
+                <span>{text}</span>
+              </button>
             </li>
           ))}
         </ol>

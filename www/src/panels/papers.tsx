@@ -15,6 +15,7 @@ import * as shelf from "../kept";
 import * as session from "../session";
 import * as state from "../state";
 import * as versions from "../versions";
+import { KeptAnswers } from "./answered";
 import { Crockery } from "./crockery";
 import { Guides } from "./guides";
 import { OrderPart } from "./order";
@@ -35,7 +36,9 @@ function named(layout: Layout): string {
 function stamped(): void {
   const layout = state.layout.value;
   if (layout === undefined) return;
-  act.head({ revision: { number: layout.revision.number + 1, date: today() } });
+  const { revision } = layout;
+  act.head({ revision: { ...revision, number: revision.number + 1, date: today() } });
+  void versions.keepSent(revision.number + 1);
 }
 
 function linkAddress(payload: string): string {
@@ -238,6 +241,7 @@ export function PapersPanel({ layout }: { layout: Layout }): JSX.Element {
       <TestFrame layout={layout} />
       <SeeThrough title={layout.title} name={named(layout)} />
       <Guides layout={layout} name={named(layout)} />
+      <KeptAnswers />
       <Versions layout={layout} />
       <LinkPart layout={layout} />
       <Note name={say.note} value={layout.note ?? ""} take={(note) => act.head({ note })} />

@@ -2,8 +2,9 @@
 //! user has accepted.
 use serde::{Deserialize, Serialize};
 
-use super::limits::MAX_NAME;
+use super::limits::{MAX_NAME, MAX_REMARKS};
 use super::read::Fields;
+use super::remark::{Answered, Remark};
 use super::value::{Extra, Id};
 
 /// Centimetres or inches on the surface; the layout itself is in mm.
@@ -39,6 +40,9 @@ pub struct Revision {
     pub number: u16,
     /// The day it was sent, `YYYY-MM-DD`, or empty.
     pub date: String,
+    /// What was answered last.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub answer: Option<Answered>,
 }
 
 /// Title, notes and choices about the whole picture.
@@ -58,6 +62,9 @@ pub struct Head {
     pub look: Look,
     /// Which version this is.
     pub revision: Revision,
+    /// What was remarked, oldest first.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub remarks: Vec<Remark>,
     /// The next object id, so that none is reused.
     pub next_id: u16,
     /// The next printed number, so that none is reused.
@@ -76,8 +83,10 @@ impl Head {
                 .object("revision", |r| Revision {
                     number: r.int("number", 0..=60_000).unwrap_or(0) as u16,
                     date: r.text("date", MAX_NAME),
+                    answer: r.object("answer", Answered::read),
                 })
                 .unwrap_or_default(),
+            remarks: f.list("remarks", MAX_REMARKS, Remark::read),
             next_id: f.int("next_id", 1..=60_001).unwrap_or(1) as u16,
             next_number: f.int("next_number", 1..=60_001).unwrap_or(1) as u16,
         }

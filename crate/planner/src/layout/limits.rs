@@ -38,6 +38,14 @@ pub const MAX_PIXELS: i32 = 20_000;
 pub const MAX_NAME: usize = 80;
 /// Longest note, in characters.
 pub const MAX_NOTE: usize = 2_000;
+/// Most remarks on one layout.
+pub const MAX_REMARKS: usize = 200;
+/// Most remarks in one answer.
+pub const MAX_SENT: usize = 60;
+/// Longest remark, in characters.
+pub const MAX_REMARK: usize = 500;
+/// Longest word on a tag, in characters.
+pub const MAX_TAG: usize = 8;
 /// Most unknown fields kept in one file, in bytes of JSON.
 pub const MAX_EXTRA_BYTES: usize = 64_000;
 /// Farthest a thing may stand from the table's corner, in mm.

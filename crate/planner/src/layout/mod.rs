@@ -20,9 +20,12 @@ mod open;
 mod people;
 mod problem;
 mod read;
+mod remark;
 mod rig;
 #[cfg(feature = "schema")]
 mod schema;
+#[cfg(feature = "schema")]
+mod schema_answers;
 #[cfg(feature = "schema")]
 mod schema_people;
 mod seat;
@@ -53,6 +56,7 @@ pub(crate) use open::read_tree;
 pub use open::{FORMAT, Layout, VERSION, open};
 pub use people::{Action, Hand, Palm, Person, Side, Sleeve, SleeveLength};
 pub use problem::{Problem, ProblemKind};
+pub use remark::{Answered, Remark, Verdict};
 pub use rig::{Bag, Counterweight, Hung, Rig, RigKind};
 #[cfg(feature = "schema")]
 pub use schema::schema;

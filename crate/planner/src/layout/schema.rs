@@ -16,11 +16,12 @@ use super::light::{CardKind, LightShape};
 use super::limits::{
     MAX_ACCEPTED, MAX_CARDS, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_HEIGHT, MAX_ID,
     MAX_ITEMS, MAX_LENSES, MAX_LINENS, MAX_MINUTES, MAX_NAME, MAX_NOTE, MAX_OUTLINE, MAX_PEOPLE,
-    MAX_PIXELS, MAX_PLACE, MAX_SEATS, MAX_SIZE, MAX_SPARE,
+    MAX_PIXELS, MAX_PLACE, MAX_REMARKS, MAX_SEATS, MAX_SIZE, MAX_SPARE,
 };
 use super::linen::{LinenKind, LinenState};
 use super::open::{FORMAT, VERSION};
 use super::rig::{Hung, RigKind};
+use super::schema_answers::{remark, revision};
 use super::schema_people::{exposure, hand, person, seat};
 use super::stock::Source;
 use super::table::TableShape;
@@ -45,7 +46,7 @@ pub(super) fn id() -> Value {
     whole(1, i32::from(MAX_ID))
 }
 
-fn text(longest: usize) -> Value {
+pub(super) fn text(longest: usize) -> Value {
     json!({ "type": "string", "maxLength": longest })
 }
 
@@ -108,7 +109,6 @@ pub(super) fn object<const N: usize>(required: usize, fields: [(&str, Value); N]
 }
 
 fn layout() -> Value {
-    let revision = object(0, [("number", whole(0, 60_000)), ("date", text(MAX_NAME))]);
     object(
         5,
         [
@@ -126,7 +126,8 @@ fn layout() -> Value {
             ("note", text(MAX_NOTE)),
             ("units", words::<Units>()),
             ("look", words::<Look>()),
-            ("revision", revision),
+            ("revision", revision()),
+            ("remarks", list(MAX_REMARKS, remark())),
             ("next_id", whole(1, 60_001)),
             ("next_number", whole(1, 60_001)),
             ("floor", object(0, [("colour", colour())])),

@@ -11,6 +11,9 @@ pub const LINK_VERSION: u64 = 1;
 /// Longest link read, in characters.
 pub const MAX_LINK: usize = 1_000_000;
 
+/// What stands in the place of the version in an answer.
+pub(super) const ANSWER: u64 = 64;
+
 /// Bytes of the check sum.
 const SUM: usize = 4;
 
@@ -36,15 +39,20 @@ fn crc_32<'a>(bytes: impl Iterator<Item = &'a u8>) -> u32 {
 
 /// Version, sections and check sum in letters.
 pub(super) fn wrap(sections: &[u8]) -> String {
+    wrap_as(LINK_VERSION, sections)
+}
+
+/// The same under another number.
+pub(super) fn wrap_as(version: u64, sections: &[u8]) -> String {
     let mut body = Vec::with_capacity(sections.len() + 8);
-    put_varint(&mut body, LINK_VERSION);
+    put_varint(&mut body, version);
     body.extend_from_slice(sections);
     let sum = sum(&body);
     body.extend_from_slice(&sum.to_le_bytes());
     URL_SAFE_NO_PAD.encode(body)
 }
 
-fn problem(kind: ProblemKind, found: &str, allowed: &str) -> Problem {
+pub(super) fn problem(kind: ProblemKind, found: &str, allowed: &str) -> Problem {
     Problem::new(kind, "link", found, allowed)
 }
 
@@ -52,8 +60,28 @@ fn problem(kind: ProblemKind, found: &str, allowed: &str) -> Problem {
 ///
 /// # Errors
 /// One problem: too long, other letters than a link has, characters lost or
-/// changed, or a later version.
+/// changed, an answer, or a later version.
 pub(super) fn unwrap(text: &str) -> Result<Vec<u8>, Problem> {
+    match bodied(text)? {
+        (0..=LINK_VERSION, sections) => Ok(sections),
+        (ANSWER, _) => {
+            let (found, allowed) = ("an answer to a layout", "the link to a layout");
+            Err(problem(ProblemKind::Version, found, allowed))
+        }
+        (later, _) => {
+            let found = format!("version {later}");
+            let allowed = format!("version {LINK_VERSION} or older; open it with a newer planner");
+            Err(problem(ProblemKind::Version, &found, &allowed))
+        }
+    }
+}
+
+/// The version of a link and what follows it.
+///
+/// # Errors
+/// One problem: too long, other letters than a link has, or characters lost or
+/// changed.
+pub(super) fn bodied(text: &str) -> Result<(u64, Vec<u8>), Problem> {
     if text.len() > MAX_LINK {
         let found = format!("{} bytes", text.len());
         let allowed = format!("at most {MAX_LINK} bytes");
@@ -77,12 +105,7 @@ pub(super) fn unwrap(text: &str) -> Result<Vec<u8>, Problem> {
     }
     let mut bytes = Bytes(&body);
     match bytes.varint() {
-        Ok(0..=LINK_VERSION) => Ok(bytes.0.to_vec()),
-        Ok(later) => {
-            let found = format!("version {later}");
-            let allowed = format!("version {LINK_VERSION} or older; open it with a newer planner");
-            Err(problem(ProblemKind::Version, &found, &allowed))
-        }
+        Ok(version) => Ok((version, bytes.0.to_vec())),
         Err(bad) => Err(problem(ProblemKind::Syntax, &bad.to_string(), "a version")),
     }
 }

@@ -2,8 +2,10 @@
 //!
 //! The writing is described in `FORMAT.md` beside this file, well enough to
 //! read a link without this code. [`link`] writes, [`unlink`] reads and
-//! checks as strictly as a file is checked, [`link_two`] writes two versions as
-//! one, and [`qr`] draws a short link as a square of modules.
+//! checks as strictly as a file is checked, [`link_answer`] and
+//! [`unlink_answer`] carry what a client answers, [`link_two`] writes two
+//! versions as one, and [`qr`] draws a short link as a square of modules.
+mod answer;
 mod bytes;
 mod envelope;
 mod fields;
@@ -21,6 +23,7 @@ mod write;
 #[cfg(test)]
 mod tests;
 
+pub use answer::{Answer, is_answer, link_answer, unlink_answer};
 pub use envelope::{LINK_VERSION, MAX_LINK};
 pub use public::public;
 pub use qr::{MAX_QR_VERSION, QrModules, qr};

@@ -2,14 +2,17 @@
 use crate::layout::{Dates, Layout, Rig};
 
 /// The layout without the note, the client's name, the rig, the lenses at hand,
-/// when it is wanted, how long the food holds and what stands in for it, where
-/// things come from and live, who has agreed to what and what the photographer
-/// has accepted: nobody else's business. How many are in reserve is.
+/// when it is wanted, what was answered and remarked, how long the food holds and
+/// what stands in for it, where things come from and live, who has agreed to what
+/// and what the photographer has accepted: nobody else's business. How many are
+/// in reserve is.
 #[must_use]
 pub fn public(layout: &Layout) -> Layout {
     let mut shared = layout.clone();
     shared.head.note.clear();
     shared.head.client.clear();
+    shared.head.revision.answer = None;
+    shared.head.remarks.clear();
     shared.intended.clear();
     shared.rig = Rig::default();
     shared.camera.lenses.clear();

@@ -2,6 +2,7 @@
 //!
 //! The page, the drawing, the terminal and the papers all speak through
 //! [`say`]; no sentence is glued together elsewhere.
+mod answered;
 mod arranged;
 mod compared;
 mod crockery;
@@ -22,13 +23,14 @@ pub use quantity::{
 };
 
 /// Sentences by id, table by table. `{name}` marks a named place.
-pub const SENTENCES: [&[(&str, &str)]; 11] = [
+pub const SENTENCES: [&[(&str, &str)]; 12] = [
     table::SENTENCES,
     rigged::SENTENCES,
     handed::SENTENCES,
     timed::SENTENCES,
     guided::SENTENCES,
     compared::SENTENCES,
+    answered::SENTENCES,
     arranged::SENTENCES,
     proposed::SENTENCES,
     crockery::SENTENCES,

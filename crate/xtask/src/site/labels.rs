@@ -47,6 +47,8 @@ pub(super) fn write() -> Result<()> {
 fn module(labels: &[(&str, &str)]) -> Result<String> {
     let mut text = HEAD.to_owned();
     writeln!(text, "export const MAX_NAME = {};", limits::MAX_NAME)?;
+    writeln!(text, "export const MAX_REMARK = {};", limits::MAX_REMARK)?;
+    writeln!(text, "export const MAX_SENT = {};", limits::MAX_SENT)?;
     writeln!(text, "export const MAX_NOTE = {};", limits::MAX_NOTE)?;
     for (id, label) in labels {
         let parts = parse(label)?;

@@ -17,6 +17,7 @@ mod guide_sheet;
 mod lens;
 mod lettering;
 mod marks;
+mod notes;
 mod places;
 mod ring;
 mod sample;
@@ -170,6 +171,10 @@ pub fn groups(whole: &Layout, view: &View) -> Vec<Keyed> {
     if view.tags {
         let tags = tags::tags(layout, &shown, view.eye, view.per_pixel);
         push("tags".into(), tags, None);
+    }
+    if view.notes && view.tags {
+        let notes = notes::notes(layout, view.eye, view.per_pixel);
+        push("notes".into(), notes, None);
     }
     all
 }

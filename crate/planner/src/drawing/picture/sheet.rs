@@ -7,6 +7,7 @@ use super::cut::{area, document};
 use super::groups;
 use super::lettering::lettering;
 use super::view::{INKED, PAPER, Shown, Trims, View};
+use crate::answers::said;
 use crate::drawing::path::tenth;
 use crate::layout::Layout;
 use crate::optics;
@@ -66,7 +67,7 @@ pub fn sheet(layout: &Layout, shown: Shown, eye: optics::View) -> String {
     let line = |text: &str, at: DVec2, size: f64| lettering(text, at, size * px).set("fill", INKED);
     let title = line(&layout.head.title, dvec2(x, top + 56.0 * px), 40.0);
     out = out.add(title.set("font-style", "italic")).add(line(
-        &version(layout),
+        &standing(layout),
         dvec2(x, top + 84.0 * px),
         18.0,
     ));
@@ -108,6 +109,19 @@ fn numbered(layout: &Layout) -> Vec<(u16, &str)> {
     order::sort(&mut all, Ord::cmp);
     all.dedup_by_key(|(number, _)| *number);
     all
+}
+
+/// Which version this is, and what was answered.
+fn standing(layout: &Layout) -> String {
+    let version = version(layout);
+    let Some(answer) = &layout.head.revision.answer else {
+        return version;
+    };
+    let args = [
+        ("version", Arg::Text(version)),
+        ("answer", Arg::Text(said(answer))),
+    ];
+    say("drawing-answered", &args)
 }
 
 /// Which version this is, and of when.

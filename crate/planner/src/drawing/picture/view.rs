@@ -81,6 +81,8 @@ pub struct View {
     pub crops: Trims,
     /// Whether dishes and hands wear their tags.
     pub tags: bool,
+    /// Whether remarks not yet seen to lie on it, where tags do.
+    pub notes: bool,
     /// Whether arm, stand and photographer are drawn.
     pub rig: bool,
     /// Whether the places along the table's edge are drawn.
@@ -109,6 +111,7 @@ impl Default for View {
             frame: true,
             crops: Trims::None,
             tags: true,
+            notes: false,
             rig: false,
             places: false,
             lit: false,

@@ -6,6 +6,7 @@
 //! first form of one and in the second of any other number.
 
 mod adding;
+mod answers;
 mod arranged;
 mod day;
 mod exposures;
@@ -23,7 +24,7 @@ mod timing;
 mod versions;
 
 /// Labels by id, table by table.
-pub const LABELS: [&[(&str, &str)]; 16] = [
+pub const LABELS: [&[(&str, &str)]; 17] = [
     sheet::LABELS,
     table::LABELS,
     adding::LABELS,
@@ -35,6 +36,7 @@ pub const LABELS: [&[(&str, &str)]; 16] = [
     guides::LABELS,
     outputs::LABELS,
     versions::LABELS,
+    answers::LABELS,
     arranged::LABELS,
     proposing::LABELS,
     day::LABELS,

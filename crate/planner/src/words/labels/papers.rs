@@ -119,7 +119,7 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("link", "Link for the client"),
     (
         "link-holds",
-        "The link holds the table, its things, hands and crops, the title, version and date. It holds no notes, no people’s names and no costs. Anyone who has the link can read it.",
+        "The link holds the table, its things, hands and crops, the title, version and date. It holds no notes, no answers or remarks, no people’s names and no costs. Anyone who has the link can read it.",
     ),
     ("link-make", "Make the link"),
     (
@@ -219,7 +219,6 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("reply-yes", "yes"),
     ("reply-changes", "yes with changes"),
     ("reply-no", "no"),
-    ("reply-remarks", "Remarks by number, such as “2: less oil”"),
     ("reply-text", "This is what is sent"),
     ("reply-says", "Answer: {answer}"),
     ("reply-head", "{title}, {version}"),

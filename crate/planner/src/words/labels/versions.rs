@@ -24,7 +24,7 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ),
     ("version-compare-short", "compare"),
     ("version-back", "Go back to “{name}”"),
-    ("version-back-short", "go back to it"),
+    ("version-back-short", "go back"),
     ("version-delete", "Delete “{name}”"),
     ("version-kept", "“{name}” is kept."),
     ("version-deleted", "“{name}” is deleted."),
