@@ -19,6 +19,9 @@ fn every_sentence_of_the_table_is_said_somewhere() {
                     "words/handed.rs",
                     "words/compared.rs",
                     "words/crockery.rs",
+                    "words/sheets.rs",
+                    "words/stepped.rs",
+                    "words/laid_over.rs",
                 ]
                 .iter()
                 .any(|table| source.path.ends_with(table))

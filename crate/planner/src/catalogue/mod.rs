@@ -4,6 +4,7 @@
 //! Every value here is a starting point the user may change, and says how
 //! well it is founded. Entries never change once layouts refer to them; a
 //! correction is a new id.
+mod allergens;
 mod cloth;
 mod entry;
 mod foods;
@@ -17,6 +18,7 @@ mod props;
 mod search;
 mod surfaces;
 
+pub use allergens::{allergens, allergens_in};
 pub use cloth::{LinenEntry, linen, linens};
 pub use entry::{Entry, Evidence, Kind, SOURCES, source};
 pub use foods::{better_face, foods};

@@ -31,6 +31,7 @@ mod settings;
 mod snap;
 mod stack;
 mod states;
+mod stock;
 mod strew;
 #[cfg(test)]
 mod tests;
@@ -72,6 +73,7 @@ pub use settings::{Wish as SettingsWish, lay_places};
 pub use snap::{Snap, snap};
 pub use stack::{moving, moving_all};
 pub use states::{How, Look, all_as_set, has_food, move_in, put_in};
+pub use stock::{Said, say_of, set_count};
 pub use strew::strew;
 pub use thing::{group, resize, set_role, take_apart};
 pub use trace::trace;

@@ -28,7 +28,7 @@ pub use pen::Pen;
 pub use picture::{
     Cut, Keyed, SeeThrough, Shown, Trims, View, alone, carried, cut, cut_file, groups, guide_sheet,
     marked, reaching, sample, see_through, sheet, side, side_file, stand_span, swatch, translation,
-    view_box, waiting,
+    version, view_box, waiting,
 };
 pub use prop::{Ware, flame, prop};
 pub use shadow::{Ground, raised, shadows};

@@ -95,12 +95,12 @@ pub fn steps(layout: &Layout) -> Vec<Step> {
     }
     let study = Study::new(layout);
     let (run, order) = (running(layout), running_order(layout));
-    let mut out = vec![plain(layout, StepKind::Ready, "ready", &READY)];
+    let mut out = vec![plain(layout, StepKind::Ready, "step-ready", &READY)];
     for ((own, shot), turn) in layout.exposures.iter().zip(&run.shots).zip(&order.turns) {
         out.extend(change(&study, own, shot, &run.foods));
         out.push(shoot(turn));
     }
-    let mut review = plain(layout, StepKind::Review, "review", &REVIEW);
+    let mut review = plain(layout, StepKind::Review, "step-review", &REVIEW);
     let each = layout.exposures.iter().map(|own| {
         let name = Arg::Text(exposure_name(layout, own.id));
         let key = format!("review-{}", own.id.0);
@@ -114,7 +114,7 @@ pub fn steps(layout: &Layout) -> Vec<Step> {
     let all: Vec<Tick> = each.chain(crops).collect();
     review.ticks.splice(0..0, all);
     out.push(review);
-    out.push(plain(layout, StepKind::Strike, "strike", &STRIKE));
+    out.push(plain(layout, StepKind::Strike, "step-strike", &STRIKE));
     out
 }
 
@@ -139,7 +139,7 @@ fn plain(layout: &Layout, kind: StepKind, key: &str, ticks: &[&str]) -> Step {
         key: key.into(),
         kind,
         exposure: None,
-        title: say(&format!("step-{key}"), &[]),
+        title: say(key, &[]),
         time: String::new(),
         lines: care.map(|caution| caution.line).collect(),
         due: Vec::new(),

@@ -52,7 +52,7 @@ mod walked;
 
 pub use beside::{Beside, Both, Told, beside};
 pub use cautions::{Caution, Concern, cautions};
-pub use exposures::region_marks;
+pub use exposures::{insurance, region_marks};
 pub use finding::{Finding, Grade, Mark, Remedy, State};
 pub use flat::flat_marks;
 pub use live::{Figure, Live, Shift, Shifts, live, shifts};
@@ -65,5 +65,6 @@ pub use separation::separation_score_of;
 pub use settling::Settling;
 pub use space::copy_space;
 pub use study::Study;
+pub use timing::shoot_by;
 pub use triangle_asked::{Corners, asked_triangle};
 pub use walked::{LOST_FROM, PartWalk};

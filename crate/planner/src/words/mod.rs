@@ -13,6 +13,7 @@ mod laid_over;
 mod proposed;
 mod quantity;
 mod rigged;
+mod sheets;
 mod stepped;
 mod table;
 mod timed;
@@ -23,7 +24,7 @@ pub use quantity::{
 };
 
 /// Sentences by id, table by table. `{name}` marks a named place.
-pub const SENTENCES: [&[(&str, &str)]; 12] = [
+pub const SENTENCES: [&[(&str, &str)]; 13] = [
     table::SENTENCES,
     rigged::SENTENCES,
     handed::SENTENCES,
@@ -36,6 +37,7 @@ pub const SENTENCES: [&[(&str, &str)]; 12] = [
     crockery::SENTENCES,
     stepped::SENTENCES,
     laid_over::SENTENCES,
+    sheets::SENTENCES,
 ];
 
 /// What fills one named place of a sentence.

@@ -35,7 +35,7 @@ pub use cut::{Cut, cut, cut_file, view_box};
 pub use guide_sheet::guide_sheet;
 pub use sample::{alone, sample, swatch};
 pub use see_through::{SeeThrough, see_through};
-pub use sheet::sheet;
+pub use sheet::{sheet, version};
 pub use side::{side, side_file};
 pub use stand::stand_span;
 pub use view::{Keyed, Shown, Trims, View, carried, translation};

@@ -125,7 +125,8 @@ fn standing(layout: &Layout) -> String {
 }
 
 /// Which version this is, and of when.
-pub(super) fn version(layout: &Layout) -> String {
+#[must_use]
+pub fn version(layout: &Layout) -> String {
     let revision = &layout.head.revision;
     let number = ("number", Arg::Text(revision.number.to_string()));
     let date = ("date", Arg::Text(revision.date.clone()));

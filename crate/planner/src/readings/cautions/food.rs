@@ -1,7 +1,7 @@
 //! Cautions about food: who may eat what, and what it does on the set.
 use super::super::study::Study;
 use super::{Caution, Concern, named, put};
-use crate::catalogue::kind_of;
+use crate::catalogue::{allergens_in, kind_of};
 use crate::layout::Item;
 use crate::words::{Arg, listed, say};
 
@@ -34,106 +34,6 @@ const COATED: [&str; 9] = [
     "plaster",
 ];
 
-/// What of the catalogue usually holds allergens of the European list
-/// (Regulation (EU) No 1169/2011, Annex II). Recipes are guesses; the cook
-/// knows.
-const ALLERGENS: [(&str, &[&str]); 9] = [
-    ("allergen-molluscs", &["mussels", "oysters", "clams"]),
-    ("allergen-crustaceans", &["prawns"]),
-    (
-        "allergen-fish",
-        &["roast-fish", "salmon-fillet", "rice-rolls", "miso-soup"],
-    ),
-    (
-        "allergen-eggs",
-        &[
-            "egg-halves",
-            "fried-eggs",
-            "omelette",
-            "egg-cup",
-            "pancakes",
-            "waffles",
-            "meringues",
-            "chocolate-cake",
-            "cake-slices",
-            "brownies",
-            "savoury-tart",
-            "fruit-tart",
-            "croissants",
-            "doughnuts",
-            "biscuits",
-            "ice-cream",
-        ],
-    ),
-    (
-        "allergen-milk",
-        &[
-            "cheese-wedge",
-            "feta",
-            "mozzarella",
-            "soft-cheese",
-            "butter",
-            "butter-dish",
-            "yogurt",
-            "ice-cream",
-            "milk-bottle",
-            "milk-jug",
-            "creamer",
-            "pizza",
-            "croissants",
-            "pancakes",
-            "waffles",
-            "chocolate",
-            "chocolate-cake",
-            "cake-slices",
-            "brownies",
-            "biscuits",
-            "savoury-tart",
-            "fruit-tart",
-            "doughnuts",
-            "porridge",
-        ],
-    ),
-    (
-        "allergen-gluten",
-        &[
-            "loaf",
-            "torn-bread",
-            "bread-slice",
-            "crumbs",
-            "noodles",
-            "penne",
-            "spaghetti",
-            "couscous",
-            "dumplings",
-            "flatbreads",
-            "pancakes",
-            "croissants",
-            "bread-rolls",
-            "toast",
-            "baguette",
-            "pizza",
-            "focaccia",
-            "savoury-tart",
-            "fruit-tart",
-            "chocolate-cake",
-            "cake-slices",
-            "brownies",
-            "biscuits",
-            "waffles",
-            "doughnuts",
-            "granola",
-            "porridge",
-            "crackers",
-            "beer-glass",
-            "meatballs",
-        ],
-    ),
-    ("allergen-nuts", &["nuts", "granola", "brownies"]),
-    ("allergen-sesame", &["hummus", "seeds"]),
-    ("allergen-soya", &["tofu-cubes", "miso-soup"]),
-];
-
 /// Whether it steams or scalds.
 pub(in super::super) fn is_broth(item: &Item) -> bool {
     BROTHS.contains(&item.prop.as_str())
@@ -151,9 +51,9 @@ pub(super) fn add(study: &Study<'_>, out: &mut Vec<Caution>) {
         let args = [("things", Arg::Text(listed(&raw)))];
         put(out, "raw", Concern::Food, say("caution-raw", &args));
     }
-    let holds = |props: &[&str]| l.items.iter().any(|i| props.contains(&i.prop.as_str()));
-    let known = ALLERGENS.iter().filter(|(_, props)| holds(props));
-    let words: Vec<String> = known.map(|(id, _)| say(id, &[])).collect();
+    let props: Vec<&str> = l.items.iter().map(|i| i.prop.as_str()).collect();
+    let known = allergens_in(&props).into_iter();
+    let words: Vec<String> = known.map(|id| say(id, &[])).collect();
     if !words.is_empty() {
         let args = [("list", Arg::Text(listed(&words)))];
         put(

@@ -48,6 +48,13 @@ fn missing(study: &Study<'_>) -> Vec<(ExposureKind, String)> {
     out
 }
 
+/// The kinds of exposure a table has a use for and none of yet, each with its
+/// reason.
+#[must_use]
+pub fn insurance(layout: &Layout) -> Vec<(ExposureKind, String)> {
+    missing(&Study::new(layout))
+}
+
 /// What else is worth an exposure on this table; told when all is.
 pub(super) fn read(study: &Study<'_>, settled: bool) -> Option<Finding> {
     let layout = study.layout();

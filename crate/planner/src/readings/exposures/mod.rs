@@ -15,6 +15,7 @@ mod states;
 #[cfg(test)]
 mod tests;
 
+pub use insurance::insurance;
 pub(super) use order::in_this_order;
 pub use shown::region_marks;
 

@@ -21,7 +21,17 @@ fn last_day(dates: &Dates) -> Option<Day> {
     })
 }
 
+/// The last day to shoot on, in words; none before the day it is wanted is told.
+#[must_use]
+pub fn shoot_by(dates: &Dates) -> Option<String> {
+    last_day(dates).map(told)
+}
+
 fn spoken(day: Day) -> Arg {
+    Arg::Text(told(day))
+}
+
+fn told(day: Day) -> String {
     let months = [
         "month-1", "month-2", "month-3", "month-4", "month-5", "month-6", "month-7", "month-8",
         "month-9", "month-10", "month-11", "month-12",
@@ -34,7 +44,7 @@ fn spoken(day: Day) -> Arg {
         ),
         ("year", Arg::Text(day.year.to_string())),
     ];
-    Arg::Text(say("date", &args))
+    say("date", &args)
 }
 
 /// The season of a month, three whole months each, as weather services count.
