@@ -71,7 +71,9 @@ fn rebuilt(all: &[Word]) -> BTreeMap<String, Placed> {
                 .find(|w| (w.x - x).abs() < 0.05 && (w.y - row).abs() < 0.05);
             found.map(|w| w.text.clone())
         };
-        for row in all.iter().filter(|w| (w.x - head.x).abs() < 0.05) {
+        // What stands above is written on the plan.
+        let below = all.iter().filter(|w| w.y > head.y);
+        for row in below.filter(|w| (w.x - head.x).abs() < 0.05) {
             let Ok(across) = row.text.parse::<f64>() else {
                 continue;
             };
@@ -175,7 +177,7 @@ fn the_table_is_laid_again_from_the_words_of_the_sheet_alone() {
         inches.head.units = Units::In;
         checked(&name, &inches);
     }
-    assert!(rows > 90, "{rows} things in three tables");
+    assert!(rows > 80, "{rows} things in three tables");
 }
 
 #[test]

@@ -62,14 +62,13 @@ export const act = {
       const own: Part = { colours: [{ srgb, share: 100, origin: "guess" }] };
       thing.parts = { ...thing.parts, [part]: own };
     }),
-  /** How long it looks right on the set; as usual for none. */
-  hold: (which: Item, minutes: number | undefined) =>
-    item(say.doneHold({ thing: which.name }), which.id, (thing) => {
-      if (minutes === undefined) delete thing.hold_minutes;
-      else thing.hold_minutes = minutes;
-    }),
-  standIn: (which: Item, name: string) =>
-    item(say.doneStandIn({ thing: which.name }), which.id, (thing) => (thing.stand_in = name)),
+  /** How long it and all of its row look right on the set; as usual for none. */
+  hold: (which: Item, minutes: number | undefined, all: Id[] = [which.id]) =>
+    session.act(() =>
+      session.core().set_food(Uint16Array.from(all), minutes ?? 0, undefined, visits.now()),
+    ),
+  standIn: (which: Item, name: string, all: Id[] = [which.id]) =>
+    session.act(() => session.core().set_food(Uint16Array.from(all), 0, name, visits.now())),
   dates: (dates: NonNullable<Layout["dates"]>) =>
     change(say.doneDates, (layout) => (layout.dates = dates)),
   /** Gives a part the tones read off a photo. */

@@ -19,15 +19,34 @@ paper.addEventListener("change", () => (printing.value = paper.matches));
 addEventListener("beforeprint", () => (printing.value = true));
 addEventListener("afterprint", () => {
   printing.value = false;
-  sheet.value = "";
+  sheets.value = undefined;
 });
 
-/** The address of a sheet that is printed in place of all this; "" for none. */
-const sheet = signal("");
+/** Sheets that are printed in place of all this, at these addresses. */
+interface Sheets {
+  addresses: string[];
+  /** The class that says how large their paper is; none for a picture alone. */
+  paper?: string;
+}
+const sheets = signal<Sheets | undefined>(undefined);
 
 /** Prints a picture alone, at this address. */
 export function printSheet(address: string): void {
-  sheet.value = address;
+  sheets.value = { addresses: [address] };
+  print();
+}
+
+/** Prints pages on paper of this size, each on a sheet of its own. */
+export async function printPages(addresses: string[], paper: string): Promise<void> {
+  // A browser prints what it has decoded.
+  await Promise.all(
+    addresses.map((address) => {
+      const image = new Image();
+      image.src = address;
+      return image.decode();
+    }),
+  );
+  sheets.value = { addresses, paper };
   print();
 }
 
@@ -61,10 +80,14 @@ function Said(): JSX.Element | null {
 
 export function Printed({ layout }: { layout: Layout }): JSX.Element | null {
   if (!printing.value) return null;
-  if (sheet.value !== "") {
+  const alone = sheets.value;
+  if (alone !== undefined) {
+    const { addresses, paper } = alone;
     return (
-      <article class="printed">
-        <img src={sheet.value} alt={say.guidesOverview} />
+      <article class={paper === undefined ? "printed" : `printed sheets ${paper}`}>
+        {addresses.map((address) => (
+          <img key={address} src={address} alt={paper === undefined ? say.guidesOverview : ""} />
+        ))}
       </article>
     );
   }

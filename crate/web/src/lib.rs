@@ -143,6 +143,13 @@ impl Planner {
         planner::link::link(&planner::link::public(self.now())).fragment
     }
 
+    /// What a link for a helper carries, with all that is private: notes, rig,
+    /// holding times, stand-ins, where things come from and live.
+    #[must_use]
+    pub fn link_whole(&self) -> String {
+        planner::link::link(self.now()).fragment
+    }
+
     /// The things a finger takes at a place on the table (mm), topmost first.
     #[must_use]
     pub fn hit(&self, x: f64, y: f64) -> Vec<u16> {

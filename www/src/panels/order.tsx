@@ -5,7 +5,7 @@ import type { JSX } from "preact";
 import * as say from "#words";
 
 import { act } from "../acts";
-import type { Hand, Item, Layout } from "../core";
+import type { Hand, Id, Item, Layout } from "../core";
 import { Choice, Field, Stepper, Tape } from "../parts/controls";
 import * as session from "../session";
 import * as state from "../state";
@@ -84,7 +84,7 @@ export function Turns({ layout }: { layout: Layout }): JSX.Element {
 }
 
 /** How long a food holds, and what stands in for it. */
-export function Holds({ item }: { item: Item }): JSX.Element {
+export function Holds({ item, all }: { item: Item; all?: Id[] }): JSX.Element {
   const minutes = session.core().hold_of(item.id);
   const told = item.hold_minutes !== undefined;
   const thing = item.name;
@@ -94,7 +94,7 @@ export function Holds({ item }: { item: Item }): JSX.Element {
     const by = stepOf(way < 0 ? minutes - 1 : minutes);
     // What keeps for hours begins at one.
     const to = minutes === 0 ? 60 : minutes + way * by;
-    act.hold(item, Math.min(LONGEST, Math.max(1, to)));
+    act.hold(item, Math.min(LONGEST, Math.max(1, to)), all);
   };
   return (
     <>
@@ -106,14 +106,14 @@ export function Holds({ item }: { item: Item }): JSX.Element {
         step={step}
       />
       {told ? (
-        <button class="word" onClick={() => act.hold(item, undefined)}>
+        <button class="word" onClick={() => act.hold(item, undefined, all)}>
           {say.holdsAsUsual}
         </button>
       ) : null}
       <Field
         name={say.standIn}
         value={item.stand_in ?? ""}
-        take={(name) => act.standIn(item, name)}
+        take={(name) => act.standIn(item, name, all)}
       />
     </>
   );

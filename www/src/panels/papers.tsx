@@ -18,9 +18,11 @@ import * as versions from "../versions";
 import { KeptAnswers } from "./answered";
 import { Crockery } from "./crockery";
 import { Guides } from "./guides";
+import { Lists } from "./lists";
 import { OrderPart } from "./order";
 import { DayPart } from "./day";
 import { SeeThrough } from "./see-through";
+import { SheetsPart } from "./sheets";
 import { Shelf } from "./shelf";
 import { TestFrame } from "./test-frame";
 import { Versions } from "./versions";
@@ -51,15 +53,17 @@ function LinkPart({ layout }: { layout: Layout }): JSX.Element {
   const tell = (sent: Sent): void => {
     told.value = sent === "shared" ? say.linkShared : sent === "copied" ? say.linkCopied : "";
   };
+  const whole = useSignal(false);
   const other = useSignal(0);
   const name = useSignal("");
   const version = versions.all.value.find(({ made: when }) => when === other.value);
   const called = name.value.trim() || say.versionNow;
   const address = (): string => {
     const core = session.core();
-    return linkAddress(
-      version === undefined ? core.link() : core.link_two(called, version.name, version.file),
-    );
+    if (version !== undefined) {
+      return linkAddress(core.link_two(called, version.name, version.file));
+    }
+    return linkAddress(whole.value ? core.link_whole() : core.link());
   };
   const make = (): void => {
     stamped();
@@ -70,7 +74,17 @@ function LinkPart({ layout }: { layout: Layout }): JSX.Element {
   return (
     <section class="panel" aria-label={say.link}>
       <h3>{say.link}</h3>
-      <p>{say.linkHolds}</p>
+      <p>{whole.value && version === undefined ? say.linkWholeHolds : say.linkHolds}</p>
+      {version === undefined ? (
+        <label class="line">
+          <span class="name">{say.linkWhole}</span>
+          <input
+            type="checkbox"
+            checked={whole.value}
+            onChange={(event) => (whole.value = event.currentTarget.checked)}
+          />
+        </label>
+      ) : null}
       {versions.all.value.length === 0 ? null : (
         <label class="field">
           <span>{say.linkWith}</span>
@@ -235,6 +249,8 @@ export function PapersPanel({ layout }: { layout: Layout }): JSX.Element {
     <Panel title={say.papers}>
       <Field name={say.title} value={layout.title} take={(title) => act.head({ title })} />
       <PicturePart layout={layout} />
+      <SheetsPart layout={layout} name={named(layout)} />
+      <Lists layout={layout} />
       <OrderPart layout={layout} />
       <Crockery layout={layout} name={named(layout)} />
       <DayPart layout={layout} />

@@ -18,14 +18,16 @@ mod papers;
 mod proposing;
 mod rig;
 mod sheet;
+mod sheets;
 mod table;
 mod test_frame;
 mod timing;
 mod versions;
 
 /// Labels by id, table by table.
-pub const LABELS: [&[(&str, &str)]; 17] = [
+pub const LABELS: [&[(&str, &str)]; 18] = [
     sheet::LABELS,
+    sheets::LABELS,
     table::LABELS,
     adding::LABELS,
     papers::LABELS,

@@ -34,7 +34,5 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("shot-on", "Shot on"),
     ("shot-north", "the northern half"),
     ("shot-south", "the southern half"),
-    ("done-hold", "how long {thing} holds"),
-    ("done-stand-in", "what stands in for {thing}"),
     ("done-dates", "when it is wanted"),
 ];

@@ -1,0 +1,52 @@
+//! Papers to print and the lists that are changed on the page.
+
+/// Labels by id.
+pub(super) const LABELS: &[(&str, &str)] = &[
+    ("papers-print", "Papers to print"),
+    ("paper-which", "Paper"),
+    ("paper-size", "Printed on"),
+    ("paper-a4", "A4"),
+    ("paper-letter", "US Letter"),
+    ("paper-page", "{name}, page {page} of {pages}"),
+    ("paper-send", "Print this paper"),
+    ("paper-svg", "Save as drawings (SVG)"),
+    ("lists-pull", "Props to pull"),
+    (
+        "lists-pull-what",
+        "{count:1 row|{count} rows}. What is changed here changes the picture.",
+    ),
+    ("lists-food", "Food to cook and pour"),
+    (
+        "lists-food-what",
+        "{count:1 row|{count} rows}. Food for the camera is not for eating.",
+    ),
+    ("lists-row", "{numbers} {name}"),
+    ("lists-count", "In the picture"),
+    ("lists-fewer", "{thing}: one fewer in the picture"),
+    ("lists-more", "{thing}: one more in the picture"),
+    ("lists-spare", "Spare"),
+    ("lists-spare-less", "{thing}: one spare fewer"),
+    ("lists-spare-more", "{thing}: one spare more"),
+    ("lists-source", "Comes from"),
+    ("lists-own", "own"),
+    ("lists-hire", "hire"),
+    ("lists-buy", "buy"),
+    ("lists-borrow", "borrow"),
+    ("lists-client", "client"),
+    ("lists-shelf", "Lives at"),
+    ("lists-pulled", "pulled"),
+    ("lists-out", "out"),
+    ("lists-back", "back"),
+    ("lists-ticks", "{thing}: where it is"),
+    ("lists-kept-here", "Ticks are kept on this device only."),
+    ("lists-allergens", "Allergens: {list}"),
+    ("lists-by", "On the set {from}, to be shot by {by}"),
+    (
+        "link-whole",
+        "For a helper: with notes, rig, times, sources and shelves",
+    ),
+    (
+        "link-whole-holds",
+        "This link holds everything the layout holds: notes, the client’s name, rig, holding times, where things come from and live. Anyone who has it can read all of that.",
+    ),
+];
