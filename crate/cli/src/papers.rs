@@ -3,11 +3,11 @@ use std::io::Error;
 use std::path::Path;
 
 use lexopt::ValueExt as _;
-use outputs::{Meta, pdf};
+use outputs::{Meta, csv, pdf};
 use planner::drawing::{Shown, sheet};
 use planner::layout::Layout;
 use planner::optics::View;
-use planner::papers::crockery;
+use planner::papers::{Paper, Sheet, crockery, lists, pages as sheet_pages};
 
 use crate::draw::boxes;
 
@@ -16,11 +16,20 @@ use crate::draw::boxes;
 enum Kind {
     /// The picture with its list.
     Picture,
+    /// One of the sheets and lists.
+    Sheet(Sheet),
     /// Outlines at true size.
     Crockery,
 }
 
-const KINDS: [(&str, Kind); 2] = [("picture", Kind::Picture), ("crockery", Kind::Crockery)];
+/// Every paper by the word it is asked for with.
+fn kinds() -> Vec<(&'static str, Kind)> {
+    let sheets = Sheet::ALL.map(|sheet| (sheet.key(), Kind::Sheet(sheet)));
+    let mut all = vec![("picture", Kind::Picture)];
+    all.extend(sheets);
+    all.push(("crockery", Kind::Crockery));
+    all
+}
 
 /// Which papers are wanted, and how.
 #[derive(Debug, Default, PartialEq, Eq)]
@@ -57,10 +66,11 @@ impl Wish {
             }
             "only" => {
                 let word = parser.value()?.string()?;
-                let found = KINDS.iter().find(|(key, _)| *key == word);
+                let all = kinds();
+                let found = all.iter().find(|(key, _)| *key == word);
                 let (_, kind) = found.ok_or_else(|| {
-                    let all = KINDS.map(|(key, _)| key).join(", ");
-                    lexopt::Error::from(format!("--only is one of {all}"))
+                    let all: Vec<&str> = all.iter().map(|(key, _)| *key).collect();
+                    lexopt::Error::from(format!("--only is one of {}", all.join(", ")))
                 })?;
                 self.only.push(*kind);
             }
@@ -71,12 +81,11 @@ impl Wish {
         Ok(())
     }
 
-    /// Width and height of the paper upright, mm.
-    const fn paper(&self) -> [f64; 2] {
+    const fn paper(&self) -> Paper {
         if self.letter {
-            [215.9, 279.4]
+            Paper::Letter
         } else {
-            [210.0, 297.0]
+            Paper::A4
         }
     }
 }
@@ -91,9 +100,12 @@ pub(crate) type Made = (String, Vec<u8>);
 pub(crate) fn files(layout: &Layout, wish: &Wish) -> Result<Vec<Made>, String> {
     let all = !(wish.svg || wish.csv || wish.pdf);
     let mut files = Vec::new();
-    let wanted = KINDS.into_iter();
+    let wanted = kinds().into_iter();
     for (key, kind) in wanted.filter(|(_, k)| wish.only.is_empty() || wish.only.contains(k)) {
-        let pages = pages(layout, kind, wish.paper());
+        if wish.csv || all {
+            files.extend(tables(layout, key, kind));
+        }
+        let pages = pages(layout, kind, wish);
         if pages.is_empty() {
             eprintln!("{key}: nothing stands on it");
             continue;
@@ -120,11 +132,30 @@ pub(crate) fn files(layout: &Layout, wish: &Wish) -> Result<Vec<Made>, String> {
 }
 
 /// The pages of a paper.
-fn pages(layout: &Layout, kind: Kind, paper: [f64; 2]) -> Vec<String> {
+fn pages(layout: &Layout, kind: Kind, wish: &Wish) -> Vec<String> {
     match kind {
         Kind::Picture => vec![sheet(layout, Shown::All, View::of(layout))],
-        Kind::Crockery => crockery(layout, paper),
+        Kind::Sheet(sheet) => sheet_pages(layout, sheet, wish.paper()),
+        Kind::Crockery => crockery(layout, wish.paper().size()),
     }
+}
+
+/// The lists of a paper, a file each.
+fn tables(layout: &Layout, key: &str, kind: Kind) -> Vec<Made> {
+    let Kind::Sheet(sheet) = kind else {
+        return Vec::new();
+    };
+    let all = lists(layout, sheet);
+    let several = all.len() > 1;
+    let each = all.iter().enumerate().map(|(n, list)| {
+        let name = if several {
+            format!("{key}-{}.csv", n + 1)
+        } else {
+            format!("{key}.csv")
+        };
+        (name, csv(&list.records()).into())
+    });
+    each.collect()
 }
 
 /// Writes them into a folder.

@@ -5,6 +5,9 @@ import * as say from "#words";
 
 import { share } from "../export";
 import type { Paper } from "../listed";
+import * as outputs from "../outputs";
+import * as session from "../session";
+import { Save } from "./save";
 
 interface Own {
   paper: Paper;
@@ -22,9 +25,20 @@ export function PaperFiles({ paper, pages, name, title }: Own): JSX.Element {
       await share(new File([page], file, { type: "image/svg+xml" }), title);
     }
   };
+  const file = `${name}-${paper.key}`;
+  const lists = session.core().sheet_rows(paper.key) as [string, string[][]][];
+  const [only] = lists.length === 1 ? lists : [];
   return (
-    <button class="word" onClick={() => void drawings()}>
-      {say.paperSvg}
-    </button>
+    <>
+      <button class="word" onClick={() => void drawings()}>
+        {say.paperSvg}
+      </button>
+      <Save name={file} title={title} pages={() => pages} {...(only && { rows: () => only[1] })} />
+      {lists.length < 2 || !outputs.able
+        ? undefined
+        : lists.map(([list, rows], n) => (
+            <Save key={list} name={`${file}-${n + 1}`} title={title} list={list} rows={() => rows} />
+          ))}
+    </>
   );
 }

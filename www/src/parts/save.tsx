@@ -11,12 +11,14 @@ interface Own {
   title: string;
   /** The paper's drawings, page by page. */
   pages?: () => readonly string[];
+  /** What the list is called, where a paper has several. */
+  list?: string;
   /** The paper's list, its heading first. */
   rows?: () => readonly (readonly string[])[];
 }
 
 /** Saves a paper as PDF, its list as CSV. */
-export function Save({ name, title, pages, rows }: Own): JSX.Element {
+export function Save({ name, title, pages, list, rows }: Own): JSX.Element {
   if (!outputs.able) return <p class="quiet">{say.outputSingle}</p>;
   const files = [`${name}.pdf`, `${name}.csv`] as const;
   const busy = outputs.making.value;
@@ -40,7 +42,7 @@ export function Save({ name, title, pages, rows }: Own): JSX.Element {
             class="word"
             onClick={() => void outputs.make(files[1], title, () => ({ make: "csv", rows: rows() }))}
           >
-            {say.outputCsv}
+            {list === undefined ? say.outputCsv : say.outputCsvOf({ list })}
           </button>
         )}
         {busy !== undefined && mine(busy.name) ? (

@@ -4,6 +4,7 @@
 pub(super) const LABELS: &[(&str, &str)] = &[
     ("output-pdf", "Save as PDF"),
     ("output-csv", "Save as CSV"),
+    ("output-csv-of", "{list} as CSV"),
     ("output-progress", "How far the file is"),
     ("output-stop", "Stop"),
     ("output-ready", "The file is ready."),
