@@ -81,7 +81,7 @@ pub(super) fn colour(srgb: Srgb) -> String {
         (Family::Cool, l) if l < 35.0 => "colour-dark-blue",
         (Family::Cool, l) if l < 65.0 => "colour-blue",
         (Family::Cool, _) => "colour-pale-blue",
-        (Family::Warm, l) if hue < 45.0 || hue >= 330.0 => {
+        (Family::Warm, l) if !(45.0..330.0).contains(&hue) => {
             if l < 35.0 {
                 "colour-dark-red"
             } else if l < 65.0 {

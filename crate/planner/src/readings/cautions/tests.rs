@@ -125,10 +125,10 @@ fn each_thing_brings_its_own_caution_and_no_other() {
     for (prop, own) in [
         ("fork", &[][..]),
         ("dinner-plate", &[]),
-        ("wine-tumbler", &["glass"]),
+        ("wine-tumbler", &["glass", "allergens"]),
         ("oil-carafe", &["glass", "oil"]),
         ("cook-knife", &["knives"]),
-        ("soup", &["steam", "set-food"]),
+        ("soup", &["steam", "allergens", "set-food"]),
         ("mussels", &["raw", "allergens", "set-food"]),
         ("loaf", &["allergens", "set-food"]),
         ("olives", &["set-food"]),
