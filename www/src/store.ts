@@ -60,7 +60,7 @@ let opened: Promise<IDBDatabase> | undefined;
 
 function database(): Promise<IDBDatabase> {
   opened ??= new Promise((resolve, reject) => {
-    const request = indexedDB.open(NAME, 4);
+    const request = indexedDB.open(NAME, 5);
     request.onupgradeneeded = () => {
       const store = (name: string, keyPath: string | string[]): void => {
         if (!request.result.objectStoreNames.contains(name)) {
