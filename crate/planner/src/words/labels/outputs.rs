@@ -32,7 +32,4 @@ pub(super) const LABELS: &[(&str, &str)] = &[
         "Nothing has an outline to cut: food is not cut out.",
     ),
     ("crockery-pages", "{count:1 page|{count} pages}."),
-    ("paper-size", "Paper"),
-    ("paper-a4", "A4"),
-    ("paper-letter", "US Letter"),
 ];
