@@ -133,7 +133,7 @@ fn checked(name: &str, layout: &Layout) -> usize {
                 .get(tag)
                 .copied()
                 .unwrap_or_else(|| panic!("{name}: {tag}"));
-            let far = (x - f64::from(at.x)).hypot(y - f64::from(at.y));
+            let far = glam::dvec2(x - f64::from(at.x), y - f64::from(at.y)).length();
             assert!(far <= 10.0, "{name}: {tag} is {far} mm off");
             assert!(
                 far <= printed * 1.5,

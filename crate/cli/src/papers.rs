@@ -153,7 +153,7 @@ fn tables(layout: &Layout, key: &str, kind: Kind) -> Vec<Made> {
         } else {
             format!("{key}.csv")
         };
-        (name, csv(&list.records()).into())
+        (name, csv(&list.records()))
     });
     each.collect()
 }
