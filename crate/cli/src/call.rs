@@ -160,6 +160,9 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
         [command, ..] if (with.is_some() || !names.is_empty()) && command != "link" => {
             Err("--with and --name go with link".into())
         }
+        [command, ..] if command != "papers" && wish != Wish::default() => {
+            Err("--paper, --only, --svg, --csv and --pdf go with papers".into())
+        }
         ["draw", _] if side && (exposure.is_some() || crop.is_some() || from.is_some()) => {
             Err("--side goes without --from, --exposure and --crop".into())
         }
@@ -196,9 +199,6 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
             }),
             _ => Err("papers are several files: -o names their folder".into()),
         },
-        _ if wish != Wish::default() => {
-            Err("--paper, --only, --svg, --csv and --pdf go with papers".into())
-        }
         ["propose", file]
             if from.is_none() && !side && !over && triangle.is_none() && out.is_none() =>
         {

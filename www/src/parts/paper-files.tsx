@@ -28,17 +28,16 @@ export function PaperFiles({ paper, pages, name, title }: Own): JSX.Element {
   const file = `${name}-${paper.key}`;
   const lists = session.core().sheet_rows(paper.key) as [string, string[][]][];
   const [only] = lists.length === 1 ? lists : [];
+  const several = lists.length > 1 && outputs.able ? lists : [];
   return (
     <>
       <button class="word" onClick={() => void drawings()}>
         {say.paperSvg}
       </button>
       <Save name={file} title={title} pages={() => pages} {...(only && { rows: () => only[1] })} />
-      {lists.length < 2 || !outputs.able
-        ? undefined
-        : lists.map(([list, rows], n) => (
-            <Save key={list} name={`${file}-${n + 1}`} title={title} list={list} rows={() => rows} />
-          ))}
+      {several.map(([list, rows], n) => (
+        <Save key={list} name={`${file}-${n + 1}`} title={title} list={list} rows={() => rows} />
+      ))}
     </>
   );
 }
