@@ -30,7 +30,7 @@ async function at(options) {
   await page.locator(".first .solid").click();
   await page.getByRole("button", { name: "Papers", exact: true }).click();
   const buffer = Buffer.from(JSON.stringify(table));
-  const files = page.locator("input[type=file]").first();
+  const files = page.getByLabel("Open a file");
   await files.setInputFiles({ name: "table.json", mimeType: "application/json", buffer });
   await page.getByRole("heading", { name: table.title }).waitFor();
   const press = (name) => page.getByRole("button", { name, exact: true }).click();

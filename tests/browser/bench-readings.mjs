@@ -91,7 +91,7 @@ export async function openFile(page, file, things) {
   await page.locator(".first .solid").tap();
   await page.getByRole("button", { name: "Table", exact: true }).tap();
   await page.getByRole("button", { name: "Papers" }).tap();
-  await page.locator("input[type=file]").setInputFiles(file);
+  await page.getByLabel("Open a file").setInputFiles(file);
   await page.locator(`.picture [data-key=item-${things}]`).waitFor();
   await page.getByRole("button", { name: "Table", exact: true }).tap();
   await page.waitForTimeout(1000);

@@ -59,7 +59,7 @@ test("a link too long for a code is said to be", async () => {
   const { context, faults, page } = await papers();
   const supper = await readFile(`${root}static/starters/harbour-supper.spread.json`);
   const file = { name: "supper.json", mimeType: "application/json", buffer: supper };
-  await page.locator("input[type=file]").setInputFiles(file);
+  await page.getByLabel("Open a file").setInputFiles(file);
   await page.getByRole("heading", { name: JSON.parse(supper).title }).waitFor();
   await page.getByRole("button", { name: "Make the link" }).tap();
   const link = await page.locator("input.link").inputValue();

@@ -36,8 +36,7 @@ async function at(options, laid = table) {
   await page.getByRole("button", { name: "Papers", exact: true }).click();
   const buffer = Buffer.from(JSON.stringify(laid));
   await page
-    .locator("input[type=file]")
-    .first()
+    .getByLabel("Open a file")
     .setInputFiles({ name: "bowl.json", mimeType: "application/json", buffer });
   await page.getByRole("heading", { name: laid.title }).waitFor();
   await page.getByRole("button", { name: "Table", exact: true }).click();

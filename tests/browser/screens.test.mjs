@@ -198,7 +198,7 @@ test("a file of a newer planner is shown and neither changed nor kept", async ()
     table: { width: 1200, depth: 900 }, frame: { at: [600, 450], width: 1000 },
     items: [{ id: 1, number: 1, name: "bowl", prop: "small-bowl", at: [600, 450], size: { shape: "disc", diameter: 140 } }],
   });
-  await page.locator("input[type=file]").setInputFiles({
+  await page.getByLabel("Open a file").setInputFiles({
     name: "later.json", mimeType: "application/json", buffer: Buffer.from(text),
   });
   await page.getByText("A newer planner made this file. Here it is only shown").waitFor();
@@ -220,7 +220,7 @@ test("a file with faults names each of them and changes nothing", async () => {
   const page = await working(context);
   await page.getByRole("button", { name: "Papers", exact: true }).tap();
   const text = JSON.stringify({ format: "overspread-layout", version: 1, id: "zz", table: { width: -4 } });
-  await page.locator("input[type=file]").setInputFiles({
+  await page.getByLabel("Open a file").setInputFiles({
     name: "broken.json", mimeType: "application/json", buffer: Buffer.from(text),
   });
   const alert = page.getByRole("alert");

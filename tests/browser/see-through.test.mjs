@@ -39,8 +39,7 @@ async function papers(options, laid) {
   await page.getByRole("button", { name: "Papers", exact: true }).click();
   const buffer = Buffer.from(JSON.stringify(laid));
   await page
-    .locator("input[type=file]")
-    .first()
+    .getByLabel("Open a file")
     .setInputFiles({ name: "board.json", mimeType: "application/json", buffer });
   await page.getByRole("heading", { name: laid.title }).waitFor();
   return { context, faults, page, part: page.getByRole("region", { name: "See-through plan" }) };

@@ -52,8 +52,7 @@ async function at(options, table = small) {
   await page.getByRole("button", { name: "Papers", exact: true }).click();
   const buffer = Buffer.from(JSON.stringify(table));
   await page
-    .locator("input[type=file]")
-    .first()
+    .getByLabel("Open a file")
     .setInputFiles({ name: "table.json", mimeType: "application/json", buffer });
   await page.getByRole("heading", { name: table.title }).waitFor();
   await page.getByRole("button", { name: "Table", exact: true }).click();

@@ -169,8 +169,7 @@ test("versions are deleted and put back, and go along in the file of all layouts
   const other = await papers();
   const back = async (text) => {
     await other.page
-      .locator("input[type=file]")
-      .first()
+      .getByLabel("Open a file")
       .setInputFiles({ name: "all.json", mimeType: "application/json", buffer: Buffer.from(text) });
     await other.page.getByText("layout").first().waitFor();
   };
