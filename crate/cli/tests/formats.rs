@@ -44,3 +44,32 @@ fn a_pdf_is_one() {
     let text = String::from_utf8_lossy(&bytes);
     assert!(text.contains("NotoSerif"), "words are letters of its font");
 }
+
+#[test]
+fn every_paper_of_every_starter_is_a_pdf_of_its_paper() {
+    for starter in ["harbour-supper", "citrus-breakfast", "noodle-night"] {
+        let file = SUPPER.replace("harbour-supper", starter);
+        for (paper, size) in [("a4", "595.2"), ("letter", "612")] {
+            let dir = format!("overspread-papers-{}-{starter}-{paper}", std::process::id());
+            let dir = std::env::temp_dir().join(dir);
+            let out = Command::new(env!("CARGO_BIN_EXE_overspread"))
+                .args(["papers", &file, "--pdf", "--paper", paper, "-o"])
+                .arg(&dir)
+                .output()
+                .expect("the command runs");
+            let said = String::from_utf8_lossy(&out.stderr);
+            assert!(out.status.success(), "{starter} on {paper}: {said}");
+            let names = [
+                "approval", "set", "shots", "pull", "food", "order", "log", "after", "release",
+            ];
+            for name in names {
+                let bytes = std::fs::read(dir.join(format!("{name}.pdf")));
+                let bytes = bytes.unwrap_or_else(|e| panic!("{starter}, {name}: {e}"));
+                let text = String::from_utf8_lossy(&bytes);
+                assert!(text.starts_with("%PDF-"), "{starter}, {name}");
+                assert!(text.contains(size), "{starter}, {name} on {paper}");
+            }
+            std::fs::remove_dir_all(dir).expect("removed");
+        }
+    }
+}

@@ -1,13 +1,13 @@
 //! The layout as the client says yes or no to it: the picture with its crops,
 //! what is in it, and lines for the answer.
-use svg::node::element::{Group, SVG};
+use svg::node::element::{ClipPath, Group, Rectangle};
 
 use super::alike::{ids, numbers, rows};
 use super::list::List;
 use super::press::{BODY, Block, written};
 use super::shots::{doing, shot_list};
 use super::told::{linen_tag, sides};
-use crate::drawing::{Trims, View, cut, view_box};
+use crate::drawing::{Trims, View, cut};
 use crate::layout::Layout;
 use crate::optics;
 use crate::scene::flag;
@@ -18,6 +18,8 @@ const ACROSS: f64 = 700.0;
 /// How much more than the frame is shown on every side, so that names of crops
 /// on its edges are whole.
 const PAST: f64 = 0.025;
+/// What the picture ends at, by name.
+const EDGE: &str = "picture-edge";
 /// Highest the picture may be, mm.
 const MOST: f64 = 118.0;
 
@@ -37,15 +39,27 @@ pub(super) fn blocks(layout: &Layout, wide: f64) -> Vec<Block> {
         let scale = (wide / area[2]).min((MOST - 6.0) / area[3]);
         let [across, high] = [area[2] * scale, area[3] * scale];
         let mm = |n: f64| fixed(n, 2);
-        let mut picture = SVG::new()
-            .set("x", mm((wide - across) * 0.5))
-            .set("y", "6")
-            .set("width", mm(across))
-            .set("height", mm(high))
-            .set("viewBox", view_box(area));
+        let edge = Rectangle::new()
+            .set("x", mm(area[0]))
+            .set("y", mm(area[1]))
+            .set("width", mm(area[2]))
+            .set("height", mm(area[3]));
+        let clip = ClipPath::new().set("id", EDGE).add(edge);
+        let mut picture = Group::new().set("clip-path", format!("url(#{EDGE})"));
         for keyed in part.groups {
             picture = picture.add(keyed.placed());
         }
+        let (dx, dy) = (
+            (wide - across) * 0.5 - area[0] * scale,
+            6.0 - area[1] * scale,
+        );
+        let placed = format!(
+            "translate({} {}) scale({})",
+            fixed(dx, 3),
+            fixed(dy, 3),
+            fixed(scale, 6)
+        );
+        let picture = Group::new().set("transform", placed).add(clip).add(picture);
         let light = layout.light.clock.degrees() - layout.frame.turn.degrees();
         let top = say("approval-top", &[("clock", Arg::Text(clock(light)))]);
         let drawn = Group::new()
