@@ -128,8 +128,8 @@ export function Day({ layout }: { layout: Layout }): JSX.Element {
   }, [at]);
   if (step === undefined) return <p role="status">{say.dayNone}</p>;
   const exposure = step.exposure ?? undefined;
-  const hands = step.kind === "shoot" && exposure !== undefined ? does(layout, exposure) : [];
   const shooting = step.kind === "shoot";
+  const hands = shooting && exposure !== undefined ? does(layout, exposure) : [];
   const doing = shooting ? [...hands, ...step.lines] : [];
   const care = shooting ? [] : step.lines;
   const spoken = [step.title, ...doing, ...step.ticks.map(({ text }) => text), ...care, ...step.due];
@@ -163,7 +163,7 @@ export function Day({ layout }: { layout: Layout }): JSX.Element {
         ))}
         {step.due.length === 0 ? null : <p class="quiet">{step.due.join("; ")}</p>}
         <Ticks ticks={step.ticks} />
-        {step.kind === "shoot" && exposure !== undefined ? <Log key={exposure} exposure={exposure} /> : null}
+        {shooting && exposure !== undefined ? <Log key={exposure} exposure={exposure} /> : null}
         {care.map((line) => (
           <p key={line} class="caution">
             {line}

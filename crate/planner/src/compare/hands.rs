@@ -121,7 +121,8 @@ fn one(sides: &mut Sides<'_>, old: &Hand, new: &Hand) {
     sides.tell_all(Topic::Hand, &[new.id], start, &what, told);
 }
 
-const fn doing(action: Action) -> &'static str {
+/// The sentence that names what a hand does.
+pub const fn doing(action: Action) -> &'static str {
     match action {
         Action::Tear => "compare-action-tear",
         Action::Squeeze => "compare-action-squeeze",

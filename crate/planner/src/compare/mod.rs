@@ -14,6 +14,8 @@ mod set;
 mod tests;
 mod things;
 
+pub use hands::doing;
+
 use serde::Serialize;
 
 use crate::edit::{Edit, Object};

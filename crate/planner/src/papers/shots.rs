@@ -2,7 +2,8 @@
 use super::list::{List, TICK};
 use super::running_order::running_order;
 use super::told::sides;
-use crate::layout::{Action, CropShape, Hand, Id, Layout, Role};
+use crate::compare;
+use crate::layout::{CropShape, Hand, Id, Layout, Role};
 use crate::scene::{exposure_name, letter};
 use crate::words::{Arg, listed, place, running_time, say};
 
@@ -92,21 +93,7 @@ fn names(layout: &Layout, so: &dyn Fn(Id) -> bool) -> Vec<String> {
 
 /// What a hand does, in a word.
 pub(super) fn doing(hand: &Hand) -> String {
-    let id = match hand.action {
-        Action::Tear => "compare-action-tear",
-        Action::Squeeze => "compare-action-squeeze",
-        Action::Pour => "compare-action-pour",
-        Action::Sprinkle => "compare-action-sprinkle",
-        Action::Spoon => "compare-action-spoon",
-        Action::Hold => "compare-action-hold",
-        Action::Reach => "compare-action-reach",
-        Action::Rest => "compare-action-rest",
-        Action::Cut => "compare-action-cut",
-        Action::Pass => "compare-action-pass",
-        Action::Place => "compare-action-place",
-        Action::Lift => "compare-action-lift",
-    };
-    say(id, &[])
+    say(compare::doing(hand.action), &[])
 }
 
 /// Who does what in an exposure: each person once.

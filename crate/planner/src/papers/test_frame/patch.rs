@@ -4,6 +4,9 @@
 //! the best place and its neighbours.
 use glam::DVec2;
 
+use crate::colour::{lab, luminance_of};
+use crate::layout::Srgb;
+
 /// Least likeness at which it counts as found. Our choice.
 const ALIKE: f64 = 0.7;
 /// Least spread of light, of 255, within a square that can be found at all: on a
@@ -29,11 +32,12 @@ fn greys(rgba: &[u8]) -> Vec<f64> {
         .collect()
 }
 
-/// Mean of a file's tones as light: the sRGB curve taken for 2.2 (from memory).
+/// Mean relative luminance of greys as a file says them.
 fn light(greys: impl Iterator<Item = f64>) -> f64 {
     let (mut sum, mut count) = (0.0, 0.0);
     for grey in greys {
-        sum += libm::pow(grey / 255.0, 2.2);
+        let tone = grey as u8;
+        sum += luminance_of(lab(Srgb([tone; 3])).l);
         count += 1.0;
     }
     sum / f64::max(count, 1.0)

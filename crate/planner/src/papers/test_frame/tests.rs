@@ -106,7 +106,14 @@ fn a_patch_is_found_again_to_a_part_of_a_pixel_and_its_light_is_told() {
     assert!(found.by.distance(shift) < 0.2, "{:?}", found.by);
     assert!(found.stops.abs() < 0.02, "{}", found.stops);
     let darker = find_again(&small, 33, &spots(81, shift, 0.8), 81).expect("found");
-    let told = 2.2 * libm::log2(0.8);
+    // IEC 61966-2-1: light of a tone over its curved part.
+    let light = |rgba: &[u8]| {
+        let tones = rgba.chunks(4).map(|p| f64::from(p[0]) / 255.0);
+        tones
+            .map(|t| libm::pow((t + 0.055) / 1.055, 2.4))
+            .sum::<f64>()
+    };
+    let told = libm::log2(light(&spots(33, DVec2::ZERO, 0.8)) / light(&small));
     assert!((darker.stops - told).abs() < 0.05, "{}", darker.stops);
     let plain = vec![120; 33 * 33 * 4];
     assert_eq!(
