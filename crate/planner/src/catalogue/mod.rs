@@ -16,6 +16,7 @@ mod number;
 mod profile;
 mod props;
 mod search;
+mod seasons;
 mod surfaces;
 
 pub use allergens::{allergens, allergens_in};
@@ -29,4 +30,5 @@ pub use number::is_several;
 pub use profile::{Profile, plain_profile, profile};
 pub use props::props;
 pub use search::{prop, search};
+pub use seasons::{in_season, on_the_day, season_of};
 pub use surfaces::{Grain, SurfaceEntry, surface, surfaces};
