@@ -11,6 +11,8 @@ import pathlib
 import random
 import zlib
 
+import hostile_dates
+
 HERE = pathlib.Path(__file__).parent
 SOUND = {
     "format": "overspread-layout",
@@ -131,6 +133,7 @@ def files():
     yield "limit-extra", changed(later="x" * 64_001)
     yield "value-day-not-there", changed(dates={"on_sale": "2026-02-30"})
     yield "value-day-wide-digits", changed(dates={"on_sale": "\uff12026-09-01"})
+    yield from hostile_dates.files(changed)
     yield "value-medium", changed(dates={"medium": "skywriting"})
     yield "limit-hold", changed(items=[item(1, hold_minutes=1_441)])
     yield "limit-stand-in", changed(items=[item(1, stand_in="x" * 81)])
@@ -237,6 +240,7 @@ def links():
     yield "reference-stock", laid(section(10, thing), section(20, b"\x03\x0e\x03"))
     yield "limit-stock", laid(section(10, thing), section(20, b"\x02" + varint(1_000)))
     yield "syntax-stock-source", laid(section(10, thing), section(20, b"\x04\x05"))
+    yield from hostile_dates.links(lambda rows: laid(section(21, rows)), varint)
     yield "syntax-lone-surrogate", laid(head=titled(b"\xed\xa0\x80"))
     yield "syntax-random-bytes", random.Random(22).randbytes(2_000)
     yield "syntax-empty", ""

@@ -12,6 +12,8 @@ import re
 import sys
 import zlib
 
+from link_rows import date, tell
+
 PAGE = pathlib.Path(__file__).parents[2] / "crate/planner/src/link/FORMAT.md"
 ABSENT = object()
 
@@ -369,23 +371,11 @@ def assembled(found):
         optional = name in ("groups", "people", "hands", "exposures", "intended", "cards", "seats")
         if name == "stock":
             tell(layout, done)
+        elif name == "dated":
+            date(layout, done)
         elif done or not optional:
             layout[name] = done
     return layout
-
-
-def tell(layout, rows):
-    """Gives linens and items what is said of them; what is not there gets a thing on it, as wrong."""
-    things = {thing.get("id"): thing for name in ("items", "linens") for thing in reversed(layout[name])}
-    for row in rows:
-        of = row.pop("of")
-        if of not in things:
-            lost = {"id": 60_000, "at": [0, 0], "size": {"shape": "disc", "diameter": 1}, "on": of}
-            layout["items"].append(lost)
-        things.get(of, {}).update(row)
-    for thing in things.values():
-        if thing.get("spare") == 0:
-            del thing["spare"]
 
 
 def main():

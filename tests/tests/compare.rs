@@ -242,6 +242,7 @@ fn every_field_that_is_added_is_told() {
         ("", "note", r#""no parsley""#),
         ("", "client", r#""the magazine""#),
         ("", "dates", r#"{"on_sale":"2027-03-01"}"#),
+        ("", "dates", r#"{"steps":{"food":5}}"#),
         ("", "intended", r#"[{"finding":"balance","figure":40}]"#),
         ("", "cards", r#"[{"id":900,"at":[1,1]}]"#),
         ("", "mood", r#""quiet""#),

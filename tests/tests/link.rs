@@ -13,9 +13,15 @@ fn golden() -> Vec<(&'static str, Layout)> {
         let file = read(&format!("golden/version-1/{name}.spread.json"));
         (name, open(&file).expect("a sound file"))
     };
-    ["supper", "empty", "everything", "covered", "stocked"]
-        .map(kept)
-        .into()
+    let names = [
+        "supper",
+        "empty",
+        "everything",
+        "covered",
+        "stocked",
+        "dated",
+    ];
+    names.map(kept).into()
 }
 
 fn kept(name: &str) -> String {

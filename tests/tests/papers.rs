@@ -2,16 +2,10 @@
 //! bars of 100 ± 0.2 mm in pixels at 300 dpi, ink 10 mm from every edge,
 //! embedded fonts and readable words (poppler and pypdf, `generate_papers.py`).
 use outputs::{Meta, pdf};
-use outside_checks::Table;
 use outside_checks::tree::read;
+use outside_checks::{Table, fnv};
 use planner::layout::open;
 use planner::papers::crockery;
-
-/// FNV-1a, as the generator computes it.
-fn fnv(bytes: &[u8]) -> String {
-    let mix = |mixed: u64, byte: &u8| (mixed ^ u64::from(*byte)).wrapping_mul(0x100_0000_01b3);
-    format!("{:016x}", bytes.iter().fold(0xcbf2_9ce4_8422_2325, mix))
-}
 
 #[test]
 fn paper_crockery_is_what_was_rastered_and_measured() {

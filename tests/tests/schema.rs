@@ -84,6 +84,7 @@ fn the_schema_knows_every_field_and_refuses_what_it_can() {
         "value-shares",
         "value-crop-both",
         "value-day-not-there",
+        "value-day-of-no-leap-year",
         "limit-rim",
         "limit-ratio",
         "limit-extra",

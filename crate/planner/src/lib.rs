@@ -13,6 +13,7 @@ pub mod catalogue;
 pub mod colour;
 pub mod commands;
 pub mod compare;
+pub mod dates;
 pub mod drawing;
 pub mod edit;
 pub mod exposures;

@@ -3,11 +3,12 @@
 use crate::tree::{Source, code, sources};
 
 /// The rooms, each of which may use those named before it.
-const ORDER: [&str; 26] = [
+const ORDER: [&str; 27] = [
     "order",
     "layout",
     "words",
     "catalogue",
+    "dates",
     "edit",
     "link",
     "shape",

@@ -1,99 +1,12 @@
 //! When the picture is wanted, and where in the year that is.
-use std::fmt;
-
 use serde::{Deserialize, Serialize, Serializer};
+use serde_json::Value;
 
+use super::day::Day;
+use super::limits::{MAX_SEASONS, MAX_STEP_DAYS};
 use super::problem::ProblemKind;
 use super::read::Fields;
 use super::value::Extra;
-
-/// The years a day may lie in.
-const YEARS: [i32; 2] = [2000, 2199];
-
-/// A day of the civil calendar, written `YYYY-MM-DD`.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub struct Day {
-    /// The year.
-    pub year: i32,
-    /// The month, from 1.
-    pub month: i32,
-    /// The day of the month, from 1.
-    pub day: i32,
-}
-
-/// How many days a month has, by the Gregorian rule.
-const fn days_in(year: i32, month: i32) -> i32 {
-    match month {
-        4 | 6 | 9 | 11 => 30,
-        2 if year % 4 == 0 && (year % 100 != 0 || year % 400 == 0) => 29,
-        2 => 28,
-        _ => 31,
-    }
-}
-
-impl Day {
-    /// The day this text tells, exactly as it is written; none for one that
-    /// there is not, or before 2000 or after 2199.
-    #[must_use]
-    pub fn parse(text: &str) -> Option<Self> {
-        let bytes = text.as_bytes();
-        let digits = |n: usize| matches!(n, 4 | 7) == (bytes[n] == b'-');
-        let shape = bytes.len() == 10
-            && (0..10).all(|n| digits(n) && (bytes[n] == b'-' || bytes[n].is_ascii_digit()));
-        if !shape {
-            return None;
-        }
-        let number = |from: usize, to: usize| {
-            bytes[from..to]
-                .iter()
-                .fold(0, |n, b| n * 10 + i32::from(b - b'0'))
-        };
-        let (year, month, day) = (number(0, 4), number(5, 7), number(8, 10));
-        let sound = (YEARS[0]..=YEARS[1]).contains(&year)
-            && (1..=12).contains(&month)
-            && (1..=days_in(year, month)).contains(&day);
-        sound.then_some(Self { year, month, day })
-    }
-
-    /// The same day of the month so many months before, or the last of that
-    /// month where it is shorter.
-    #[must_use]
-    pub const fn months_before(self, months: i32) -> Self {
-        let all = self.year * 12 + self.month - 1 - months;
-        let (year, month) = (all.div_euclid(12), all.rem_euclid(12) + 1);
-        let last = days_in(year, month);
-        let day = if self.day < last { self.day } else { last };
-        Self { year, month, day }
-    }
-
-    /// So many days before.
-    #[must_use]
-    pub const fn days_before(self, days: i32) -> Self {
-        let mut to = self;
-        let mut left = days;
-        while left >= to.day {
-            left -= to.day;
-            to = Self { day: 31, ..to }.months_before(1);
-        }
-        Self {
-            day: to.day - left,
-            ..to
-        }
-    }
-}
-
-impl fmt::Display for Day {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let Self { year, month, day } = self;
-        write!(f, "{year:04}-{month:02}-{day:02}")
-    }
-}
-
-impl Serialize for Day {
-    fn serialize<S: Serializer>(&self, s: S) -> Result<S::Ok, S::Error> {
-        s.collect_str(self)
-    }
-}
 
 /// What the picture is published in.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
@@ -133,6 +46,69 @@ impl Hemisphere {
     }
 }
 
+/// What is done by a day of its own, from the brief on.
+pub const STEPS: [&str; 6] = ["brief", "approval", "props", "food", "shoot", "deliver"];
+
+/// How many days the steps take, where the layout says so itself: each before or
+/// after the shoot, the shoot before the day on sale.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct StepDays {
+    /// Of each of the [`STEPS`].
+    pub told: [Option<i32>; STEPS.len()],
+    /// Unknown fields.
+    pub extra: Extra,
+}
+
+impl StepDays {
+    fn is_empty(&self) -> bool {
+        *self == Self::default()
+    }
+
+    fn read(f: &mut Fields<'_>) -> Self {
+        Self {
+            told: STEPS.map(|step| f.int(step, 0..=MAX_STEP_DAYS)),
+            extra: f.extra(),
+        }
+    }
+}
+
+impl Serialize for StepDays {
+    fn serialize<S: Serializer>(&self, s: S) -> Result<S::Ok, S::Error> {
+        let told = STEPS.into_iter().zip(self.told);
+        let told = told.filter_map(|(step, days)| Some((step, Value::from(days?))));
+        let extra = self
+            .extra
+            .iter()
+            .map(|(key, value)| (key.as_str(), value.clone()));
+        s.collect_map(told.chain(extra))
+    }
+}
+
+/// In which months a food is in season where the picture is shot.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Season {
+    /// The catalogue's id of the food.
+    pub food: String,
+    /// The first month and the last; it may run over the turn of the year.
+    pub months: [i32; 2],
+    /// Unknown fields.
+    #[serde(flatten)]
+    pub extra: Extra,
+}
+
+impl Season {
+    fn read(f: &mut Fields<'_>) -> Self {
+        let food = Some(f.name("food")).filter(|food| !food.is_empty());
+        let allowed = "[first, last] month, each from 1 to 12";
+        let months = f.ints::<2>("months", 1..=12, allowed);
+        Self {
+            food: f.required("food", food, String::new()),
+            months: f.required("months", months, [1, 12]).map(|n| n as i32),
+            extra: f.extra(),
+        }
+    }
+}
+
 /// When the picture is wanted.
 #[derive(Clone, Debug, Default, PartialEq, Serialize)]
 pub struct Dates {
@@ -145,6 +121,12 @@ pub struct Dates {
     /// Which half of the earth it is shot on.
     #[serde(skip_serializing_if = "Hemisphere::is_north")]
     pub hemisphere: Hemisphere,
+    /// How many days its steps take.
+    #[serde(skip_serializing_if = "StepDays::is_empty")]
+    pub steps: StepDays,
+    /// When foods are in season, where the layout says so itself.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub seasons: Vec<Season>,
     /// Unknown fields.
     #[serde(flatten)]
     pub extra: Extra,
@@ -164,53 +146,22 @@ impl Dates {
             let allowed = "a day such as 2026-09-01, from 2000 to 2199";
             f.bad(ProblemKind::Value, "on_sale", &text, allowed);
         }
+        let medium = f.choice("medium").unwrap_or_default();
+        let hemisphere = f.choice("hemisphere").unwrap_or_default();
+        let steps = f.object("steps", StepDays::read).unwrap_or_default();
+        let seasons = f.list("seasons", MAX_SEASONS, Season::read);
+        let twice = |n: usize| seasons[..n].iter().any(|s| s.food == seasons[n].food);
+        if let Some(n) = (1..seasons.len()).find(|n| twice(*n)) {
+            let allowed = "each food once";
+            f.bad(ProblemKind::Reference, "seasons", &seasons[n].food, allowed);
+        }
         Self {
             on_sale,
-            medium: f.choice("medium").unwrap_or_default(),
-            hemisphere: f.choice("hemisphere").unwrap_or_default(),
+            medium,
+            hemisphere,
+            steps,
+            seasons,
             extra: f.extra(),
         }
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn day(text: &str) -> Day {
-        Day::parse(text).expect("a day")
-    }
-
-    #[test]
-    fn days_that_there_are_not_are_refused() {
-        for text in [
-            "2026-02-29",
-            "2100-02-29",
-            "2026-13-01",
-            "2026-00-10",
-            "2026-04-31",
-            "2026-1-01",
-            "1999-12-31",
-            "2200-01-01",
-            "2026/09/01",
-            "20260-9-01",
-            "-026-09-01",
-            "",
-            "é026-09-01",
-        ] {
-            assert_eq!(Day::parse(text), None, "{text}");
-        }
-        assert_eq!(day("2024-02-29").to_string(), "2024-02-29");
-    }
-
-    #[test]
-    fn months_before_end_with_the_month() {
-        let before = |text: &str, months: i32| day(text).months_before(months).to_string();
-        assert_eq!(before("2026-09-01", 4), "2026-05-01");
-        assert_eq!(before("2026-06-30", 4), "2026-02-28");
-        assert_eq!(before("2028-06-30", 4), "2028-02-29");
-        assert_eq!(before("2026-02-10", 4), "2025-10-10");
-        assert_eq!(day("2026-03-01").days_before(28).to_string(), "2026-02-01");
-        assert_eq!(day("2026-01-28").days_before(28).to_string(), "2025-12-31");
     }
 }

@@ -30,6 +30,10 @@ pub const MAX_ACCEPTED: usize = 200;
 pub const MAX_CARDS: usize = 12;
 /// Most of one sort in reserve.
 pub const MAX_SPARE: i32 = 999;
+/// Longest a step of the plan takes, days: two years.
+pub const MAX_STEP_DAYS: i32 = 730;
+/// Most foods of which the months are told.
+pub const MAX_SEASONS: usize = 200;
 /// Most focal lengths at hand.
 pub const MAX_LENSES: usize = 12;
 /// Most pixels along a side of the camera's picture.

@@ -228,7 +228,7 @@ impl<'a> Fields<'a> {
     }
 
     /// A list of exactly `N` whole numbers within `range`.
-    fn ints<const N: usize>(
+    pub(super) fn ints<const N: usize>(
         &mut self,
         key: &str,
         range: RangeInclusive<i64>,

@@ -9,14 +9,14 @@ use schemars::{JsonSchema, schema_for};
 use serde_json::{Map, Value, json};
 
 use super::camera::Format;
-use super::dates::{Hemisphere, Medium};
+use super::dates::{Hemisphere, Medium, STEPS};
 use super::head::{Look, Units};
 use super::item::{Face, Finish, Origin, Role};
 use super::light::{CardKind, LightShape};
 use super::limits::{
     MAX_ACCEPTED, MAX_CARDS, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_HEIGHT, MAX_ID,
     MAX_ITEMS, MAX_LENSES, MAX_LINENS, MAX_MINUTES, MAX_NAME, MAX_NOTE, MAX_OUTLINE, MAX_PEOPLE,
-    MAX_PIXELS, MAX_PLACE, MAX_REMARKS, MAX_SEATS, MAX_SIZE, MAX_SPARE,
+    MAX_PIXELS, MAX_PLACE, MAX_REMARKS, MAX_SEASONS, MAX_SEATS, MAX_SIZE, MAX_SPARE, MAX_STEP_DAYS,
 };
 use super::linen::{LinenKind, LinenState};
 use super::open::{FORMAT, VERSION};
@@ -369,6 +369,9 @@ fn crop() -> Value {
 }
 
 fn dates() -> Value {
+    let days = || whole(0, MAX_STEP_DAYS);
+    let food = json!({ "type": "string", "minLength": 1, "maxLength": MAX_NAME });
+    let season = object(2, [("food", food), ("months", tuple(2, 1, 12))]);
     let day = pattern("^2[01][0-9]{2}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$");
     object(
         0,
@@ -376,6 +379,8 @@ fn dates() -> Value {
             ("on_sale", json!({ "anyOf": [day, { "const": "" }] })),
             ("medium", words::<Medium>()),
             ("hemisphere", words::<Hemisphere>()),
+            ("steps", object(0, STEPS.map(|step| (step, days())))),
+            ("seasons", list(MAX_SEASONS, season)),
         ],
     )
 }

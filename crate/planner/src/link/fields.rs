@@ -9,7 +9,7 @@ use super::kinds::Kind::{
 use super::kinds::ORIGINS;
 use crate::layout::{
     MAX_ACCEPTED, MAX_CARDS, MAX_CROPS, MAX_EXPOSURES, MAX_GROUPS, MAX_HANDS, MAX_ITEMS,
-    MAX_LINENS, MAX_PEOPLE, MAX_SEATS,
+    MAX_LINENS, MAX_PEOPLE, MAX_SEASONS, MAX_SEATS, STEPS,
 };
 
 /// What a field holds when the link does not store it.
@@ -289,6 +289,14 @@ const STOCK: &[Field] = &[
     field("shelf", Text, Absent),
 ];
 
+#[rustfmt::skip]
+const DATED: &[Field] = &[
+    field("step", Choice(&STEPS), Absent),
+    field("days", Whole, Absent),
+    field("food", Prop, Absent),
+    field("months", Pair, Absent),
+];
+
 const fn one(number: u64, key: &'static str, fields: &'static [Field]) -> Chapter {
     Chapter {
         number,
@@ -311,8 +319,12 @@ const fn list(number: u64, key: &'static str, most: usize, fields: &'static [Fie
 /// themselves were written before there were lists.
 pub(super) const STOCK_KEY: &str = "stock";
 
+/// What is told of the dates otherwise than usual: the section of dates was
+/// written before there was a plan.
+pub(super) const DATED_KEY: &str = "dated";
+
 /// Every section, in the order of its number.
-pub(super) static SECTIONS: [Chapter; 19] = [
+pub(super) static SECTIONS: [Chapter; 20] = [
     one(1, "", HEAD),
     one(2, "table", TABLE),
     one(3, "floor", FLOOR),
@@ -332,4 +344,5 @@ pub(super) static SECTIONS: [Chapter; 19] = [
     list(17, "seats", MAX_SEATS, SEATS),
     one(18, "dates", DATES),
     list(20, STOCK_KEY, MAX_ITEMS + MAX_LINENS, STOCK),
+    list(21, DATED_KEY, STEPS.len() + MAX_SEASONS, DATED),
 ];

@@ -7,6 +7,7 @@
 //! versions as one, and [`qr`] draws a short link as a square of modules.
 mod answer;
 mod bytes;
+mod dated;
 mod envelope;
 mod fields;
 mod kinds;

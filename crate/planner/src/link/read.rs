@@ -2,6 +2,7 @@
 use serde_json::{Map, Value, json};
 
 use super::bytes::{Bad, Bytes};
+use super::dated;
 use super::envelope::unwrap;
 use super::fields::{Chapter, Field, SECTIONS, Usual};
 use super::kinds::Trail;
@@ -81,6 +82,7 @@ fn assembled(found: Found<'_>) -> Result<Layout, Vec<Problem>> {
         parts = trail.parts;
     }
     stock::put_back(&mut root, &mut problems);
+    dated::put_back(&mut root);
     if !problems.is_empty() {
         return Err(problems);
     }

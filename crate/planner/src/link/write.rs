@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 use serde_json::{Map, Value};
 
 use super::bytes::put_varint;
+use super::dated;
 use super::envelope::wrap;
 use super::fields::{Chapter, Field, SECTIONS, Usual};
 use super::kinds::{Kind, Trail};
@@ -79,6 +80,7 @@ pub(super) fn sections_of(layout: &Layout) -> (BTreeMap<u64, Vec<u8>>, Vec<Strin
     root.remove("format");
     root.remove("version");
     stock::take_out(&mut root);
+    dated::take_out(&mut root);
     let mut sections = BTreeMap::new();
     let mut losses = Vec::new();
     let mut parts = Vec::new();

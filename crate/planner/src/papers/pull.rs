@@ -5,9 +5,9 @@ use super::alike::{ids, numbers, rows, spare};
 use super::list::{List, TICK};
 use super::told::{linen_looks, linen_tag, looks, sides, size, source, used};
 use crate::catalogue::{kind_of, surface};
+use crate::dates::props_by;
 use crate::layout::{Id, Layout, Linen, Source};
 use crate::order;
-use crate::readings::shoot_by;
 use crate::words::say;
 
 /// One row: things that are the same.
@@ -117,7 +117,7 @@ pub(super) fn pull_list(layout: &Layout) -> List {
             ("col-condition", 22),
         ],
     );
-    let by = shoot_by(&layout.dates).unwrap_or_default();
+    let by = props_by(layout).unwrap_or_default();
     let tick = || TICK.to_string();
     for row in pull(layout) {
         list.rows.push(vec![

@@ -65,6 +65,5 @@ pub use separation::separation_score_of;
 pub use settling::Settling;
 pub use space::copy_space;
 pub use study::Study;
-pub use timing::shoot_by;
 pub use triangle_asked::{Corners, asked_triangle};
 pub use walked::{LOST_FROM, PartWalk};

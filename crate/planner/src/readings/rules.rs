@@ -237,7 +237,7 @@ rules! {
     /// When the first food must have been shot, minutes from the first
     /// exposure: told and never judged.
     TIMING_BY: "to be shot by", "timing", [0.0, NEVER], Plain, false, TradePractice, false, 2.0, "working-timing-by", "when_each_food_must_be_shot_is_told";
-    /// Months or weeks before it is on sale: told and never judged.
+    /// Days before it is on sale: told and never judged.
     TIMING_LEAD: "lead time", "timing", [0.0, NEVER], Plain, false, TradePractice, false, 0.5, "working-timing-lead", "the_day_to_shoot_by_is_told";
     /// Share of the hero hidden by hands or things: noted, and said.
     HERO_HIDDEN: "hero hidden", "hero", [0.10, 0.25], Share, false, OurChoice, false, 2.0, "working-hero-hidden", "a_quarter_of_the_hero_hidden_is_said";

@@ -6,6 +6,7 @@ mod answered;
 mod arranged;
 mod compared;
 mod crockery;
+mod dated;
 mod guided;
 mod handed;
 mod labels;
@@ -24,7 +25,7 @@ pub use quantity::{
 };
 
 /// Sentences by id, table by table. `{name}` marks a named place.
-pub const SENTENCES: [&[(&str, &str)]; 13] = [
+pub const SENTENCES: [&[(&str, &str)]; 14] = [
     table::SENTENCES,
     rigged::SENTENCES,
     handed::SENTENCES,
@@ -35,6 +36,7 @@ pub const SENTENCES: [&[(&str, &str)]; 13] = [
     arranged::SENTENCES,
     proposed::SENTENCES,
     crockery::SENTENCES,
+    dated::SENTENCES,
     stepped::SENTENCES,
     laid_over::SENTENCES,
     sheets::SENTENCES,

@@ -12,8 +12,6 @@ mod remedy;
 #[cfg(test)]
 mod tests;
 
-pub use lead::shoot_by;
-
 use super::finding::Finding;
 use super::study::Study;
 
