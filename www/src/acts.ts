@@ -69,8 +69,8 @@ export const act = {
     ),
   standIn: (which: Item, name: string, all: Id[] = [which.id]) =>
     session.act(() => session.core().set_food(Uint16Array.from(all), 0, name, visits.now())),
-  dates: (dates: NonNullable<Layout["dates"]>) =>
-    change(say.doneDates, (layout) => (layout.dates = dates)),
+  dates: (dates: NonNullable<Layout["dates"]>, name = say.doneDates) =>
+    change(name, (layout) => (layout.dates = dates)),
   /** Gives a part the tones read off a photo. */
   photo: (which: Item, part: "rim" | "well" | "food", colours: Tone[]) =>
     item(say.donePhoto({ thing: which.name }), which.id, (thing) => {

@@ -206,7 +206,13 @@ export interface Layout {
   hands?: Hand[];
   exposures?: Exposure[];
   crops: Crop[];
-  dates?: { on_sale?: string | undefined; medium?: "print" | "web"; hemisphere?: "north" | "south" };
+  dates?: {
+    on_sale?: string | undefined;
+    medium?: "print" | "web";
+    hemisphere?: "north" | "south";
+    steps?: Partial<Record<"brief" | "approval" | "props" | "food" | "shoot" | "deliver", number>>;
+    seasons?: { food: string; months: Pair }[];
+  };
 }
 
 export type State = "holds" | "look-again" | "wont-work" | "intended" | "n/a";

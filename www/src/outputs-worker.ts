@@ -1,6 +1,7 @@
-// The worker that makes papers: drawings into a PDF page by page, lists into CSV.
+// The worker that makes papers: drawings into a PDF page by page, lists into CSV,
+// days into a calendar.
 
-import { initSync, csv, Document } from "#outputs";
+import { initSync, csv, Document, ics } from "#outputs";
 
 import type { OutputAnswer, OutputAsk } from "./outputs";
 
@@ -21,6 +22,11 @@ function pdf(title: string, pages: readonly string[]): OutputAnswer {
 function make(asked: OutputAsk): OutputAnswer {
   initSync({ module: asked.module });
   if (asked.make === "pdf") return pdf(asked.title, asked.pages);
+  if (asked.make === "ics") {
+    const cells = asked.days.flatMap((of) => [of.uid, of.day, of.next, of.summary, of.description]);
+    const text = ics(cells, Uint16Array.from(asked.stamp));
+    return { file: new Blob([text], { type: "text/calendar" }), missing: "" };
+  }
   const columns = asked.rows[0]?.length ?? 0;
   const bytes = csv(asked.rows.flat(), columns) as Uint8Array<ArrayBuffer>;
   return { file: new Blob([bytes], { type: "text/csv" }), missing: "" };

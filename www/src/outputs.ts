@@ -6,13 +6,15 @@ import { signal } from "@preact/signals";
 import { outputs } from "#assets";
 import * as say from "#words";
 
+import type { Entry } from "./dates";
 import { share } from "./export";
 import * as session from "./session";
 
 /** What is to be made. */
 export type Wanted =
   | { make: "pdf"; title: string; pages: readonly string[] }
-  | { make: "csv"; rows: readonly (readonly string[])[] };
+  | { make: "csv"; rows: readonly (readonly string[])[] }
+  | { make: "ics"; days: readonly Entry[]; stamp: readonly number[] };
 export type OutputAsk = Wanted & { module: WebAssembly.Module };
 /** How far it is, 0 to 1; at the end the file, or why there is none. */
 export type OutputAnswer =

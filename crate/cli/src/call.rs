@@ -161,7 +161,7 @@ pub(crate) fn parse(mut parser: lexopt::Parser) -> Result<Call, lexopt::Error> {
             Err("--with and --name go with link".into())
         }
         [command, ..] if command != "papers" && wish != Wish::default() => {
-            Err("--paper, --only, --svg, --csv and --pdf go with papers".into())
+            Err("--paper, --only, --svg, --csv, --pdf and --ics go with papers".into())
         }
         ["draw", _] if side && (exposure.is_some() || crop.is_some() || from.is_some()) => {
             Err("--side goes without --from, --exposure and --crop".into())

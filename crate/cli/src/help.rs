@@ -21,9 +21,11 @@ overspread: reads overhead table spreads from layout files
                                      at the camera's own pixels, to lay over what
                                      a tethered camera sees
   overspread papers LAYOUT -o DIR [--paper a4|letter] [--only KIND]...
-        [--svg] [--csv] [--pdf]      the papers of a shoot into a folder: PDF, and
-                                     lists as CSV, unless one is named; KIND is
-                                     picture, crockery
+        [--svg] [--csv] [--pdf] [--ics]
+                                     the papers of a shoot into a folder: PDF,
+                                     lists as CSV and dates as a calendar, unless
+                                     one is named; KIND is picture, crockery,
+                                     dates or a sheet
   overspread guides LAYOUT -o DIR|FILE.zip
                                      a grey mask guide for each exposure at the
                                      camera's own pixels, named in the order they

@@ -2,6 +2,7 @@
 //!
 //! Exit codes: 0 all well, 1 the layout has problems or not what was asked of
 //! it, 2 the call is wrong or a file cannot be read or written.
+mod calendar;
 mod call;
 mod compare;
 mod draw;

@@ -9,6 +9,7 @@ use planner::layout::Layout;
 use planner::optics::View;
 use planner::papers::{Paper, Sheet, crockery, lists, pages as sheet_pages};
 
+use crate::calendar::calendar;
 use crate::draw::boxes;
 
 /// A paper.
@@ -20,6 +21,8 @@ enum Kind {
     Sheet(Sheet),
     /// Outlines at true size.
     Crockery,
+    /// Days for a calendar.
+    Dates,
 }
 
 /// Every paper by the word it is asked for with.
@@ -28,6 +31,7 @@ fn kinds() -> Vec<(&'static str, Kind)> {
     let mut all = vec![("picture", Kind::Picture)];
     all.extend(sheets);
     all.push(("crockery", Kind::Crockery));
+    all.push(("dates", Kind::Dates));
     all
 }
 
@@ -39,12 +43,13 @@ pub(crate) struct Wish {
     svg: bool,
     csv: bool,
     pdf: bool,
+    ics: bool,
 }
 
 impl Wish {
     /// Whether an option is one of these.
     pub(crate) fn knows(name: &str) -> bool {
-        ["paper", "only", "svg", "csv", "pdf"].contains(&name)
+        ["paper", "only", "svg", "csv", "pdf", "ics"].contains(&name)
     }
 
     /// Takes an option over.
@@ -76,6 +81,7 @@ impl Wish {
             }
             "svg" => self.svg = true,
             "csv" => self.csv = true,
+            "ics" => self.ics = true,
             _ => self.pdf = true,
         }
         Ok(())
@@ -98,10 +104,16 @@ pub(crate) type Made = (String, Vec<u8>);
 /// # Errors
 /// When a drawing cannot be made a PDF.
 pub(crate) fn files(layout: &Layout, wish: &Wish) -> Result<Vec<Made>, String> {
-    let all = !(wish.svg || wish.csv || wish.pdf);
+    let all = !(wish.svg || wish.csv || wish.pdf || wish.ics);
     let mut files = Vec::new();
     let wanted = kinds().into_iter();
     for (key, kind) in wanted.filter(|(_, k)| wish.only.is_empty() || wish.only.contains(k)) {
+        if kind == Kind::Dates {
+            if wish.ics || all {
+                files.extend(dates(layout, wish));
+            }
+            continue;
+        }
         if wish.csv || all {
             files.extend(tables(layout, key, kind));
         }
@@ -137,7 +149,22 @@ fn pages(layout: &Layout, kind: Kind, wish: &Wish) -> Vec<String> {
         Kind::Picture => vec![sheet(layout, Shown::All, View::of(layout))],
         Kind::Sheet(sheet) => sheet_pages(layout, sheet, wish.paper()),
         Kind::Crockery => crockery(layout, wish.paper().size()),
+        Kind::Dates => Vec::new(),
     }
+}
+
+/// The calendar, where a day is told or one was asked for.
+fn dates(layout: &Layout, wish: &Wish) -> Option<Made> {
+    let Some((bytes, warnings)) = calendar(layout) else {
+        if wish.ics || wish.only.contains(&Kind::Dates) {
+            eprintln!("dates: it is not told when it is on sale or online");
+        }
+        return None;
+    };
+    for warning in warnings {
+        eprintln!("dates: {warning}");
+    }
+    Some(("dates.ics".into(), bytes))
 }
 
 /// The lists of a paper, a file each.

@@ -1,6 +1,6 @@
 //! Papers for the page: PDF page by page, so that the worker can tell how far it
 //! is and be ended between two, and lists as CSV.
-use outputs::{Maker, Meta};
+use outputs::{Event, Maker, Meta};
 use wasm_bindgen::prelude::*;
 
 /// A document in the making.
@@ -71,4 +71,32 @@ impl Made {
 pub fn csv(cells: Vec<String>, columns: usize) -> Vec<u8> {
     let rows: Vec<Vec<String>> = cells.chunks(columns.max(1)).map(<[_]>::to_vec).collect();
     outputs::csv(&rows)
+}
+
+/// Days as a calendar file: of each its UID, the day and the day after as
+/// `YYYY-MM-DD`, what it is called and what is to be known about it; and when the
+/// file is made, year to second of UTC.
+#[wasm_bindgen]
+#[must_use]
+pub fn ics(cells: Vec<String>, stamp: &[u16]) -> String {
+    let events: Vec<Event> = cells.chunks_exact(5).map(event).collect();
+    let mut made = [0; 6];
+    made.iter_mut()
+        .zip(stamp)
+        .for_each(|(to, from)| *to = *from);
+    outputs::ics(&events, made)
+}
+
+fn event(cells: &[String]) -> Event {
+    let day = |text: &str| {
+        let mut parts = text.split('-').map(|part| part.parse().unwrap_or(0));
+        [(); 3].map(|()| parts.next().unwrap_or(0))
+    };
+    Event {
+        uid: cells[0].clone(),
+        day: day(&cells[1]),
+        next: day(&cells[2]),
+        summary: cells[3].clone(),
+        description: cells[4].clone(),
+    }
 }

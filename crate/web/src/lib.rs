@@ -8,6 +8,7 @@ mod arranged;
 mod beside;
 mod camera;
 mod catalogue;
+mod dates;
 mod dom;
 mod drag;
 mod exposures;

@@ -6,7 +6,7 @@ import * as say from "#words";
 
 import { act } from "../acts";
 import type { Hand, Id, Item, Layout } from "../core";
-import { Choice, Field, Stepper, Tape } from "../parts/controls";
+import { Field, Stepper, Tape } from "../parts/controls";
 import * as session from "../session";
 import * as state from "../state";
 import { doing } from "./client";
@@ -119,52 +119,6 @@ export function Holds({ item, all }: { item: Item; all?: Id[] }): JSX.Element {
   );
 }
 
-/** When it is wanted. */
-function Wanted({ layout }: { layout: Layout }): JSX.Element {
-  const dates = layout.dates ?? {};
-  return (
-    <>
-      <label class="field">
-        <span>{say.wanted}</span>
-        <input
-          type="date"
-          min="2000-01-01"
-          max="2199-12-31"
-          value={dates.on_sale ?? ""}
-          onChange={(event) => {
-            const day = event.currentTarget.value;
-            act.dates({ ...dates, on_sale: day === "" ? undefined : day });
-          }}
-        />
-      </label>
-      <Choice
-        name={say.wantedIn}
-        options={[
-          ["print", say.wantedPrint],
-          ["web", say.wantedWeb],
-        ]}
-        value={dates.medium ?? "print"}
-        choose={(medium) => act.dates({ ...dates, medium })}
-      />
-      <Choice
-        name={say.shotOn}
-        options={[
-          ["north", say.shotNorth],
-          ["south", say.shotSouth],
-        ]}
-        value={dates.hemisphere ?? "north"}
-        choose={(hemisphere) => act.dates({ ...dates, hemisphere })}
-      />
-      {said("timing:lead").map((sentence) => (
-        <p key={sentence}>{sentence}</p>
-      ))}
-    </>
-  );
-}
-
-const said = (key: string): string[] =>
-  (state.report.value?.findings ?? []).filter((each) => each.key === key).map((each) => each.sentence);
-
 /** What would be shot better in another order. */
 function Better(): JSX.Element {
   const keys = ["timing:hold", "exposures:order", "timing:alone", "timing:eat"];
@@ -191,7 +145,6 @@ export function OrderPart({ layout }: { layout: Layout }): JSX.Element {
   return (
     <section class="panel" aria-label={say.runningOrder}>
       <h3>{say.runningOrder}</h3>
-      <Wanted layout={layout} />
       {paper.turns.length === 0 ? (
         <p class="quiet">{say.runningOrderNone}</p>
       ) : (

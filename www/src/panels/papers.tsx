@@ -17,6 +17,7 @@ import * as state from "../state";
 import * as versions from "../versions";
 import { KeptAnswers } from "./answered";
 import { Crockery } from "./crockery";
+import { DatesPart } from "./dates";
 import { Guides } from "./guides";
 import { Lists } from "./lists";
 import { OrderPart } from "./order";
@@ -251,6 +252,7 @@ export function PapersPanel({ layout }: { layout: Layout }): JSX.Element {
       <PicturePart layout={layout} />
       <SheetsPart layout={layout} name={named(layout)} />
       <Lists layout={layout} />
+      <DatesPart layout={layout} name={named(layout)} />
       <OrderPart layout={layout} />
       <Crockery layout={layout} name={named(layout)} />
       <DayPart layout={layout} />

@@ -49,6 +49,8 @@ fn module(labels: &[(&str, &str)]) -> Result<String> {
     writeln!(text, "export const MAX_NAME = {};", limits::MAX_NAME)?;
     writeln!(text, "export const MAX_REMARK = {};", limits::MAX_REMARK)?;
     writeln!(text, "export const MAX_SENT = {};", limits::MAX_SENT)?;
+    let days = limits::MAX_STEP_DAYS;
+    writeln!(text, "export const MAX_STEP_DAYS = {days};")?;
     writeln!(text, "export const MAX_NOTE = {};", limits::MAX_NOTE)?;
     for (id, label) in labels {
         let parts = parse(label)?;

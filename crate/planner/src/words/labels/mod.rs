@@ -8,6 +8,7 @@
 mod adding;
 mod answers;
 mod arranged;
+mod dates;
 mod day;
 mod exposures;
 mod guide;
@@ -25,7 +26,7 @@ mod timing;
 mod versions;
 
 /// Labels by id, table by table.
-pub const LABELS: [&[(&str, &str)]; 18] = [
+pub const LABELS: [&[(&str, &str)]; 19] = [
     sheet::LABELS,
     sheets::LABELS,
     table::LABELS,
@@ -41,6 +42,7 @@ pub const LABELS: [&[(&str, &str)]; 18] = [
     answers::LABELS,
     arranged::LABELS,
     proposing::LABELS,
+    dates::LABELS,
     day::LABELS,
     guide::LABELS,
     test_frame::LABELS,
