@@ -6,7 +6,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { setUp } from "./setup.mjs";
+import { kinds, setUp } from "./setup.mjs";
 import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
 
 /** Least side of what is touched, CSS px: WCAG 2.5.5 asks for 44. */
@@ -54,13 +54,15 @@ const unfold = (page) =>
   page.locator("details").evaluateAll((all) => all.forEach((each) => (each.open = true)));
 
 const narrow = { ...phone, viewport: { width: 320, height: 640 } };
-for (const [name, options] of [
+const screens = [
+  ["narrow phone", narrow],
+  ["desk in the dark", { ...desk, colorScheme: "dark" }],
   ["phone", phone],
   ["phone in the dark", { ...phone, colorScheme: "dark" }],
-  ["narrow phone", narrow],
   ["desk", desk],
-  ["desk in the dark", { ...desk, colorScheme: "dark" }],
-]) {
+];
+// The narrowest and the widest of them, one in either light.
+for (const [name, options] of kinds(screens, 2)) {
   test(`every place on a ${name}`, async () => {
     const { context, faults } = await guarded({ ...options, reducedMotion: "reduce" });
     const page = await working(context);

@@ -8,8 +8,8 @@ import { browser, guarded, phone, serve } from "./support.mjs";
 /** Whether everything is run, however long it takes, as `cargo xtask deep page` does. */
 export const long = process.env.OVERSPREAD_LONG === "1";
 
-/** The kinds of screen a test runs on: all in a long run, otherwise the first. */
-export const kinds = (all) => (long ? all : all.slice(0, 1));
+/** The kinds of screen a test runs on: all in a long run, otherwise the first few. */
+export const kinds = (all, few = 1) => (long ? all : all.slice(0, few));
 
 /**
  * Serves the built page and starts a browser before the tests of a file, and

@@ -36,6 +36,8 @@ async function start(): Promise<void> {
   const payload = location.hash.slice(1);
   if (payload !== "") await readLink(payload);
   else await resume();
+  // What was shown of a link until now.
+  document.getElementById("early")?.remove();
   await readings.settled();
   document.documentElement.dataset["core"] = "ready";
 }

@@ -114,7 +114,7 @@ fn picture(
         fine: true,
         ..View::default()
     };
-    cut_file(layout, id, &view).ok_or_else(|| {
+    cut_file(layout, Some(id), &view).ok_or_else(|| {
         let ids: Vec<Id> = layout.crops.iter().map(|c| c.id).collect();
         missing("crop", id, &ids)
     })

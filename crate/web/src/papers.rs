@@ -2,7 +2,9 @@
 use planner::commands::{self, Said};
 use planner::exposures::hold_of;
 use planner::layout::{Id, MAX_SPARE, Source};
-use planner::papers::{Paper, Sheet, crockery, food, lists, pages, pull, running_order, steps};
+use planner::papers::{
+    Logged, Paper, Sheet, crockery, food, lists, pages, pull, running_order, steps,
+};
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
 
@@ -76,20 +78,31 @@ impl Planner {
     }
 
     /// The pages of a paper on A4 or, with `letter`, on US Letter: an SVG that
-    /// stands alone for each; none for a paper there is not.
-    #[must_use]
-    pub fn sheet_pages(&self, key: &str, letter: bool) -> Vec<String> {
-        let sheet = Sheet::of(key);
-        sheet.map_or_else(Vec::new, |sheet| pages(self.now(), sheet, paper(letter)))
+    /// stands alone for each; none for a paper there is not. With what was
+    /// written down of exposures so far.
+    ///
+    /// # Errors
+    /// When what was written down has no such form.
+    pub fn sheet_pages(
+        &self,
+        key: &str,
+        letter: bool,
+        log: JsValue,
+    ) -> Result<Vec<String>, JsError> {
+        let log: Vec<Logged> = serde_wasm_bindgen::from_value(log)?;
+        let made = |sheet| pages(self.now(), sheet, paper(letter), &log);
+        Ok(Sheet::of(key).map_or_else(Vec::new, made))
     }
 
     /// The lists on a paper: each its title, and its head and rows as text.
     ///
     /// # Errors
-    /// When the browser refuses to make the object.
-    pub fn sheet_rows(&self, key: &str) -> Result<JsValue, JsError> {
+    /// When what was written down has no such form, or the browser refuses to
+    /// make the object.
+    pub fn sheet_rows(&self, key: &str, log: JsValue) -> Result<JsValue, JsError> {
+        let log: Vec<Logged> = serde_wasm_bindgen::from_value(log)?;
         let sheet = Sheet::of(key);
-        let all = sheet.map_or_else(Vec::new, |sheet| lists(self.now(), sheet));
+        let all = sheet.map_or_else(Vec::new, |sheet| lists(self.now(), sheet, &log));
         let all: Vec<_> = all
             .into_iter()
             .map(|list| (list.records(), list.title))

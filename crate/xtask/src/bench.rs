@@ -54,7 +54,7 @@ pub(crate) fn run() -> Result<()> {
     run::succeed(&mut run::cargo(&[
         "bench",
         "--package",
-        "planner",
+        "benches",
         "--bench",
         "core",
     ]))?;
@@ -75,15 +75,7 @@ pub(crate) fn run() -> Result<()> {
 
 /// A file with the table of `count` dishes that the native benches measure.
 fn full_table(count: &str) -> Result<PathBuf> {
-    let arguments = [
-        "run",
-        "--package",
-        "planner",
-        "--example",
-        "full_table",
-        "--quiet",
-        count,
-    ];
+    let arguments = ["run", "--package", "benches", "--quiet", count];
     let text = run::output(&mut run::cargo(&arguments))?;
     let file = place::target().join(format!("full-table-{count}.spread.json"));
     fs::write(&file, text)?;

@@ -119,6 +119,10 @@ export function log(exposure: number, by: Partial<Shot>): void {
   change({ log: { ...progress.value?.log, [exposure]: { ...shot(exposure), ...by } } });
 }
 
+/** All that was written down, for the papers. */
+export const logged = (): (Shot & { exposure: number })[] =>
+  Object.entries(progress.value?.log ?? {}).map(([id, shot]) => ({ ...shot, exposure: Number(id) }));
+
 /** Milliseconds until food is past its time; less than none after it. */
 export const left = (timer: Timer, now: number): number =>
   timer.since + timer.minutes * MINUTE - now;

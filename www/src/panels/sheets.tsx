@@ -6,6 +6,7 @@ import { useEffect, useMemo } from "preact/hooks";
 import * as say from "#words";
 
 import type { Layout } from "../core";
+import * as day from "../day/progress";
 import type { Paper } from "../listed";
 import { Choice } from "../parts/controls";
 import { PaperFiles } from "../parts/paper-files";
@@ -42,8 +43,8 @@ function Pages({ layout, paper, size, name }: {
   name: string;
 }): JSX.Element {
   const pages = useMemo(
-    () => session.core().sheet_pages(paper.key, size === "letter"),
-    [layout, paper.key, size],
+    () => session.core().sheet_pages(paper.key, size === "letter", day.logged()),
+    [layout, paper.key, size, day.progress.value],
   );
   const addresses = useMemo(
     () => pages.map((page) => URL.createObjectURL(new Blob([page], { type: "image/svg+xml" }))),

@@ -3,6 +3,7 @@
 import type { JSX } from "preact";
 import * as say from "#words";
 
+import * as day from "../day/progress";
 import { share } from "../export";
 import type { Paper } from "../listed";
 import * as outputs from "../outputs";
@@ -26,7 +27,7 @@ export function PaperFiles({ paper, pages, name, title }: Own): JSX.Element {
     }
   };
   const file = `${name}-${paper.key}`;
-  const lists = session.core().sheet_rows(paper.key) as [string, string[][]][];
+  const lists = session.core().sheet_rows(paper.key, day.logged()) as [string, string[][]][];
   const [only] = lists.length === 1 ? lists : [];
   const several = lists.length > 1 && outputs.able ? lists : [];
   return (

@@ -20,8 +20,8 @@ const HEADING: f64 = 4.2;
 const NAME: f64 = 5.2;
 /// From the margin to what stands below the head, mm.
 const HEAD: f64 = 15.0;
-/// Air within the cells of a list, mm.
-const AIR: f64 = 1.1;
+/// Air within the cells of a list and below a block, mm.
+pub(super) const AIR: f64 = 1.1;
 /// Between strips of a list that runs in several, mm.
 const BETWEEN: f64 = 5.0;
 /// Lines to write on stand so far apart, mm.
@@ -30,6 +30,7 @@ const RULED: f64 = 8.0;
 const FULL: f64 = 0.9;
 
 /// What stands on the pages, in its order.
+#[derive(Clone)]
 pub(super) enum Block {
     /// The heading of a part.
     Heading(String),
@@ -157,6 +158,14 @@ impl Press {
         // Nothing is lost: the group is put back with one more in it.
         let page = std::mem::take(&mut self.page);
         self.page = page.add(node.into());
+    }
+
+    /// How much of a page so wide these take where it never ends, mm.
+    pub(super) fn taken(wide: f64, blocks: Vec<Block>) -> f64 {
+        let mut press = Self::new([wide + 2.0 * MARGIN, f64::from(u16::MAX)]);
+        let top = press.y;
+        press.set(blocks);
+        press.y - top
     }
 
     /// Sets one block after another.

@@ -2,7 +2,7 @@
 //! it, on one page where that can be.
 use super::list::List;
 use super::plan::plan;
-use super::press::Block;
+use super::press::{AIR, Block, Press};
 use super::told::{figure, linen_tag, sides, tag};
 use crate::layout::{Card, CardKind, Format, Hung, Id, Item, Layout, LightShape, RigKind, Units};
 use crate::optics::View;
@@ -11,16 +11,12 @@ use crate::readings::{Concern, cautions};
 use crate::scene::even_focus;
 use crate::words::{Arg, clock, length, mass, rounded, say};
 
-/// What is written below the plan on most sheets takes so much, mm; a plan is
-/// never lower than the next.
-const WORDS: f64 = 147.0;
+/// A plan is never lower than this, mm.
 const LEAST: f64 = 80.0;
 
 pub(super) fn blocks(layout: &Layout, [wide, page]: [f64; 2]) -> Vec<Block> {
-    let (drawing, high) = plan(layout, wide, (page - WORDS).max(LEAST));
-    let mut out = vec![Block::Drawing(drawing, high)];
     let units = layout.head.units;
-    out.push(Block::List(places(layout), 2));
+    let mut out = vec![Block::List(places(layout), 2)];
     let corner = if units == Units::Cm {
         "set-places-cm"
     } else {
@@ -42,6 +38,10 @@ pub(super) fn blocks(layout: &Layout, [wide, page]: [f64; 2]) -> Vec<Block> {
     let mut all: Vec<String> = vec![say("set-care", &[])];
     all.extend(lines);
     out.push(Block::Words(all.join(" ")));
+    // The plan takes what the words leave of one page.
+    let words = Press::taken(wide, out.clone());
+    let (drawing, high) = plan(layout, wide, (page - words - 2.0 * AIR).max(LEAST));
+    out.insert(0, Block::Drawing(drawing, high));
     out
 }
 

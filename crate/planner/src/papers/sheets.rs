@@ -2,9 +2,10 @@
 use super::after::{back_list, insurance_list, uneaten_list};
 use super::food::food_list;
 use super::list::List;
+use super::log::{Logged, log_list};
 use super::press::{Block, Head, Press};
 use super::pull::pull_list;
-use super::shots::{length, log_list, order_list, shot_list};
+use super::shots::{length, order_list, shot_list};
 use super::{approval, release, set_sheet};
 use crate::drawing::version;
 use crate::layout::Layout;
@@ -125,9 +126,9 @@ impl Sheet {
     }
 }
 
-/// The lists that stand on a paper.
+/// The lists that stand on a paper, with what was written down so far.
 #[must_use]
-pub fn lists(layout: &Layout, sheet: Sheet) -> Vec<List> {
+pub fn lists(layout: &Layout, sheet: Sheet, logged: &[Logged]) -> Vec<List> {
     match sheet {
         Sheet::Approval | Sheet::Release => Vec::new(),
         Sheet::Set => vec![set_sheet::places(layout)],
@@ -135,7 +136,7 @@ pub fn lists(layout: &Layout, sheet: Sheet) -> Vec<List> {
         Sheet::Pull => vec![pull_list(layout)],
         Sheet::Food => vec![food_list(layout)],
         Sheet::Order => vec![order_list(layout)],
-        Sheet::Log => vec![log_list(layout)],
+        Sheet::Log => vec![log_list(layout, logged)],
         Sheet::After => vec![
             insurance_list(layout),
             uneaten_list(layout),
@@ -144,13 +145,14 @@ pub fn lists(layout: &Layout, sheet: Sheet) -> Vec<List> {
     }
 }
 
-/// The pages of a paper, each an SVG that stands alone, in mm.
+/// The pages of a paper, each an SVG that stands alone, in mm, with what was
+/// written down so far.
 #[must_use]
-pub fn pages(layout: &Layout, sheet: Sheet, paper: Paper) -> Vec<String> {
+pub fn pages(layout: &Layout, sheet: Sheet, paper: Paper, logged: &[Logged]) -> Vec<String> {
     let mut press = Press::new(sheet.size(paper));
     let wide = press.wide();
     let each = || {
-        let all = lists(layout, sheet).into_iter();
+        let all = lists(layout, sheet, logged).into_iter();
         all.map(|list| Block::List(list, 1))
     };
     let words = |id: &str| Block::Words(say(id, &[]));

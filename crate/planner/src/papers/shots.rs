@@ -1,10 +1,10 @@
-//! The shot list, the running order, and the log that is filled as it is shot.
+//! The shot list and the running order as papers have them.
 use super::list::{List, TICK};
 use super::running_order::running_order;
 use super::told::sides;
 use crate::compare;
 use crate::layout::{CropShape, Hand, Id, Layout, Role};
-use crate::scene::{exposure_name, letter};
+use crate::scene::letter;
 use crate::words::{Arg, listed, place, running_time, say};
 
 /// What is shot and what it is for, crop by crop.
@@ -81,7 +81,7 @@ fn is_main(layout: &Layout, id: Id) -> bool {
     item.is_some_and(|o| matches!(o.role, Role::Hero | Role::Support))
 }
 
-fn names(layout: &Layout, so: &dyn Fn(Id) -> bool) -> Vec<String> {
+pub(super) fn names(layout: &Layout, so: &dyn Fn(Id) -> bool) -> Vec<String> {
     let mut out: Vec<String> = Vec::new();
     for item in layout.items.iter().filter(|o| so(o.id)) {
         if !out.contains(&item.name) {
@@ -139,43 +139,6 @@ pub(super) fn order_list(layout: &Layout) -> List {
             who.join("\n"),
             does.join("\n"),
             food.join("\n"),
-            String::new(),
-            TICK.into(),
-        ]);
-    }
-    list
-}
-
-/// What is written down as it is shot.
-pub(super) fn log_list(layout: &Layout) -> List {
-    let columns = [
-        ("col-number", 9),
-        ("col-exposure", 32),
-        ("col-hands", 38),
-        ("col-takes", 24),
-        ("col-files", 28),
-        ("col-keeper", 20),
-        ("col-mask", 28),
-        ("col-ok", 9),
-    ];
-    let mut list = List::of("", &columns);
-    for (n, exposure) in layout.exposures.iter().enumerate() {
-        let mut hands = hands_of(layout, exposure.id);
-        let changed = exposure.states.iter().map(|s| s.item);
-        let changed: Vec<Id> = changed.collect();
-        let things = names(layout, &|id| changed.contains(&id));
-        if !things.is_empty() {
-            let things = ("things", Arg::Text(listed(&things)));
-            hands.push(say("log-otherwise", &[things]));
-        }
-        list.rows.push(vec![
-            (n + 1).to_string(),
-            exposure_name(layout, exposure.id),
-            hands.join("\n"),
-            // Two lines of room for a pen.
-            "\n".into(),
-            String::new(),
-            String::new(),
             String::new(),
             TICK.into(),
         ]);

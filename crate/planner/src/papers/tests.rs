@@ -44,7 +44,7 @@ fn every_page_keeps_its_margins_and_its_letters_are_large_enough() {
     for layout in starters() {
         for sheet in Sheet::ALL {
             for paper in [Paper::A4, Paper::Letter] {
-                let all = pages(&layout, sheet, paper);
+                let all = pages(&layout, sheet, paper, &[]);
                 let [wide, high] = sheet.size(paper);
                 assert!(!all.is_empty(), "{sheet:?}");
                 for (n, page) in all.iter().enumerate() {
@@ -67,7 +67,7 @@ fn every_page_keeps_its_margins_and_its_letters_are_large_enough() {
             }
         }
         // Numbers on the plan are of 12 pt at least, which is 4.23 mm.
-        let plan = pages(&layout, Sheet::Set, Paper::A4).swap_remove(0);
+        let plan = pages(&layout, Sheet::Set, Paper::A4, &[]).swap_remove(0);
         let numbers = plan.matches("font-weight=\"bold\"").count();
         assert!(numbers > layout.items.len(), "{numbers}");
         let sizes = texts(&plan).into_iter().map(|text| text.2);
@@ -119,7 +119,7 @@ fn what_differs_in_source_or_shelf_is_another_row() {
 fn inches_are_written_to_the_hundredth_and_no_paper_is_empty() {
     let mut layout = starters().swap_remove(0);
     layout.head.units = Units::In;
-    let list = &lists(&layout, Sheet::Set)[0];
+    let list = &lists(&layout, Sheet::Set, &[])[0];
     assert_eq!(list.columns[2].0, "x in");
     let x: f64 = list.rows[0][2].parse().expect("a number");
     let item = layout
@@ -129,7 +129,7 @@ fn inches_are_written_to_the_hundredth_and_no_paper_is_empty() {
         .expect("one");
     assert!((x * 25.4 - f64::from(item.at.x)).abs() <= 0.13, "{x}");
     for sheet in Sheet::ALL {
-        for list in lists(&layout, sheet) {
+        for list in lists(&layout, sheet, &[]) {
             let rows = list.records();
             assert!(rows.len() > 1 && rows.iter().all(|r| r.len() == rows[0].len()));
             assert!(!rows.concat().iter().any(|cell| cell == super::list::TICK));
@@ -137,6 +137,36 @@ fn inches_are_written_to_the_hundredth_and_no_paper_is_empty() {
     }
     let empty = Layout::empty(crate::layout::LayoutId(1));
     for sheet in Sheet::ALL {
-        assert!(!pages(&empty, sheet, Paper::A4).is_empty(), "{sheet:?}");
+        assert!(
+            !pages(&empty, sheet, Paper::A4, &[]).is_empty(),
+            "{sheet:?}"
+        );
     }
+}
+
+#[test]
+fn what_was_logged_stands_in_the_log_and_nowhere_else() {
+    let layout = starters().swap_remove(0);
+    let exposure = layout.exposures[1].id;
+    let shot = Logged {
+        exposure,
+        frames: 4,
+        file: "0412".into(),
+        note: "sleeve over the jug".into(),
+        kept: true,
+    };
+    let gone = Logged {
+        exposure: crate::layout::Id(9_999),
+        frames: 7,
+        ..Logged::default()
+    };
+    let list = lists(&layout, Sheet::Log, &[gone, shot.clone()]).swap_remove(0);
+    let before = lists(&layout, Sheet::Log, &[]).swap_remove(0);
+    let other = |list: &List| [&list.rows[..1], &list.rows[2..]].concat();
+    assert_eq!(other(&list), other(&before), "the rest is left for a pen");
+    assert_eq!(list.rows[1][..3], before.rows[1][..3]);
+    let written = ["4", "", "0412", "sleeve over the jug", "kept"];
+    assert_eq!(list.rows[1][3..], written);
+    let page = pages(&layout, Sheet::Log, Paper::A4, &[shot]).concat();
+    assert!(page.contains(">0412<"), "on the paper too");
 }

@@ -171,6 +171,7 @@ pub(super) const SENTENCES: &[(&str, &str)] = &[
     ("shot-hands", "{person} {action}"),
     ("order-late", "past its time"),
     ("order-length", "All of it takes {time}, from the first exposure on."),
+    ("log-kept", "kept"),
     ("log-otherwise", "otherwise: {things}"),
     ("after-insurance", "While all stands"),
     ("after-food", "Do not eat"),

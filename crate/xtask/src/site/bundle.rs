@@ -33,6 +33,17 @@ pub(super) fn site_main(
     )
 }
 
+/// The script the page of files begins with: a link's picture, then the rest.
+pub(super) fn site_begin(early_name: &str, main_name: &str) -> Result<Vec<u8>> {
+    bundle(
+        "src/early",
+        &[
+            define("EARLY_URL", early_name),
+            define("MAIN_URL", main_name),
+        ],
+    )
+}
+
 /// The script of the page that carries its module and worker within.
 pub(super) fn single_main(core: &[u8]) -> Result<Vec<u8>> {
     fs::write(

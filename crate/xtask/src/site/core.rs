@@ -42,6 +42,12 @@ pub(super) const OUTPUTS: Module = Module {
     name: "outputs",
 };
 
+/// What shows the picture of a link before the core is there.
+pub(super) const EARLY: Module = Module {
+    package: "early-web",
+    name: "early",
+};
+
 /// Compiles, binds and shrinks a module; leaves its `.js` and `.d.ts` for the
 /// page to import and returns it.
 pub(super) fn build(module: Module) -> Result<Vec<u8>> {

@@ -31,6 +31,7 @@ pub(crate) fn build() -> Result<PathBuf> {
     tools::npm_packages()?;
     let core = core::build(core::CORE)?;
     let outputs = core::build(core::OUTPUTS)?;
+    let early = core::build(core::EARLY)?;
     labels::write()?;
     bundle::check_types()?;
     let dist = place::dist();
@@ -50,6 +51,9 @@ pub(crate) fn build() -> Result<PathBuf> {
     ];
     let main = bundle::site_main(&core_name, &worker_name, &later)?;
     let main_name = emit(&dist, "main.js", &main)?;
+    let early_name = emit(&dist, "early.wasm", &early)?;
+    let begin = bundle::site_begin(&early_name, &main_name)?;
+    let begin_name = emit(&dist, "begin.js", &begin)?;
     copy_all(&place::root().join("static"), &dist)?;
     let page = html::site(
         &template,
@@ -58,8 +62,8 @@ pub(crate) fn build() -> Result<PathBuf> {
             content: &style,
         },
         &html::Linked {
-            name: &main_name,
-            content: &main,
+            name: &begin_name,
+            content: &begin,
         },
     )?;
     fs::write(dist.join("index.html"), page)?;
@@ -68,7 +72,7 @@ pub(crate) fn build() -> Result<PathBuf> {
     // The system takes its icons once, when the page is installed.
     files.retain(|name| !name.ends_with(".png"));
     let revision = digest::of_files(&dist, &files)?;
-    files.retain(|name| !is_later(name));
+    files.retain(|name| !is_later(name) && !is_early(name));
     fs::write(
         dist.join(SERVICE_WORKER),
         bundle::service_worker(&files, &later, &revision)?,
@@ -94,6 +98,12 @@ pub(crate) fn build_with_single_file() -> Result<PathBuf> {
 /// or in the background by the service worker.
 pub(crate) fn is_later(name: &str) -> bool {
     name.starts_with(core::OUTPUTS.name)
+}
+
+/// Whether a file is fetched only where a link is opened and the planner never
+/// was.
+pub(crate) fn is_early(name: &str) -> bool {
+    name.starts_with(core::EARLY.name)
 }
 
 /// Every file under `dir` as a path with forward slashes, sorted.

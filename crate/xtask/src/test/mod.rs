@@ -1,5 +1,6 @@
 //! Every test, in stages, with one closing line.
 
+mod beside;
 mod budget;
 mod stages;
 mod tally;
@@ -9,6 +10,7 @@ use std::time::{Duration, Instant};
 use anyhow::Result;
 use clap::ValueEnum;
 
+use beside::Beside;
 use tally::Tally;
 
 /// A stage of the tests, in the order they run.
@@ -39,10 +41,25 @@ pub(crate) fn all(asked: &[Stage]) -> Result<()> {
     let mut rows = Vec::new();
     let mut total = Tally::default();
     let wanted = |stage: &&Stage| asked.is_empty() || asked.contains(stage);
+    // The tests' compilers and the page's share nothing but sources.
+    let mut beside = if [Stage::Native, Stage::Site]
+        .iter()
+        .all(|stage| wanted(&stage))
+    {
+        Some(Beside::begin(name(Stage::Site))?)
+    } else {
+        None
+    };
     for &stage in Stage::value_variants().iter().filter(wanted) {
         println!("\n== {} ==", name(stage));
         let start = Instant::now();
-        let tally = run(stage).unwrap_or_else(|error| {
+        let begun = if stage == Stage::Site {
+            beside.take()
+        } else {
+            None
+        };
+        let tally = begun.map_or_else(|| run(stage), Beside::end);
+        let tally = tally.unwrap_or_else(|error| {
             println!("{error:#}");
             Tally::one_failed()
         });

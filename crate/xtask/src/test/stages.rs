@@ -49,6 +49,8 @@ pub(super) fn native() -> Result<Tally> {
         "--exclude",
         "xtask",
         "--exclude",
+        "benches",
+        "--exclude",
         fuzz::PACKAGE,
         "--lib",
         "--bins",
@@ -80,6 +82,8 @@ pub(super) fn wasm() -> Result<Tally> {
         "--workspace",
         "--exclude",
         "xtask",
+        "--exclude",
+        "benches",
         "--example",
         example,
     ];

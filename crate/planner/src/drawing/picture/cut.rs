@@ -47,11 +47,11 @@ pub fn cut(layout: &Layout, crop: Option<Id>, pixels: f64, view: &View) -> Optio
     })
 }
 
-/// What a crop keeps as a file that stands alone; nothing when there is no
-/// such crop.
+/// What the frame keeps, or a crop, as a file that stands alone; nothing when
+/// there is no such crop.
 #[must_use]
-pub fn cut_file(layout: &Layout, crop: Id, view: &View) -> Option<String> {
-    let Cut { area, groups } = cut(layout, Some(crop), ACROSS, view)?;
+pub fn cut_file(layout: &Layout, crop: Option<Id>, view: &View) -> Option<String> {
+    let Cut { area, groups } = cut(layout, crop, ACROSS, view)?;
     let high = area[3] * ACROSS / area[2].max(1.0);
     Some(document(area, [ACROSS, high], groups).to_string())
 }

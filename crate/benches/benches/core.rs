@@ -4,14 +4,12 @@
 //!
 //! To add one: write a function like those below and name it in the group.
 
-mod full_table;
-mod shadows;
-mod ten_exposures;
-
 use std::hint::black_box;
 
+use benches::full_table::{AREA_EACH, laid};
+use benches::shadows::Shadows;
+use benches::ten_exposures::ten_exposures;
 use criterion::{BenchmarkId, Criterion, criterion_group, criterion_main};
-use full_table::{AREA_EACH, laid};
 use glam::DVec2;
 use planner::colour::{Lab, ciede2000};
 use planner::commands::{SettingsWish, lay_places};
@@ -20,8 +18,6 @@ use planner::layout::Role;
 use planner::readings::{Study, live, report};
 use planner::shape::{CHORD_ERROR, Region, disc, rect, visible};
 use planner::starters::harbour_supper;
-use shadows::Shadows;
-use ten_exposures::ten_exposures;
 
 /// Things laid at the density of a full table.
 const COUNTS: [u32; 3] = [60, 200, 800];

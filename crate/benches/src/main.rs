@@ -1,10 +1,9 @@
 //! Prints a table of so many dishes that the benches measure, as a file of the
 //! planner, so that the page is measured on the very same.
 //!
-//! `cargo run -p planner --example full_table 60 > full-table.spread.json`
+//! `cargo run -p benches 60 > full-table.spread.json`
 
-#[path = "../benches/full_table/mod.rs"]
-mod full_table;
+use benches::full_table;
 
 fn main() {
     let count = std::env::args().nth(1).and_then(|count| count.parse().ok());

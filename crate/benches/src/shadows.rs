@@ -21,7 +21,7 @@ const PARTLY: [f64; 2] = [0.02, 0.98];
 type Can = (DVec2, f64, f64);
 
 /// Cans under a window, and places in their penumbras.
-pub(crate) struct Shadows {
+pub struct Shadows {
     source: Source,
     cans: Vec<Can>,
     solids: Vec<Occluder>,
@@ -31,7 +31,7 @@ pub(crate) struct Shadows {
 
 impl Shadows {
     /// So many cans at the density of a full table.
-    pub(crate) fn of(count: u32) -> Self {
+    pub fn of(count: u32) -> Self {
         let side = (f64::from(count) * AREA_EACH).sqrt();
         let mut dice = Pcg32::new(7, 1);
         let can = |n: u32| -> Can {
@@ -77,12 +77,12 @@ impl Shadows {
     }
 
     /// The sum of all shares by strips.
-    pub(crate) fn strips(&self) -> f64 {
+    pub fn strips(&self) -> f64 {
         self.places.iter().map(|place| self.by_strips(*place)).sum()
     }
 
     /// The same by rays, so many to a side of the source.
-    pub(crate) fn rays(&self, to_a_side: u32) -> f64 {
+    pub fn rays(&self, to_a_side: u32) -> f64 {
         let mut dice = Pcg32::new(3, 1);
         let all = self.places.iter();
         all.map(|place| self.by_rays(*place, to_a_side, &mut dice))
@@ -91,7 +91,7 @@ impl Shadows {
 
     /// The fewest rays to a side of the source whose error is no larger than
     /// that of the strips, and both errors.
-    pub(crate) fn equal_error(&self) -> (u32, f64, f64) {
+    pub fn equal_error(&self) -> (u32, f64, f64) {
         let error = |of: &mut dyn FnMut(DVec3) -> f64| {
             let all = self.places.iter().zip(&self.truth);
             let off = |(place, truth): (&_, &f64)| of(*place) - truth;

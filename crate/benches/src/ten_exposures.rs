@@ -3,7 +3,7 @@
 use planner::layout::{Layout, open};
 
 /// Harbour supper's size with ten exposures of hands, each at another food.
-pub(crate) fn ten_exposures() -> Layout {
+pub fn ten_exposures() -> Layout {
     let items = (1..=10).map(|n| {
         let hold = 20 + 7 * (n * 5 % 11);
         let stands_in = if n % 3 == 0 {

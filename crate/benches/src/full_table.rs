@@ -5,11 +5,11 @@ use planner::catalogue::{item_from, prop};
 use planner::layout::{Id, Layout, LayoutId, Point, Role};
 
 /// Table area per thing, mm²: sixty on 2 m by 0.95 m.
-pub(crate) const AREA_EACH: f64 = 2000.0 * 950.0 / 60.0;
+pub const AREA_EACH: f64 = 2000.0 * 950.0 / 60.0;
 
 /// A table of `count` dishes at the density of a full one, the first the hero,
 /// every tenth a main dish, each with a rim and a well.
-pub(crate) fn laid(count: u16) -> Layout {
+pub fn laid(count: u16) -> Layout {
     let mut layout = Layout::empty(LayoutId(1));
     let side = (f64::from(count) * AREA_EACH).sqrt();
     (layout.table.width, layout.table.depth) = (side as i32, side as i32);
