@@ -2,8 +2,41 @@
 // never saw the planner: a slow network and a slow processor, as the browser's
 // own throttles make them.
 
+import { readFile } from "node:fs/promises";
+import { createServer } from "node:http";
+import { extname } from "node:path";
+import { gzipSync } from "node:zlib";
+
 import { share } from "./measure.mjs";
-import { phone } from "./support.mjs";
+import { dist, phone } from "./support.mjs";
+
+const TYPES = {
+  ".css": "text/css",
+  ".html": "text/html",
+  ".js": "text/javascript",
+  ".json": "application/json",
+  ".svg": "image/svg+xml",
+  ".wasm": "application/wasm",
+  ".webmanifest": "application/manifest+json",
+};
+
+/** Serves the built page compressed, as a host does. */
+async function compressed() {
+  const kept = new Map();
+  const server = createServer(async ({ url }, response) => {
+    const name = url.split(/[?#]/)[0].slice(1) || "index.html";
+    try {
+      if (!kept.has(name)) kept.set(name, gzipSync(await readFile(new URL(name, dist)), { level: 9 }));
+      const type = TYPES[extname(name)] ?? "application/octet-stream";
+      response.writeHead(200, { "content-type": type, "content-encoding": "gzip" });
+      response.end(kept.get(name));
+    } catch {
+      response.writeHead(404).end();
+    }
+  });
+  await new Promise((begun) => server.listen(0, "127.0.0.1", begun));
+  return { url: `http://127.0.0.1:${server.address().port}/`, stop: () => server.close() };
+}
 
 const VISITS = 3;
 /** 1.6 Mbit/s each way, 150 ms there and back, a quarter of the processor. */
@@ -26,7 +59,8 @@ async function made(chromium, url) {
 }
 
 /** How long until the picture, and until all is ready. */
-export async function link(chromium, url) {
+export async function link(chromium) {
+  const { url, stop } = await compressed();
   const address = await made(chromium, url);
   const [picture, ready] = [[], []];
   for (let visit = 0; visit < VISITS; visit += 1) {
@@ -57,7 +91,8 @@ export async function link(chromium, url) {
     ready.push(times[1]);
     await context.close();
   }
-  const row = (what, all) => ({ what, figure: share(all, 0.5), unit: "ms" });
+  stop();
+  const row = (what, all) => ({ what, slowed: SLOWED, figure: share(all, 0.5), unit: "ms" });
   return [
     row("link/supper, never visited, until the picture, median", picture),
     row("link/supper, never visited, until all is ready, median", ready),

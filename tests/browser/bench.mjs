@@ -1,6 +1,8 @@
 // Measures the built page in Chromium, at full speed and with its processor
 // slowed down, and prints rows of `{ what, slowed, figure, unit, calibration? }` as JSON.
 
+import { link } from "./bench-link.mjs";
+import { papers } from "./bench-papers.mjs";
 import { openFile, readings, supper } from "./bench-readings.mjs";
 import { search } from "./bench-search.mjs";
 import { calibrate, handle, share, toucher } from "./measure.mjs";
@@ -111,11 +113,13 @@ const chromium = await browser();
 try {
   const rows = [];
   for (const slowed of [1, SLOWED]) {
-    for (const measure of [starts, drag, largeDrag, readings, supper, search]) {
+    for (const measure of [starts, drag, largeDrag, readings, supper, search, papers]) {
       const found = await measure(chromium, site.url, slowed);
       rows.push(...found.map((row) => ({ ...row, slowed })));
     }
   }
+  // Under throttles of its own.
+  rows.push(...(await link(chromium)));
   console.log(JSON.stringify(rows));
 } finally {
   await chromium.close();

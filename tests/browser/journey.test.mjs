@@ -75,8 +75,17 @@ test("from the first sentence to a link that opens elsewhere", async () => {
 
   const other = await guarded();
   const client = await other.context.newPage();
-  await client.goto(link);
+  // On a slow network the picture is there before the planner.
+  const planner = new Promise((come) => (other.come = come));
+  await other.context.route(/\/core-[^/]*\.wasm$/, (route) => planner.then(() => route.continue()));
+  await client.goto(link, { waitUntil: "commit" });
+  const early = client.locator("#early").getByRole("img", { name: "My table" });
+  await early.waitFor();
+  assert.ok((await early.evaluate((picture) => picture.naturalWidth)) > 300, "it is drawn");
+  await assertAccessible(client);
+  other.come();
   await client.getByRole("button", { name: "Reply" }).waitFor();
+  assert.equal(await early.count(), 0, "the planner has taken over");
   assert.equal(await client.getByRole("navigation").count(), 0, "no editing controls");
   assert.equal(await client.locator(".flick figure").count(), 3, "the picture and its two crops");
   await client.getByRole("button", { name: "Reply" }).tap();

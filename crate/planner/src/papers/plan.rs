@@ -6,7 +6,7 @@ use svg::node::element::{Group, Polygon};
 use super::letters::width;
 use super::press::{ruled, written};
 use super::told::{linen_tag, tag};
-use crate::layout::{Layout, Role, Units};
+use crate::layout::{Item, Layout, Role, Units};
 use crate::scene::{Layer, in_paint_order, linen_span, silhouette};
 use crate::shape::{Bounds, CHORD_ERROR, frame_outline, table_outline};
 use crate::words::{Arg, fixed, length, say};
@@ -91,7 +91,13 @@ pub(super) fn plan(layout: &Layout, wide: f64, most: f64) -> (Group, f64) {
 /// The numbers, each on its thing or beside it with a line to it.
 fn named(mut group: Group, layout: &Layout, to: &dyn Fn(DVec2) -> DVec2, scale: f64) -> Group {
     let mut all: Vec<(String, DVec2, f64)> = Vec::new();
-    for item in &layout.items {
+    // What lies in the middle of another has that one's number beside its own in
+    // the list.
+    let told = |item: &Item| {
+        let below = layout.items.iter().find(|o| Some(o.id) == item.on);
+        below.is_some_and(|o| to(o.at.vec()).distance(to(item.at.vec())) < NUMBER)
+    };
+    for item in layout.items.iter().filter(|item| !told(item)) {
         let [w, d] = item.size.extent().map(f64::from);
         all.push((tag(layout, item), to(item.at.vec()), w.max(d) * 0.5 * scale));
     }

@@ -103,6 +103,19 @@ pub(super) fn ruled(from: [f64; 2], to: [f64; 2], weight: f64) -> Line {
         .set("stroke-width", number(weight))
 }
 
+/// How many rows of these heights stand in strips that are so high.
+fn filled(highs: &[f64], across: usize, most: f64) -> usize {
+    let mut next = 0;
+    for _ in 0..across.max(1) {
+        let mut high = 0.0;
+        while next < highs.len() && (high == 0.0 || high + highs[next] <= most + 0.01) {
+            high += highs[next];
+            next += 1;
+        }
+    }
+    next
+}
+
 /// A box to tick, on a line of words that begins at `at`.
 fn box_at(at: [f64; 2]) -> Rectangle {
     let side = BODY * 0.95;
@@ -268,15 +281,17 @@ impl Press {
         let head = broken(&names, true);
         let rows: Vec<Vec<Vec<String>>> = list.rows.iter().map(|row| broken(row, false)).collect();
         let highs: Vec<f64> = rows.iter().map(|row| high(row)).collect();
-        let tallest = highs.iter().fold(0.0, |a: f64, b| a.max(*b));
         let over = high(&head);
         let mut next = 0;
         while next < rows.len() {
             self.room(over + highs[next]);
             let rest: f64 = highs[next..].iter().sum();
             // As even as whole rows allow, where all is on this page.
-            let even = rest / strips + if across > 1 { tallest * 0.5 } else { 0.0 };
-            let most = (self.left() - over).min(even.max(highs[next]));
+            let room = self.left() - over;
+            let mut most = (rest / strips).max(highs[next]).min(room);
+            while most < room && filled(&highs[next..], across, most) < rows.len() - next {
+                most = room.min(most + BODY * LEADING * 0.5);
+            }
             let top = self.y;
             let mut low = top;
             for n in 0..across.max(1) {

@@ -27,12 +27,15 @@ pub(super) struct Linked<'a> {
     pub(super) content: &'a [u8],
 }
 
-/// The page with links to its style sheet and script, each with its hash.
+/// The page with a link to its style sheet, and within it the script that it
+/// begins with, so that this is not waited for; each with its hash.
 ///
 /// # Errors
-/// When the template does not hold each thing to be replaced exactly once.
-pub(super) fn site(template: &str, style: &Linked, script: &Linked) -> Result<String> {
-    let (style_hash, script_hash) = (integrity(style.content), integrity(script.content));
+/// When the template does not hold each thing to be replaced exactly once, or
+/// the script would end its own element.
+pub(super) fn site(template: &str, style: &Linked, begin: &[u8]) -> Result<String> {
+    let begin = inlined(begin, "script")?;
+    let (style_hash, script_hash) = (integrity(style.content), integrity(begin.as_bytes()));
     let policy = format!(
         "default-src 'none'; script-src 'self' '{script_hash}' 'wasm-unsafe-eval'; \
          style-src 'self' '{style_hash}'; img-src 'self' blob: data:; connect-src 'self'; \
@@ -42,13 +45,13 @@ pub(super) fn site(template: &str, style: &Linked, script: &Linked) -> Result<St
         r#"<link rel="stylesheet" href="{}" integrity="{style_hash}">"#,
         style.name
     );
-    let script_link = format!(
-        r#"<script type="module" src="{}" integrity="{script_hash}"></script>"#,
-        script.name
-    );
     let page = with_policy(template, &policy)?;
     let page = replaced(&page, STYLE, &style_link)?;
-    replaced(&page, SCRIPT, &script_link)
+    replaced(
+        &page,
+        SCRIPT,
+        &format!(r#"<script type="module">{begin}</script>"#),
+    )
 }
 
 /// The page with style sheet, script and icon within.
@@ -120,25 +123,17 @@ mod tests {
             name: "a-1.css",
             content: b"a{}",
         };
-        let page = site(
-            &template(),
-            &linked,
-            &Linked {
-                name: "b-2.js",
-                content: b"1",
-            },
-        )
-        .expect("a whole template");
+        let page = site(&template(), &linked, b"let b=2").expect("a whole template");
         let policy = page.find("Content-Security-Policy").expect("a policy");
         let link = page.find("a-1.css").expect("the style sheet");
         assert!(policy < link, "a policy rules only what follows it: {page}");
         assert!(
-            page.contains("src=\"b-2.js\" integrity=\"sha256-"),
-            "script with hash: {page}"
+            page.contains(&integrity(b"let b=2")),
+            "the script's hash is allowed: {page}"
         );
         assert!(
             !page.contains("unsafe-inline"),
-            "no inline script allowed: {page}"
+            "no other script within: {page}"
         );
     }
 

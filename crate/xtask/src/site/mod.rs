@@ -53,7 +53,6 @@ pub(crate) fn build() -> Result<PathBuf> {
     let main_name = emit(&dist, "main.js", &main)?;
     let early_name = emit(&dist, "early.wasm", &early)?;
     let begin = bundle::site_begin(&early_name, &main_name)?;
-    let begin_name = emit(&dist, "begin.js", &begin)?;
     copy_all(&place::root().join("static"), &dist)?;
     let page = html::site(
         &template,
@@ -61,10 +60,7 @@ pub(crate) fn build() -> Result<PathBuf> {
             name: &style_name,
             content: &style,
         },
-        &html::Linked {
-            name: &begin_name,
-            content: &begin,
-        },
+        &begin,
     )?;
     fs::write(dist.join("index.html"), page)?;
 
