@@ -29,8 +29,11 @@ async function show(link: string): Promise<void> {
   await picture.decode();
 }
 
-const link = location.hash.slice(1);
-// Where the planner was before, it is at hand at once.
-const known = (navigator.serviceWorker as ServiceWorkerContainer | undefined)?.controller;
-if (link !== "" && !known) await show(link).catch(() => undefined);
-await import(new URL(MAIN_URL, document.baseURI).href);
+async function begin(): Promise<void> {
+  const link = location.hash.slice(1);
+  // Where the planner was before, it is at hand at once.
+  const known = (navigator.serviceWorker as ServiceWorkerContainer | undefined)?.controller;
+  if (link !== "" && !known) await show(link).catch(() => undefined);
+  await import(new URL(MAIN_URL, document.baseURI).href);
+}
+void begin();

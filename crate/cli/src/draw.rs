@@ -10,6 +10,9 @@ use planner::optics;
 use crate::call::Drawing;
 use crate::report::missing;
 
+/// Pixels across a crop that is kept as a file.
+const ACROSS: f64 = 1_100.0;
+
 /// A drawing, and what is to be said beside it.
 pub(crate) struct Drawn {
     /// The file.
@@ -114,7 +117,7 @@ fn picture(
         fine: true,
         ..View::default()
     };
-    cut_file(layout, Some(id), &view).ok_or_else(|| {
+    cut_file(layout, Some(id), ACROSS, &view).ok_or_else(|| {
         let ids: Vec<Id> = layout.crops.iter().map(|c| c.id).collect();
         missing("crop", id, &ids)
     })

@@ -5,6 +5,9 @@ use planner::link::unlink;
 use planner::optics;
 use wasm_bindgen::prelude::*;
 
+/// Pixels across the picture, as on the client's page.
+const ACROSS: f64 = 380.0;
+
 /// What a link shows at first sight.
 #[wasm_bindgen]
 pub struct Early {
@@ -24,7 +27,7 @@ impl Early {
             ..View::default()
         };
         Some(Self {
-            picture: cut_file(&layout, None, &view)?,
+            picture: cut_file(&layout, None, ACROSS, &view)?,
             title: layout.head.title,
         })
     }

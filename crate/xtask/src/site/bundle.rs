@@ -33,13 +33,15 @@ pub(super) fn site_main(
     )
 }
 
-/// The script the page of files begins with: a link's picture, then the rest.
+/// The script the page of files begins with: a link's picture, then the rest. A
+/// classic one, as modules wait for the style sheet.
 pub(super) fn site_begin(early_name: &str, main_name: &str) -> Result<Vec<u8>> {
     bundle(
         "src/early",
         &[
             define("EARLY_URL", early_name),
             define("MAIN_URL", main_name),
+            "--format=iife".to_owned(),
         ],
     )
 }

@@ -46,12 +46,10 @@ pub(super) fn site(template: &str, style: &Linked, begin: &[u8]) -> Result<Strin
         style.name
     );
     let page = with_policy(template, &policy)?;
-    let page = replaced(&page, STYLE, &style_link)?;
-    replaced(
-        &page,
-        SCRIPT,
-        &format!(r#"<script type="module">{begin}</script>"#),
-    )
+    // Before the style sheet, which it would wait for.
+    let head = format!("<script>{begin}</script>\n{style_link}");
+    let page = replaced(&page, STYLE, &head)?;
+    replaced(&page, SCRIPT, "")
 }
 
 /// The page with style sheet, script and icon within.

@@ -17,9 +17,6 @@ pub struct Cut {
     pub groups: Vec<Keyed>,
 }
 
-/// Pixels across a cut that is kept as a file.
-const ACROSS: f64 = 1_100.0;
-
 /// What the frame covers, or a crop; nothing when there is no such crop.
 pub(super) fn area(layout: &Layout, crop: Option<Id>) -> Option<[f64; 4]> {
     let corners = match crop {
@@ -47,13 +44,13 @@ pub fn cut(layout: &Layout, crop: Option<Id>, pixels: f64, view: &View) -> Optio
     })
 }
 
-/// What the frame keeps, or a crop, as a file that stands alone; nothing when
-/// there is no such crop.
+/// What the frame keeps, or a crop, as a file that stands alone, so many pixels
+/// across; nothing when there is no such crop.
 #[must_use]
-pub fn cut_file(layout: &Layout, crop: Option<Id>, view: &View) -> Option<String> {
-    let Cut { area, groups } = cut(layout, crop, ACROSS, view)?;
-    let high = area[3] * ACROSS / area[2].max(1.0);
-    Some(document(area, [ACROSS, high], groups).to_string())
+pub fn cut_file(layout: &Layout, crop: Option<Id>, pixels: f64, view: &View) -> Option<String> {
+    let Cut { area, groups } = cut(layout, crop, pixels, view)?;
+    let high = area[3] * pixels / area[2].max(1.0);
+    Some(document(area, [pixels, high], groups).to_string())
 }
 
 /// A document of `size` pixels that shows `area`, with `groups` in it.

@@ -140,12 +140,12 @@ fn a_sheet_of_an_empty_table_is_a_drawing_too() {
 
 #[test]
 fn a_crop_is_kept_as_a_file_in_its_own_shape() {
-    let file = cut_file(&laid(), Some(Id(30)), &View::default()).expect("there is one");
+    let file = cut_file(&laid(), Some(Id(30)), 1_100.0, &View::default()).expect("there is one");
     assert!(file.contains("viewBox=\"500 100 600 750\""), "its area");
     assert!(file.contains("height=\"1375\""), "4:5 of 1100 px");
     elements(&file);
     assert!(
-        cut_file(&laid(), Some(Id(1)), &View::default()).is_none(),
+        cut_file(&laid(), Some(Id(1)), 1_100.0, &View::default()).is_none(),
         "no crop"
     );
 }
