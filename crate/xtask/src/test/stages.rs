@@ -28,6 +28,8 @@ pub(super) fn lint() -> Result<Tally> {
         "web",
         "--package",
         "outputs-web",
+        "--package",
+        "early-web",
         "--target",
         tools::WASM,
         "--",
