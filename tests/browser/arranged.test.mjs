@@ -30,7 +30,8 @@ test("one of three arrangements is laid, and another is one step away", async ()
   const one = (name) => arrangements.getByRole("button", { name });
   await one("To one side").waitFor();
   for (const name of ["Round the hero", "Corner to corner", "To one side"]) {
-    assert.ok((await one(name).locator("svg path").count()) > 20, `${name} is drawn`);
+    // Each is drawn, one after another.
+    await one(name).locator("svg path").nth(20).waitFor({ state: "attached" });
   }
   assert.equal(await one("Round the hero").getAttribute("aria-pressed"), "true", "the first is chosen");
   await assertAccessible(page);
