@@ -2,7 +2,9 @@
 use planner::commands::{self, Said};
 use planner::exposures::hold_of;
 use planner::layout::{Id, MAX_SPARE, Source};
-use planner::papers::{Paper, Sheet, crockery, food, lists, pages, pull, running_order, steps};
+use planner::papers::{
+    Paper, Sheet, crockery, food, lists_with, pages_with, pull, running_order, steps,
+};
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
 
@@ -80,7 +82,9 @@ impl Planner {
     #[must_use]
     pub fn sheet_pages(&self, key: &str, letter: bool) -> Vec<String> {
         let sheet = Sheet::of(key);
-        sheet.map_or_else(Vec::new, |sheet| pages(self.now(), sheet, paper(letter)))
+        sheet.map_or_else(Vec::new, |sheet| {
+            pages_with(self.now(), sheet, paper(letter), &self.shelf)
+        })
     }
 
     /// The lists on a paper: each its title, and its head and rows as text.
@@ -89,7 +93,7 @@ impl Planner {
     /// When the browser refuses to make the object.
     pub fn sheet_rows(&self, key: &str) -> Result<JsValue, JsError> {
         let sheet = Sheet::of(key);
-        let all = sheet.map_or_else(Vec::new, |sheet| lists(self.now(), sheet));
+        let all = sheet.map_or_else(Vec::new, |sheet| lists_with(self.now(), sheet, &self.shelf));
         let all: Vec<_> = all
             .into_iter()
             .map(|list| (list.records(), list.title))
@@ -103,7 +107,7 @@ impl Planner {
     /// # Errors
     /// When the browser refuses to make the object.
     pub fn pull_list(&self) -> Result<JsValue, JsError> {
-        object(&pull(self.now()))
+        object(&pull(self.now(), &self.shelf))
     }
 
     /// What is cooked and poured, row by row.

@@ -29,6 +29,7 @@ const ORDER: [&str; 27] = [
     "arrangements",
     "propose",
     "drawing",
+    "shelf",
     "papers",
     "starters",
 ];

@@ -21,6 +21,7 @@ import { DatesPart } from "./dates";
 import { Guides } from "./guides";
 import { Lists } from "./lists";
 import { OrderPart } from "./order";
+import { OwnShelf } from "./own-shelf";
 import { DayPart } from "./day";
 import { SeeThrough } from "./see-through";
 import { SheetsPart } from "./sheets";
@@ -253,6 +254,7 @@ export function PapersPanel({ layout }: { layout: Layout }): JSX.Element {
       <SheetsPart layout={layout} name={named(layout)} />
       <Lists layout={layout} />
       <DatesPart layout={layout} name={named(layout)} />
+      <OwnShelf layout={layout} />
       <OrderPart layout={layout} />
       <Crockery layout={layout} name={named(layout)} />
       <DayPart layout={layout} />

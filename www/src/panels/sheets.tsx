@@ -10,6 +10,7 @@ import type { Paper } from "../listed";
 import { Choice } from "../parts/controls";
 import { PaperFiles } from "../parts/paper-files";
 import { printPages } from "../printed";
+import * as mine from "../mine";
 import * as session from "../session";
 
 type Size = "a4" | "letter";
@@ -42,8 +43,8 @@ function Pages({ layout, paper, size, name }: {
   name: string;
 }): JSX.Element {
   const pages = useMemo(
-    () => session.core().sheet_pages(paper.key, size === "letter"),
-    [layout, paper.key, size],
+    () => mine.knowing().sheet_pages(paper.key, size === "letter"),
+    [layout, paper.key, size, mine.mine.value],
   );
   const addresses = useMemo(
     () => pages.map((page) => URL.createObjectURL(new Blob([page], { type: "image/svg+xml" }))),

@@ -6,7 +6,7 @@ import * as say from "#words";
 import { share } from "../export";
 import type { Paper } from "../listed";
 import * as outputs from "../outputs";
-import * as session from "../session";
+import * as mine from "../mine";
 import { Save } from "./save";
 
 interface Own {
@@ -26,7 +26,7 @@ export function PaperFiles({ paper, pages, name, title }: Own): JSX.Element {
     }
   };
   const file = `${name}-${paper.key}`;
-  const lists = session.core().sheet_rows(paper.key) as [string, string[][]][];
+  const lists = mine.knowing().sheet_rows(paper.key) as [string, string[][]][];
   const [only] = lists.length === 1 ? lists : [];
   const several = lists.length > 1 && outputs.able ? lists : [];
   return (

@@ -9,6 +9,7 @@ use super::{approval, release, set_sheet};
 use crate::drawing::version;
 use crate::layout::Layout;
 use crate::readings::{Concern, cautions};
+use crate::shelf::ShelfThing;
 use crate::words::say;
 
 /// One of the papers.
@@ -125,14 +126,20 @@ impl Sheet {
     }
 }
 
-/// The lists that stand on a paper.
+/// The lists that stand on a paper, where nobody has a shelf.
 #[must_use]
 pub fn lists(layout: &Layout, sheet: Sheet) -> Vec<List> {
+    lists_with(layout, sheet, &[])
+}
+
+/// The lists that stand on a paper; the pull list says what is on the shelf.
+#[must_use]
+pub fn lists_with(layout: &Layout, sheet: Sheet, shelf: &[ShelfThing]) -> Vec<List> {
     match sheet {
         Sheet::Approval | Sheet::Release => Vec::new(),
         Sheet::Set => vec![set_sheet::places(layout)],
         Sheet::Shots => vec![shot_list(layout)],
-        Sheet::Pull => vec![pull_list(layout)],
+        Sheet::Pull => vec![pull_list(layout, shelf)],
         Sheet::Food => vec![food_list(layout)],
         Sheet::Order => vec![order_list(layout)],
         Sheet::Log => vec![log_list(layout)],
@@ -144,13 +151,25 @@ pub fn lists(layout: &Layout, sheet: Sheet) -> Vec<List> {
     }
 }
 
-/// The pages of a paper, each an SVG that stands alone, in mm.
+/// The pages of a paper, each an SVG that stands alone, in mm, where nobody has
+/// a shelf.
 #[must_use]
 pub fn pages(layout: &Layout, sheet: Sheet, paper: Paper) -> Vec<String> {
+    pages_with(layout, sheet, paper, &[])
+}
+
+/// The pages of a paper; the pull list says what is on the shelf.
+#[must_use]
+pub fn pages_with(
+    layout: &Layout,
+    sheet: Sheet,
+    paper: Paper,
+    shelf: &[ShelfThing],
+) -> Vec<String> {
     let mut press = Press::new(sheet.size(paper));
     let wide = press.wide();
     let each = || {
-        let all = lists(layout, sheet).into_iter();
+        let all = lists_with(layout, sheet, shelf).into_iter();
         all.map(|list| Block::List(list, 1))
     };
     let words = |id: &str| Block::Words(say(id, &[]));

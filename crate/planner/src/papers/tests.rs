@@ -2,6 +2,7 @@
 use super::press::BODY;
 use super::*;
 use crate::layout::{Layout, Source, Units, open};
+use crate::shelf::ShelfThing;
 
 const STARTERS: [&str; 3] = [
     include_str!("../../../../static/starters/harbour-supper.spread.json"),
@@ -79,7 +80,7 @@ fn every_page_keeps_its_margins_and_its_letters_are_large_enough() {
 #[test]
 fn counts_are_those_of_the_picture() {
     for layout in starters() {
-        let pulled: usize = pull(&layout).iter().map(|row| row.count).sum();
+        let pulled: usize = pull(&layout, &[]).iter().map(|row| row.count).sum();
         let eaten = |i: &&crate::layout::Item| crate::catalogue::kind_of(&i.prop).is_food();
         let food_things = layout.items.iter().filter(eaten).count();
         assert_eq!(
@@ -99,7 +100,7 @@ fn counts_are_those_of_the_picture() {
 #[test]
 fn what_differs_in_source_or_shelf_is_another_row() {
     let mut layout = starters().swap_remove(1);
-    let rows = pull(&layout);
+    let rows = pull(&layout, &[]);
     let several = rows
         .iter()
         .find(|row| row.count > 1)
@@ -107,7 +108,7 @@ fn what_differs_in_source_or_shelf_is_another_row() {
     let (id, count) = (several.ids[0], several.count);
     let item = layout.items.iter_mut().find(|i| i.id == id).expect("there");
     (item.stock.source, item.stock.spare) = (Some(Source::Hire), 2);
-    let now = pull(&layout);
+    let now = pull(&layout, &[]);
     assert_eq!(now.len(), rows.len() + 1);
     let own = now.iter().find(|row| row.ids == [id]).expect("its own");
     assert_eq!((own.count, own.spare, &*own.from), (1, 2, "hire"));
@@ -139,4 +140,29 @@ fn inches_are_written_to_the_hundredth_and_no_paper_is_empty() {
     for sheet in Sheet::ALL {
         assert!(!pages(&empty, sheet, Paper::A4).is_empty(), "{sheet:?}");
     }
+}
+
+#[test]
+fn the_pull_list_says_what_the_shelf_has() {
+    let layout = starters().swap_remove(0);
+    let rows = pull(&layout, &[]);
+    assert!(rows.iter().all(|row| row.have.is_empty()), "no shelf");
+    assert_eq!(shelf_told(&rows), "");
+    let most = rows.iter().max_by_key(|row| row.count).expect("rows");
+    let alone = crate::commands::kept(&layout, most.ids[0], crate::layout::LayoutId(1));
+    let mut own = ShelfThing::of(&alone.expect("it is there")).expect("a thing");
+    own.count = 1;
+    own.place = "rack B".into();
+    let rows = pull(&layout, std::slice::from_ref(&own));
+    let row = rows
+        .iter()
+        .find(|row| row.ids == most.ids)
+        .expect("its row");
+    let need = most.count + usize::from(most.spare);
+    assert_eq!(row.have, format!("have 1 of {need}, at rack B"));
+    let all: usize = rows.iter().map(|r| r.count + usize::from(r.spare)).sum();
+    let told = shelf_told(&rows);
+    assert!(told.contains(&format!("1 of the {all} pieces")), "{told}");
+    let paper = &lists_with(&layout, Sheet::Pull, &[own])[0];
+    assert!(paper.rows.iter().flatten().any(|c| c.contains("at rack B")));
 }

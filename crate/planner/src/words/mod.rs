@@ -15,6 +15,7 @@ mod proposed;
 mod quantity;
 mod rigged;
 mod sheets;
+mod shelved;
 mod stepped;
 mod table;
 mod timed;
@@ -40,6 +41,7 @@ pub const SENTENCES: [&[(&str, &str)]; 14] = [
     stepped::SENTENCES,
     laid_over::SENTENCES,
     sheets::SENTENCES,
+    shelved::SENTENCES,
 ];
 
 /// What fills one named place of a sentence.

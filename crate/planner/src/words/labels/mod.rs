@@ -20,6 +20,7 @@ mod proposing;
 mod rig;
 mod sheet;
 mod sheets;
+mod shelf;
 mod table;
 mod test_frame;
 mod timing;
@@ -29,6 +30,7 @@ mod versions;
 pub const LABELS: [&[(&str, &str)]; 19] = [
     sheet::LABELS,
     sheets::LABELS,
+    shelf::LABELS,
     table::LABELS,
     adding::LABELS,
     papers::LABELS,
