@@ -26,7 +26,7 @@ pub use quantity::{
 };
 
 /// Sentences by id, table by table. `{name}` marks a named place.
-pub const SENTENCES: [&[(&str, &str)]; 14] = [
+pub const SENTENCES: [&[(&str, &str)]; 15] = [
     table::SENTENCES,
     rigged::SENTENCES,
     handed::SENTENCES,

@@ -27,7 +27,7 @@ mod timing;
 mod versions;
 
 /// Labels by id, table by table.
-pub const LABELS: [&[(&str, &str)]; 19] = [
+pub const LABELS: [&[(&str, &str)]; 20] = [
     sheet::LABELS,
     sheets::LABELS,
     shelf::LABELS,
