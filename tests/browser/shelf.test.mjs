@@ -131,6 +131,30 @@ test("what is owned is kept, listed, found by the pull list and measured in a ph
   await shelf.getByRole("list", { name: "Put it on your shelf at this size" }).getByRole("button", { name: /dinner plate/ }).click();
   await things.getByRole("listitem").filter({ hasText: "dinner plate" }).waitFor();
 
+  // Another season: only what changes is shown, what is ticked stays, and one
+  // step takes it back.
+  const season = page.locator("details.panel", { has: page.locator("> summary", { hasText: "Another season" }) });
+  await season.locator("> summary").click();
+  await season.getByRole("button", { name: "summer", exact: true }).click();
+  const changes = season.getByRole("list", { name: "Only what changes" });
+  await changes.getByText("out: mussels").waitFor();
+  await season.getByLabel(/^mussels \(else /).check();
+  await season.getByText("mussels is out of season and stays, as you wish.").waitFor();
+  await changes.getByText("out: mussels").waitFor({ state: "detached" });
+  await season.getByLabel(/^mussels \(else /).uncheck();
+  const listed = await changes.getByRole("listitem").allInnerTexts();
+  assert.ok(listed.some((line) => line.startsWith("in: pine")), `the board: ${listed}`);
+  assert.ok(!listed.some((line) => line.includes("wine tumbler")), "what stays is not listed");
+  const items = () => page.locator('[data-key^="item-"]').count();
+  const laid = await items();
+  await season.getByRole("button", { name: "Lay it so" }).click();
+  await season.getByText("Nothing would change.").waitFor();
+  assert.equal(await items(), laid, "everything is where it was");
+  await page.getByRole("button", { name: "Undo", exact: true }).click();
+  await changes.getByText("out: mussels").waitFor();
+  await page.getByText("One piece for two places", { exact: true }).click();
+  await page.getByText(/No two places are set|without a further exposure/).waitFor();
+
   // All of it is there after a reload, and what is put on the table is its own.
   await page.reload();
   await page.waitForSelector("html[data-core=ready]");

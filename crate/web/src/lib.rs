@@ -21,6 +21,7 @@ mod photo;
 mod picks;
 mod propose;
 mod reader;
+mod season;
 mod seats;
 mod sheet;
 mod shelf;

@@ -18,6 +18,7 @@ mod set_sheet;
 mod sheets;
 mod shots;
 mod steps;
+mod swapped;
 mod test_frame;
 #[cfg(test)]
 mod tests;
@@ -30,4 +31,5 @@ pub use pull::{Pull, pull, shelf_told};
 pub use running_order::{Lasts, RunningOrder, Turn, running_order};
 pub use sheets::{Paper, Sheet, lists, lists_with, pages, pages_with};
 pub use steps::{Lasting, Step, StepKind, Tick, steps};
+pub use swapped::{Going, difference, going};
 pub use test_frame::{Aligned, Bump, Drift, Found, FrameOff, Told, bumped, find_again, tellable};

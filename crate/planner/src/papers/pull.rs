@@ -110,7 +110,7 @@ pub fn shelf_told(rows: &[Pull]) -> String {
 }
 
 /// Everything that is pulled, row by row.
-fn pulled(layout: &Layout) -> Vec<Pull> {
+pub(super) fn pulled(layout: &Layout) -> Vec<Pull> {
     let units = layout.head.units;
     let things = rows(layout, &|item| !kind_of(&item.prop).is_food());
     let things = things.iter().map(|row| Pull {

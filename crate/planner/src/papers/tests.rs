@@ -166,3 +166,41 @@ fn the_pull_list_says_what_the_shelf_has() {
     let paper = &lists_with(&layout, Sheet::Pull, &[own])[0];
     assert!(paper.rows.iter().flatten().any(|c| c.contains("at rack B")));
 }
+
+#[test]
+fn another_season_lists_what_changes_and_nothing_else() {
+    use crate::shelf::{Season, Wish, swapped};
+    let wish = Wish {
+        food: true,
+        linen: true,
+        board: true,
+        keep: Vec::new(),
+    };
+    for (layout, season) in starters().iter().flat_map(|l| Season::ALL.map(|s| (l, s))) {
+        let after = swapped(layout, season, &wish).after;
+        let list = difference(layout, &after);
+        let count = |change: &str| -> usize {
+            let rows = list.rows.iter().filter(|row| row[0] == change);
+            rows.map(|row| row[6].parse::<usize>().expect("a count"))
+                .sum()
+        };
+        let pairs = layout.items.iter().zip(&after.items);
+        let cloths = layout.linens.iter().zip(&after.linens);
+        let changed = pairs.filter(|(a, b)| a != b).count()
+            + cloths.filter(|(a, b)| a != b).count()
+            + usize::from(layout.table.surface != after.table.surface);
+        assert_eq!([count("out"), count("in")], [changed; 2], "{season:?}");
+        let gone: usize = going(layout, &after).iter().map(|g| g.ids.len()).sum();
+        let foods = layout.items.iter().zip(&after.items);
+        assert_eq!(gone, foods.filter(|(a, b)| a.prop != b.prop).count());
+        assert!(
+            difference(&after, &after).rows.is_empty(),
+            "none for itself"
+        );
+        // A colour goes by the word it has on the papers.
+        for cloth in &after.linens {
+            let word = super::told::colour(cloth.colour);
+            assert!(cloth.name.starts_with(&word), "{} is {word}", cloth.name);
+        }
+    }
+}

@@ -7,10 +7,14 @@
 mod columns;
 mod found;
 mod measure;
+mod places;
+mod season;
 mod thing;
 
 pub use columns::{BadRow, GoodRow, Taken, read, records};
 pub use found::{Found, Need, SIZE_WITHIN, find};
 pub use measure::{Beside, Gauge, Measured, Rise, Sized, measure};
+pub use places::{Twice, twice};
+pub use season::{Season, Stays, Swapped, Wish, swap, swapped};
 pub(crate) use thing::tones;
 pub use thing::{MAX_COUNT, ShelfThing};
