@@ -143,7 +143,7 @@ test("what is owned is kept, listed, found by the pull list and measured in a ph
   await changes.getByText("out: mussels").waitFor({ state: "detached" });
   await season.getByLabel(/^mussels \(else /).uncheck();
   const listed = await changes.getByRole("listitem").allInnerTexts();
-  assert.ok(listed.some((line) => line.startsWith("in: pine")), `the board: ${listed}`);
+  assert.ok(listed.some((line) => line.startsWith("in: scrubbed pine")), `the board: ${listed}`);
   assert.ok(!listed.some((line) => line.includes("wine tumbler")), "what stays is not listed");
   const items = () => page.locator('[data-key^="item-"]').count();
   const laid = await items();

@@ -222,12 +222,11 @@ fn instead(
     })
 }
 
-/// Puts another food where one lies.
+/// Puts another food where one lies, heaped as high.
 fn exchange(item: &mut Item, entry: &'static Entry, size: Size) {
     item.name = entry.name.into();
     item.prop = entry.id.into();
     item.size = size;
-    item.height = entry.height;
     item.parts = parts_of(entry);
     item.finish = entry.finish;
     item.face = entry.face;
