@@ -36,10 +36,10 @@ export function SeasonPart({ layout, name }: { layout: Layout; name: string }): 
   ] as const;
   const wish = [food.value, linen.value, board.value] as const;
   const plan = useMemo(() => {
-    const of = (kept: readonly Id[]): Plan | undefined =>
-      season.value === undefined
-        ? undefined
-        : (session.core().season_plan(season.value, ...wish, Uint16Array.from(kept)) as Plan);
+    const of = (kept: readonly Id[]): Plan | undefined => {
+      if (season.value === undefined) return undefined;
+      return session.core().season_plan(season.value, ...wish, Uint16Array.from(kept)) as Plan;
+    };
     return { all: of([]), kept: of(keep.value) };
   }, [layout, season.value, ...wish, keep.value]);
   const rows = plan.kept?.rows ?? [];
