@@ -30,19 +30,19 @@ const KILO: usize = 1000;
 /// what reads better, its limits and what it says; 812 with how many are in reserve and where they live, paper crockery, and what a client answers: remarks, the link they come back by and notes on the picture, 40 the papers: lists made of the
 /// layout, their pages and every word on them, some 8 the steps of the day and the plan over a test photo, 10 the plan back from the day on sale
 /// with its words, a section of the link and the months of foods, and 21 the shelf: what is on it and what a layout finds
-/// there, lists in and out, sizes from a photo. The goal is 220, and until
+/// there, lists in and out, sizes from a photo, 5 the table in another season and places one piece can dress. The goal is 220, and until
 /// it is met this holds what there is from growing. The same for the two below.
-const WASM: usize = 900 * KILO;
+const WASM: usize = 905 * KILO;
 /// All a first visit fetches, compressed: the page and what the service worker
 /// keeps, so that the second visit needs no network. Icons for a home screen
 /// are fetched only when the page is put there.
-const FIRST_VISIT: usize = 1_025 * KILO; // goal: 300
+const FIRST_VISIT: usize = 1_033 * KILO; // goal: 300
 /// What makes papers, compressed: fetched when the first one is asked for, or in
 /// the background after the first visit. Measured 284 kB, of which 130 are the
 /// serif; papers read as SVG, PDF and its fonts, lists and calendars the rest.
 const LATER: usize = 300 * KILO;
 /// The page in one file, as it lies on a disk.
-const SINGLE_FILE: usize = 1_523 * KILO; // goal: 600
+const SINGLE_FILE: usize = 1_538 * KILO; // goal: 600
 
 /// Holds what was built last to the budgets.
 ///
