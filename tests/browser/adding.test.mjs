@@ -56,14 +56,14 @@ test("what was added last, favourites and own things come first, and are still t
   const form = panel.getByRole("form", { name: "Own dish or prop" });
   await form.getByLabel("Name").fill("blue harbour platter");
   await form.getByRole("button", { name: "oval", exact: true }).click();
-  await form.getByLabel("Keep it under “Mine”").check();
+  await form.getByLabel("Keep it on your shelf").check();
   assert.equal(await form.getByLabel("Name").inputValue(), "blue harbour platter", "choosing its shape adds nothing yet");
   await form.getByRole("button", { name: "Add it" }).click();
-  await panel.getByRole("list", { name: "Mine" }).waitFor();
+  await panel.getByRole("list", { name: "Your shelf" }).waitFor();
   await page.reload();
   await ready(page);
   await page.getByRole("button", { name: "Add a thing" }).click();
-  for (const [list, thing] of [["Mine", "blue harbour platter"], ["Favourites", "coupe"], ["Added last", "coupe"]]) {
+  for (const [list, thing] of [["Your shelf", "blue harbour platter"], ["Favourites", "coupe"], ["Added last", "coupe"]]) {
     await panel.getByRole("list", { name: list }).getByRole("button", { name: thing }).first().waitFor();
   }
   const before = await count(page);
@@ -72,8 +72,8 @@ test("what was added last, favourites and own things come first, and are still t
   await page.keyboard.press("Tab");
   await page.keyboard.press("Enter");
   assert.equal(await count(page), before + 1, "one's own comes first");
-  await panel.getByRole("button", { name: "Delete “blue harbour platter” from “Mine”" }).click();
-  await panel.getByRole("list", { name: "Mine" }).waitFor({ state: "detached" });
+  await panel.getByRole("button", { name: "Take “blue harbour platter” off your shelf" }).click();
+  await panel.getByRole("list", { name: "Your shelf" }).waitFor({ state: "detached" });
   assertClean(faults);
   await context.close();
 });
@@ -85,8 +85,8 @@ test("own things go along in the file of all layouts and come back from it", asy
   await page.getByRole("button", { name: "Table", exact: true }).click();
   await page.getByRole("region", { name: "Things on the table" }).getByRole("button", { name: "mussel pot" }).first().click();
   await page.locator(".chosen-strip + details > summary").click();
-  await page.getByRole("button", { name: "Keep it under “Mine”" }).click();
-  await page.getByText("“mussel pot” is kept under “Mine”.").first().waitFor();
+  await page.getByRole("button", { name: "Keep it on your shelf" }).click();
+  await page.getByText("“mussel pot” is on your shelf.").first().waitFor();
   await page.getByRole("button", { name: "Papers" }).click();
   const download = page.waitForEvent("download");
   await page.getByRole("button", { name: "Save all layouts in one file" }).click();
@@ -103,7 +103,7 @@ test("own things go along in the file of all layouts and come back from it", asy
   await elsewhere.getByRole("button", { name: "Table", exact: true }).click();
   await elsewhere.getByRole("button", { name: "Add a thing" }).click();
   const before = await count(elsewhere);
-  await elsewhere.getByRole("list", { name: "Mine" }).getByRole("button", { name: "mussel pot" }).first().click();
+  await elsewhere.getByRole("list", { name: "Your shelf" }).getByRole("button", { name: "mussel pot" }).first().click();
   assert.equal(await count(elsewhere), before + 2, "the pot and the mussels in it");
   assertClean([...faults, ...other.faults]);
   await context.close();
@@ -128,8 +128,8 @@ test("where the browser keeps nothing, it says so and the thing stays on the tab
   await panel.getByRole("button", { name: /^coupe/ }).tap();
   await page.getByRole("button", { name: "Done adding" }).tap();
   await page.locator(".chosen-strip + details > summary").tap();
-  await page.getByRole("button", { name: "Keep it under “Mine”" }).tap();
-  await page.getByRole("alert").getByText(/“coupe” was not kept under “Mine” \(no room\)/).waitFor();
+  await page.getByRole("button", { name: "Keep it on your shelf" }).tap();
+  await page.getByRole("alert").getByText(/Your shelf is as it was: this device did not keep the change \(no room\)/).waitFor();
   assert.equal(await heading(page), "coupe", "it still stands on the table");
   await context.close();
 });

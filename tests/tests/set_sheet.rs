@@ -44,7 +44,7 @@ fn numbered(layout: &Layout) -> Vec<(String, Point, Turn)> {
 /// things that were.
 fn checked(tables: &[(String, Layout)]) -> usize {
     let on = |layout: &Layout, paper| {
-        serde_json::to_string(&pages(layout, Sheet::Set, paper, &[])).expect("text") + "\n"
+        serde_json::to_string(&pages(layout, Sheet::Set, paper)).expect("text") + "\n"
     };
     let both = |(_, layout): &(String, Layout)| {
         [Paper::A4, Paper::Letter]
@@ -134,7 +134,7 @@ fn so_is_any_other_table() {
                 layout.items.push(copy);
             }
             assert!(
-                pages(&layout, Sheet::Set, Paper::A4, &[]).len() > 1,
+                pages(&layout, Sheet::Set, Paper::A4).len() > 1,
                 "it goes on"
             );
         }

@@ -21,9 +21,12 @@ export interface Pull {
   used: string;
   source: Source | null;
   shelf: string;
+  /** What one's own shelf has of it, in words. */
+  have: string;
+  lacks: number;
 }
 /** One row of the food list. */
-export interface Dish extends Omit<Pull, "size" | "looks" | "used"> {
+export interface Dish extends Omit<Pull, "size" | "looks" | "used" | "have" | "lacks"> {
   stand_in: string;
   from: string;
   by: string;

@@ -1,9 +1,9 @@
-// The worker that makes papers: drawings into a PDF page by page, lists into CSV,
-// days into a calendar.
+// The worker that makes papers: drawings into a PDF page by page, lists into CSV
+// and out of it, days into a calendar.
 
-import { initSync, csv, Document, ics } from "#outputs";
+import { initSync, csv, Document, ics, Listed } from "#outputs";
 
-import type { OutputAnswer, OutputAsk } from "./outputs";
+import type { OutputAnswer, OutputAsk, ReadList } from "./outputs";
 
 const tell = (answer: OutputAnswer): void => postMessage(answer);
 
@@ -19,6 +19,14 @@ function pdf(title: string, pages: readonly string[]): OutputAnswer {
   return { file: new Blob([bytes], { type: "application/pdf" }), missing: made.missing };
 }
 
+/** A list as its rows. */
+function list(bytes: Uint8Array): ReadList {
+  const read = new Listed(bytes);
+  const why = read.faults();
+  const faults = [...read.fault_lines()].map((line, n): [number, string] => [line, why[n] ?? ""]);
+  return { head: read.head(), cells: read.cells(), lines: read.lines(), faults };
+}
+
 function make(asked: OutputAsk): OutputAnswer {
   initSync({ module: asked.module });
   if (asked.make === "pdf") return pdf(asked.title, asked.pages);
@@ -27,6 +35,7 @@ function make(asked: OutputAsk): OutputAnswer {
     const text = ics(cells, Uint16Array.from(asked.stamp));
     return { file: new Blob([text], { type: "text/calendar" }), missing: "" };
   }
+  if (asked.make === "list") return { list: list(asked.bytes) };
   const columns = asked.rows[0]?.length ?? 0;
   const bytes = csv(asked.rows.flat(), columns) as Uint8Array<ArrayBuffer>;
   return { file: new Blob([bytes], { type: "text/csv" }), missing: "" };

@@ -15,11 +15,20 @@ export type Wanted =
   | { make: "pdf"; title: string; pages: readonly string[] }
   | { make: "csv"; rows: readonly (readonly string[])[] }
   | { make: "ics"; days: readonly Entry[]; stamp: readonly number[] };
-export type OutputAsk = Wanted & { module: WebAssembly.Module };
+export type OutputAsk = (Wanted | { make: "list"; bytes: Uint8Array }) & { module: WebAssembly.Module };
+/** A list as it was read: the cells of all rows one after another, the line each
+ * begins on, and of each that was not read why. */
+export interface ReadList {
+  head: string[];
+  cells: string[];
+  lines: Uint32Array;
+  faults: [number, string][];
+}
 /** How far it is, 0 to 1; at the end the file, or why there is none. */
 export type OutputAnswer =
   | { done: number }
   | { file: Blob; missing: string }
+  | { list: ReadList }
   | { fault: string };
 
 /** The file that is being made, by its name, and how far it is; and what came of
@@ -61,7 +70,7 @@ export async function make(name: string, title: string, wanted: () => Wanted): P
     worker.onmessage = ({ data }: MessageEvent<OutputAnswer>) => {
       if ("done" in data) making.value = { name, done: data.done };
       else if ("fault" in data) end(say.outputNotMade({ why: data.fault }), true);
-      else {
+      else if ("file" in data) {
         const letters = [...data.missing].join(" ");
         end(letters === "" ? say.outputReady : say.outputLetters({ letters }), letters !== "");
         void share(new File([data.file], name, { type: data.file.type }), title);

@@ -127,6 +127,20 @@ export function keepWhole(kept: Kept): Promise<void> {
   });
 }
 
+/** Keeps things of one's own and lets others go, all of it or nothing. */
+export function exchange(put: readonly Kept[], away: readonly string[]): Promise<void> {
+  return within(({ snapshots, places }) => {
+    for (const kept of put) {
+      snapshots.put(kept);
+      places.put({ id: kept.id, at: kept.upto } satisfies Place);
+    }
+    for (const id of away) {
+      snapshots.delete(id);
+      places.delete(id);
+    }
+  });
+}
+
 /** Keeps what came of one act, with the whole layout where one is given. */
 export function keepAct(id: string, done: Done, whole: Kept | undefined): Promise<void> {
   return within(({ snapshots, journal, places }) => {

@@ -147,7 +147,7 @@ pub(crate) fn files(layout: &Layout, wish: &Wish) -> Result<Vec<Made>, String> {
 fn pages(layout: &Layout, kind: Kind, wish: &Wish) -> Vec<String> {
     match kind {
         Kind::Picture => vec![sheet(layout, Shown::All, View::of(layout))],
-        Kind::Sheet(sheet) => sheet_pages(layout, sheet, wish.paper(), &[]),
+        Kind::Sheet(sheet) => sheet_pages(layout, sheet, wish.paper()),
         Kind::Crockery => crockery(layout, wish.paper().size()),
         Kind::Dates => Vec::new(),
     }
@@ -172,7 +172,7 @@ fn tables(layout: &Layout, key: &str, kind: Kind) -> Vec<Made> {
     let Kind::Sheet(sheet) = kind else {
         return Vec::new();
     };
-    let all = lists(layout, sheet, &[]);
+    let all = lists(layout, sheet);
     let several = all.len() > 1;
     let each = all.iter().enumerate().map(|(n, list)| {
         let name = if several {

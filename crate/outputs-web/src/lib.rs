@@ -1,6 +1,6 @@
 //! Papers for the page: PDF page by page, so that the worker can tell how far it
 //! is and be ended between two, and lists as CSV.
-use outputs::{Event, Maker, Meta};
+use outputs::{Event, Limits, Maker, Meta, Sheet, csv_read};
 use wasm_bindgen::prelude::*;
 
 /// A document in the making.
@@ -98,5 +98,66 @@ fn event(cells: &[String]) -> Event {
         next: day(&cells[2]),
         summary: cells[3].clone(),
         description: cells[4].clone(),
+    }
+}
+
+/// How much of a list is taken in.
+const LIMITS: Limits = Limits {
+    bytes: 2_000_000,
+    rows: 3_000,
+    columns: 40,
+    letters: 400,
+};
+
+/// A list that was read.
+#[wasm_bindgen]
+pub struct Listed {
+    sheet: Sheet,
+}
+
+#[wasm_bindgen]
+impl Listed {
+    /// Reads a list.
+    ///
+    /// # Errors
+    /// When it has no heading or is too long, in words.
+    #[wasm_bindgen(constructor)]
+    pub fn new(bytes: &[u8]) -> Result<Self, JsError> {
+        Ok(Self {
+            sheet: csv_read(bytes, &LIMITS)?,
+        })
+    }
+
+    /// Names of the columns.
+    #[must_use]
+    pub fn head(&self) -> Vec<String> {
+        self.sheet.head.clone()
+    }
+
+    /// The cells of all rows, one row after another.
+    #[must_use]
+    pub fn cells(&self) -> Vec<String> {
+        let rows = self.sheet.rows.iter();
+        rows.flat_map(|(_, row)| row.clone()).collect()
+    }
+
+    /// The line each row begins on.
+    #[must_use]
+    pub fn lines(&self) -> Vec<u32> {
+        let rows = self.sheet.rows.iter();
+        rows.map(|(line, _)| *line as u32).collect()
+    }
+
+    /// The line of each row that was not read.
+    #[must_use]
+    pub fn fault_lines(&self) -> Vec<u32> {
+        self.sheet.faults.iter().map(|f| f.line as u32).collect()
+    }
+
+    /// Why each of them was not.
+    #[must_use]
+    pub fn faults(&self) -> Vec<String> {
+        let faults = self.sheet.faults.iter();
+        faults.map(|f| f.what.to_string()).collect()
     }
 }

@@ -12,7 +12,7 @@ fn main() {
     let layout = open(&text).expect("a sound layout");
     for sheet in Sheet::ALL {
         for (paper, name) in [(Paper::A4, "a4"), (Paper::Letter, "letter")] {
-            for (n, page) in pages(&layout, sheet, paper, &[]).iter().enumerate() {
+            for (n, page) in pages(&layout, sheet, paper).iter().enumerate() {
                 let path = format!("{dir}/{}-{name}-{}.svg", sheet.key(), n + 1);
                 fs::write(path, page).expect("written");
             }

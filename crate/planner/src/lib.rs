@@ -31,5 +31,6 @@ pub mod rig;
 pub mod scene;
 pub mod seats;
 pub mod shape;
+pub mod shelf;
 pub mod starters;
 pub mod words;

@@ -21,8 +21,10 @@ mod photo;
 mod picks;
 mod propose;
 mod reader;
+mod season;
 mod seats;
 mod sheet;
+mod shelf;
 mod test_frame;
 mod things;
 mod trace;
@@ -34,6 +36,7 @@ use planner::layout::{Id, Layout};
 use planner::propose::Search;
 use planner::readings::{Kept, Report, Settling};
 use planner::scene::Scene;
+use planner::shelf::ShelfThing;
 use planner::starters;
 use wasm_bindgen::prelude::*;
 
@@ -68,6 +71,8 @@ pub struct Planner {
     then: Option<(Id, Layout)>,
     /// Whether the picture is drawn through the lens rather than from above.
     through: bool,
+    /// What the photographer owns.
+    shelf: Vec<ShelfThing>,
 }
 
 impl Planner {
@@ -89,6 +94,7 @@ impl Planner {
             view: pages::on_page(),
             then: None,
             through: false,
+            shelf: Vec::new(),
         }
     }
 

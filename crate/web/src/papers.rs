@@ -3,7 +3,7 @@ use planner::commands::{self, Said};
 use planner::exposures::hold_of;
 use planner::layout::{Id, MAX_SPARE, Source};
 use planner::papers::{
-    Logged, Paper, Sheet, crockery, food, lists, pages, pull, running_order, steps,
+    Known, Logged, Paper, Sheet, crockery, food, lists_with, pages_with, pull, running_order, steps,
 };
 use serde::Serialize;
 use wasm_bindgen::prelude::*;
@@ -90,7 +90,11 @@ impl Planner {
         log: JsValue,
     ) -> Result<Vec<String>, JsError> {
         let log: Vec<Logged> = serde_wasm_bindgen::from_value(log)?;
-        let made = |sheet| pages(self.now(), sheet, paper(letter), &log);
+        let known = Known {
+            shelf: &self.shelf,
+            logged: &log,
+        };
+        let made = |sheet| pages_with(self.now(), sheet, paper(letter), known);
         Ok(Sheet::of(key).map_or_else(Vec::new, made))
     }
 
@@ -102,7 +106,11 @@ impl Planner {
     pub fn sheet_rows(&self, key: &str, log: JsValue) -> Result<JsValue, JsError> {
         let log: Vec<Logged> = serde_wasm_bindgen::from_value(log)?;
         let sheet = Sheet::of(key);
-        let all = sheet.map_or_else(Vec::new, |sheet| lists(self.now(), sheet, &log));
+        let known = Known {
+            shelf: &self.shelf,
+            logged: &log,
+        };
+        let all = sheet.map_or_else(Vec::new, |sheet| lists_with(self.now(), sheet, known));
         let all: Vec<_> = all
             .into_iter()
             .map(|list| (list.records(), list.title))
@@ -116,7 +124,7 @@ impl Planner {
     /// # Errors
     /// When the browser refuses to make the object.
     pub fn pull_list(&self) -> Result<JsValue, JsError> {
-        object(&pull(self.now()))
+        object(&pull(self.now(), &self.shelf))
     }
 
     /// What is cooked and poured, row by row.

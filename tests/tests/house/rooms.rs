@@ -3,7 +3,7 @@
 use crate::tree::{Source, code, sources};
 
 /// The rooms, each of which may use those named before it.
-const ORDER: [&str; 27] = [
+const ORDER: [&str; 28] = [
     "order",
     "layout",
     "words",
@@ -29,6 +29,7 @@ const ORDER: [&str; 27] = [
     "arrangements",
     "propose",
     "drawing",
+    "shelf",
     "papers",
     "starters",
 ];

@@ -22,6 +22,7 @@ fn every_sentence_of_the_table_is_said_somewhere() {
                     "words/sheets.rs",
                     "words/stepped.rs",
                     "words/laid_over.rs",
+                    "words/shelved.rs",
                 ]
                 .iter()
                 .any(|table| source.path.ends_with(table))

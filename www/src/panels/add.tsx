@@ -56,7 +56,7 @@ function MyRow({ thing }: { thing: Kept }): JSX.Element {
       <button
         class="star"
         aria-label={say.mineDelete({ thing: thing.title })}
-        onClick={() => void mine.remove(thing.id)}
+        onClick={() => void mine.remove(thing)}
       >
         ×
       </button>

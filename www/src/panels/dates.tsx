@@ -23,8 +23,13 @@ function Wanted({ dates }: { dates: Dates }): JSX.Element {
           max="2199-12-31"
           value={dates.on_sale ?? ""}
           onChange={(event) => {
-            const day = event.currentTarget.value;
-            act.dates({ ...dates, on_sale: day === "" ? undefined : day });
+            // A year that is being typed is none yet, nor is a day half cleared.
+            const { value: day, validity } = event.currentTarget;
+            if (validity.valid) act.dates({ ...dates, on_sale: day === "" ? undefined : day });
+          }}
+          onBlur={(event) => {
+            const field = event.currentTarget;
+            if (!field.validity.valid) field.value = dates.on_sale ?? "";
           }}
         />
       </label>

@@ -2,11 +2,13 @@
 // picture, and what changes in the picture changes them.
 
 import type { ComponentChildren, JSX } from "preact";
+import { useEffect } from "preact/hooks";
 import * as say from "#words";
 
 import type { Layout } from "../core";
 import { change, isTicked, tick, type Dish, type Pull, type Source, type Tick } from "../listed";
 import { Choice, Field, Stepper } from "../parts/controls";
+import * as mine from "../mine";
 import * as session from "../session";
 import { Holds } from "./order";
 
@@ -81,11 +83,24 @@ function Line({ row, children }: { row: Row; children: ComponentChildren }): JSX
   );
 }
 
+/** A way to say that one owns what a row has, where the shelf lacks some of it. */
+function OnShelf({ row }: { row: Pull }): JSX.Element | null {
+  const [first] = row.ids;
+  if (first === undefined || (row.have !== "" && row.lacks === 0)) return null;
+  const count = row.have === "" ? row.count : row.lacks;
+  return (
+    <button class="word" onClick={() => void mine.keep(first, count)}>
+      {say.listsKeep({ count })}
+    </button>
+  );
+}
+
 /** The rows keep their keys while their counts change. */
 const key = ({ ids }: Row): number => ids[0] ?? 0;
 
 export function Lists({ layout }: { layout: Layout }): JSX.Element {
-  const props = session.core().pull_list() as Pull[];
+  const props = mine.knowing().pull_list() as Pull[];
+  useEffect(() => void mine.list(), []);
   const dishes = session.core().food_list() as Dish[];
   return (
     <>
@@ -99,6 +114,8 @@ export function Lists({ layout }: { layout: Layout }): JSX.Element {
               <p>{row.size}</p>
               <p>{row.looks}</p>
               <p>{row.used}</p>
+              {row.have === "" ? null : <p>{say.listsOwned({ what: row.have })}</p>}
+              <OnShelf row={row} />
             </Line>
           ))}
         </ul>

@@ -21,11 +21,14 @@ import { DatesPart } from "./dates";
 import { Guides } from "./guides";
 import { Lists } from "./lists";
 import { OrderPart } from "./order";
+import { OwnShelf } from "./own-shelf";
 import { DayPart } from "./day";
+import { SeasonPart } from "./season";
 import { SeeThrough } from "./see-through";
 import { SheetsPart } from "./sheets";
 import { Shelf } from "./shelf";
 import { TestFrame } from "./test-frame";
+import { TwicePart } from "./twice";
 import { Versions } from "./versions";
 
 /** Today, as the day a version is sent. */
@@ -253,6 +256,9 @@ export function PapersPanel({ layout }: { layout: Layout }): JSX.Element {
       <SheetsPart layout={layout} name={named(layout)} />
       <Lists layout={layout} />
       <DatesPart layout={layout} name={named(layout)} />
+      <OwnShelf layout={layout} />
+      <SeasonPart layout={layout} name={named(layout)} />
+      <TwicePart layout={layout} />
       <OrderPart layout={layout} />
       <Crockery layout={layout} name={named(layout)} />
       <DayPart layout={layout} />

@@ -11,6 +11,7 @@ import type { Paper } from "../listed";
 import { Choice } from "../parts/controls";
 import { PaperFiles } from "../parts/paper-files";
 import { printPages } from "../printed";
+import * as mine from "../mine";
 import * as session from "../session";
 
 type Size = "a4" | "letter";
@@ -43,8 +44,8 @@ function Pages({ layout, paper, size, name }: {
   name: string;
 }): JSX.Element {
   const pages = useMemo(
-    () => session.core().sheet_pages(paper.key, size === "letter", day.logged()),
-    [layout, paper.key, size, day.progress.value],
+    () => mine.knowing().sheet_pages(paper.key, size === "letter", day.logged()),
+    [layout, paper.key, size, mine.mine.value, day.progress.value],
   );
   const addresses = useMemo(
     () => pages.map((page) => URL.createObjectURL(new Blob([page], { type: "image/svg+xml" }))),

@@ -7,7 +7,7 @@ import * as day from "../day/progress";
 import { share } from "../export";
 import type { Paper } from "../listed";
 import * as outputs from "../outputs";
-import * as session from "../session";
+import * as mine from "../mine";
 import { Save } from "./save";
 
 interface Own {
@@ -27,7 +27,7 @@ export function PaperFiles({ paper, pages, name, title }: Own): JSX.Element {
     }
   };
   const file = `${name}-${paper.key}`;
-  const lists = session.core().sheet_rows(paper.key, day.logged()) as [string, string[][]][];
+  const lists = mine.knowing().sheet_rows(paper.key, day.logged()) as [string, string[][]][];
   const [only] = lists.length === 1 ? lists : [];
   const several = lists.length > 1 && outputs.able ? lists : [];
   return (

@@ -53,6 +53,8 @@ pub fn add_kept(layout: &Layout, kept: &Layout, at: Point) -> Result<Act, Refuse
         let mut linen = linen.clone();
         linen.id = fresh_id(&mut after);
         linen.at = linen.at.moved(by[0], by[1]);
+        // How many there are of it is the shelf's, not the table's.
+        linen.stock.spare = 0;
         after.linens.push(linen);
     }
     let ids: Vec<(Id, Id)> = kept
@@ -69,6 +71,9 @@ pub fn add_kept(layout: &Layout, kept: &Layout, at: Point) -> Result<Act, Refuse
         item.on = item.on.and_then(fresh);
         item.group = None;
         item.role = Role::Filler;
+        if item.on.is_none() {
+            item.stock.spare = 0;
+        }
         after.items.push(item);
     }
     Act::between(called("done-added", &kept.head.title), layout, &after)

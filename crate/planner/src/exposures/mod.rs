@@ -10,6 +10,7 @@ mod rank;
 mod regions;
 mod running;
 mod search;
+mod shared;
 mod solo;
 mod states;
 
@@ -25,6 +26,7 @@ pub use order::{
 pub use penumbra::soft_edge;
 pub use regions::{Added, Clash, Meeting, SEEN, added_seen, clashes};
 pub use running::{OnSet, Running, Shot, running};
+pub use shared::{MOST_PAIRS, Pair, Second, shared};
 pub use solo::{Solo, Walk, solo};
 pub(crate) use states::changes;
 pub use states::{food_states, held_in, in_exposure, state_of};

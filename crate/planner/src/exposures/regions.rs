@@ -117,7 +117,7 @@ pub(super) fn added_by(layout: &Layout, exposure: &Exposure, view: View) -> Adde
     }
 }
 
-fn within(outlines: &[Vec<DVec2>], frame: &Region) -> Region {
+pub(super) fn within(outlines: &[Vec<DVec2>], frame: &Region) -> Region {
     let parts: Vec<Region> = outlines
         .iter()
         .filter_map(|outline| Region::from_polygon(outline).ok())

@@ -65,7 +65,7 @@ pub(super) fn back_list(layout: &Layout) -> List {
         ("col-back", 12),
     ];
     let mut list = List::of("after-back", &columns);
-    for row in pull(layout) {
+    for row in pull(layout, &[]) {
         let to = row.source.map(|source| match source {
             Source::Own => "back-own",
             Source::Hire => "back-hire",

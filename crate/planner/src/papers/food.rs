@@ -115,7 +115,7 @@ fn refresh(prop: &str) -> Option<&'static str> {
 }
 
 /// The allergens of a food, or who to ask.
-fn allergy(prop: &str) -> String {
+pub(super) fn allergy(prop: &str) -> String {
     let Some(found) = allergens(prop) else {
         return say("allergens-ask", &[]);
     };

@@ -4,11 +4,12 @@ use serde::Serialize;
 use super::alike::{ids, numbers, rows, spare};
 use super::list::{List, TICK};
 use super::told::{linen_looks, linen_tag, looks, sides, size, source, used};
-use crate::catalogue::{kind_of, surface};
+use crate::catalogue::{kind_of, linen, surface};
 use crate::dates::props_by;
-use crate::layout::{Id, Layout, Linen, Source};
+use crate::layout::{Id, Layout, Linen, Source, Srgb};
 use crate::order;
-use crate::words::say;
+use crate::shelf::{Need, ShelfThing, find, tones};
+use crate::words::{Arg, say};
 
 /// One row: things that are the same.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -35,12 +36,81 @@ pub struct Pull {
     pub from: String,
     /// Where they live.
     pub shelf: String,
+    /// What the shelf has of them, in words; empty for an empty shelf.
+    pub have: String,
+    /// How many the shelf lacks.
+    pub lacks: usize,
 }
 
 /// Everything that is pulled: things that are no food, in the order of their
-/// numbers, then linens, then the surface.
+/// numbers, then linens, then the surface; with what the shelf has of it.
 #[must_use]
-pub fn pull(layout: &Layout) -> Vec<Pull> {
+pub fn pull(layout: &Layout, shelf: &[ShelfThing]) -> Vec<Pull> {
+    let mut all = pulled(layout);
+    if shelf.is_empty() {
+        return all;
+    }
+    let needs: Vec<Need> = all.iter().map(|row| need(layout, row)).collect();
+    for (row, found) in all.iter_mut().zip(find(&needs, shelf)) {
+        (row.have, row.lacks) = (found.told(), found.lacks());
+    }
+    all
+}
+
+/// What a row asks for, those in reserve too.
+fn need(layout: &Layout, row: &Pull) -> Need {
+    let count = row.count + usize::from(row.spare);
+    let name = row.name.clone();
+    let of = |id: &Id| layout.items.iter().find(|o| o.id == *id);
+    let cloth = |id: &Id| layout.linens.iter().find(|o| o.id == *id);
+    match (
+        row.ids.first().and_then(of),
+        row.ids.first().and_then(cloth),
+    ) {
+        (Some(item), _) => Need {
+            name,
+            prop: item.prop.clone(),
+            size: item.size.extent(),
+            height: item.height,
+            colour: tones(item).0,
+            count,
+        },
+        (None, cloth) => Need {
+            name,
+            prop: cloth.map_or_else(String::new, |o| linen(o.kind).name.into()),
+            size: cloth.map_or([0; 2], |o| o.size),
+            height: 0,
+            colour: cloth.map_or_else(Srgb::default, |o| o.colour),
+            count,
+        },
+    }
+}
+
+/// What the shelf has of everything that is pulled, in words; empty for an empty
+/// shelf.
+#[must_use]
+pub fn shelf_told(rows: &[Pull]) -> String {
+    if rows.iter().all(|row| row.have.is_empty()) {
+        return String::new();
+    }
+    let need: usize = rows.iter().map(|r| r.count + usize::from(r.spare)).sum();
+    let lacks: usize = rows.iter().map(|row| row.lacks).sum();
+    let text = |count: usize| Arg::Text(count.to_string());
+    let id = if lacks == 0 {
+        "shelf-told-all"
+    } else {
+        "shelf-told"
+    };
+    let args = [
+        ("have", text(need - lacks)),
+        ("need", text(need)),
+        ("lacks", text(lacks)),
+    ];
+    say(id, &args)
+}
+
+/// Everything that is pulled, row by row.
+pub(super) fn pulled(layout: &Layout) -> Vec<Pull> {
     let units = layout.head.units;
     let things = rows(layout, &|item| !kind_of(&item.prop).is_food());
     let things = things.iter().map(|row| Pull {
@@ -55,6 +125,8 @@ pub fn pull(layout: &Layout) -> Vec<Pull> {
         source: row[0].stock.source,
         from: source(&row[0].stock),
         shelf: row[0].stock.shelf.clone(),
+        have: String::new(),
+        lacks: 0,
     });
     let mut cloths: Vec<Vec<&Linen>> = Vec::new();
     let mut linens: Vec<&Linen> = layout.linens.iter().collect();
@@ -90,6 +162,8 @@ pub fn pull(layout: &Layout) -> Vec<Pull> {
             source: row[0].stock.source,
             from: source(&row[0].stock),
             shelf: row[0].stock.shelf.clone(),
+            have: String::new(),
+            lacks: 0,
             ids,
         }
     });
@@ -97,7 +171,7 @@ pub fn pull(layout: &Layout) -> Vec<Pull> {
 }
 
 /// The pull list as a paper has it.
-pub(super) fn pull_list(layout: &Layout) -> List {
+pub(super) fn pull_list(layout: &Layout, shelf: &[ShelfThing]) -> List {
     let mut list = List::of(
         "",
         &[
@@ -119,7 +193,17 @@ pub(super) fn pull_list(layout: &Layout) -> List {
     );
     let by = props_by(layout).unwrap_or_default();
     let tick = || TICK.to_string();
-    for row in pull(layout) {
+    for row in pull(layout, shelf) {
+        let lives = match (row.shelf.is_empty(), row.have.is_empty()) {
+            (false, false) => say(
+                "list-lives-have",
+                &[
+                    ("shelf", Arg::Name(row.shelf)),
+                    ("have", Arg::Text(row.have)),
+                ],
+            ),
+            _ => row.shelf + &row.have,
+        };
         list.rows.push(vec![
             row.numbers,
             row.name,
@@ -129,7 +213,7 @@ pub(super) fn pull_list(layout: &Layout) -> List {
             counted(row.spare),
             row.used,
             row.from,
-            row.shelf,
+            lives,
             by.clone(),
             tick(),
             tick(),

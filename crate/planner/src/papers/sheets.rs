@@ -10,6 +10,7 @@ use super::{approval, release, set_sheet};
 use crate::drawing::version;
 use crate::layout::Layout;
 use crate::readings::{Concern, cautions};
+use crate::shelf::ShelfThing;
 use crate::words::say;
 
 /// One of the papers.
@@ -126,17 +127,32 @@ impl Sheet {
     }
 }
 
-/// The lists that stand on a paper, with what was written down so far.
+/// What is known beside the layout.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct Known<'a> {
+    /// The things on the shelf, which the pull list speaks of.
+    pub shelf: &'a [ShelfThing],
+    /// What was written down of exposures, for their log.
+    pub logged: &'a [Logged],
+}
+
+/// The lists that stand on a paper, where nothing else is known.
 #[must_use]
-pub fn lists(layout: &Layout, sheet: Sheet, logged: &[Logged]) -> Vec<List> {
+pub fn lists(layout: &Layout, sheet: Sheet) -> Vec<List> {
+    lists_with(layout, sheet, Known::default())
+}
+
+/// The lists that stand on a paper.
+#[must_use]
+pub fn lists_with(layout: &Layout, sheet: Sheet, known: Known<'_>) -> Vec<List> {
     match sheet {
         Sheet::Approval | Sheet::Release => Vec::new(),
         Sheet::Set => vec![set_sheet::places(layout)],
         Sheet::Shots => vec![shot_list(layout)],
-        Sheet::Pull => vec![pull_list(layout)],
+        Sheet::Pull => vec![pull_list(layout, known.shelf)],
         Sheet::Food => vec![food_list(layout)],
         Sheet::Order => vec![order_list(layout)],
-        Sheet::Log => vec![log_list(layout, logged)],
+        Sheet::Log => vec![log_list(layout, known.logged)],
         Sheet::After => vec![
             insurance_list(layout),
             uneaten_list(layout),
@@ -145,14 +161,20 @@ pub fn lists(layout: &Layout, sheet: Sheet, logged: &[Logged]) -> Vec<List> {
     }
 }
 
-/// The pages of a paper, each an SVG that stands alone, in mm, with what was
-/// written down so far.
+/// The pages of a paper, each an SVG that stands alone, in mm, where nothing
+/// else is known.
 #[must_use]
-pub fn pages(layout: &Layout, sheet: Sheet, paper: Paper, logged: &[Logged]) -> Vec<String> {
+pub fn pages(layout: &Layout, sheet: Sheet, paper: Paper) -> Vec<String> {
+    pages_with(layout, sheet, paper, Known::default())
+}
+
+/// The pages of a paper.
+#[must_use]
+pub fn pages_with(layout: &Layout, sheet: Sheet, paper: Paper, known: Known<'_>) -> Vec<String> {
     let mut press = Press::new(sheet.size(paper));
     let wide = press.wide();
     let each = || {
-        let all = lists(layout, sheet, logged).into_iter();
+        let all = lists_with(layout, sheet, known).into_iter();
         all.map(|list| Block::List(list, 1))
     };
     let words = |id: &str| Block::Words(say(id, &[]));

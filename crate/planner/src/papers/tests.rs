@@ -2,6 +2,7 @@
 use super::press::BODY;
 use super::*;
 use crate::layout::{Layout, Source, Units, open};
+use crate::shelf::ShelfThing;
 
 const STARTERS: [&str; 3] = [
     include_str!("../../../../static/starters/harbour-supper.spread.json"),
@@ -44,7 +45,7 @@ fn every_page_keeps_its_margins_and_its_letters_are_large_enough() {
     for layout in starters() {
         for sheet in Sheet::ALL {
             for paper in [Paper::A4, Paper::Letter] {
-                let all = pages(&layout, sheet, paper, &[]);
+                let all = pages(&layout, sheet, paper);
                 let [wide, high] = sheet.size(paper);
                 assert!(!all.is_empty(), "{sheet:?}");
                 for (n, page) in all.iter().enumerate() {
@@ -67,7 +68,7 @@ fn every_page_keeps_its_margins_and_its_letters_are_large_enough() {
             }
         }
         // Numbers on the plan are of 12 pt at least, which is 4.23 mm.
-        let plan = pages(&layout, Sheet::Set, Paper::A4, &[]).swap_remove(0);
+        let plan = pages(&layout, Sheet::Set, Paper::A4).swap_remove(0);
         let sizes = texts(&plan).into_iter().map(|text| text.2);
         let large = sizes.filter(|size| *size >= 4.23).count();
         let alone = layout.items.iter().filter(|item| item.on.is_none()).count();
@@ -78,7 +79,7 @@ fn every_page_keeps_its_margins_and_its_letters_are_large_enough() {
 #[test]
 fn counts_are_those_of_the_picture() {
     for layout in starters() {
-        let pulled: usize = pull(&layout).iter().map(|row| row.count).sum();
+        let pulled: usize = pull(&layout, &[]).iter().map(|row| row.count).sum();
         let eaten = |i: &&crate::layout::Item| crate::catalogue::kind_of(&i.prop).is_food();
         let food_things = layout.items.iter().filter(eaten).count();
         assert_eq!(
@@ -98,7 +99,7 @@ fn counts_are_those_of_the_picture() {
 #[test]
 fn what_differs_in_source_or_shelf_is_another_row() {
     let mut layout = starters().swap_remove(1);
-    let rows = pull(&layout);
+    let rows = pull(&layout, &[]);
     let several = rows
         .iter()
         .find(|row| row.count > 1)
@@ -106,7 +107,7 @@ fn what_differs_in_source_or_shelf_is_another_row() {
     let (id, count) = (several.ids[0], several.count);
     let item = layout.items.iter_mut().find(|i| i.id == id).expect("there");
     (item.stock.source, item.stock.spare) = (Some(Source::Hire), 2);
-    let now = pull(&layout);
+    let now = pull(&layout, &[]);
     assert_eq!(now.len(), rows.len() + 1);
     let own = now.iter().find(|row| row.ids == [id]).expect("its own");
     assert_eq!((own.count, own.spare, &*own.from), (1, 2, "hire"));
@@ -118,7 +119,7 @@ fn what_differs_in_source_or_shelf_is_another_row() {
 fn inches_are_written_to_the_hundredth_and_no_paper_is_empty() {
     let mut layout = starters().swap_remove(0);
     layout.head.units = Units::In;
-    let list = &lists(&layout, Sheet::Set, &[])[0];
+    let list = &lists(&layout, Sheet::Set)[0];
     assert_eq!(list.columns[2].0, "x in");
     let x: f64 = list.rows[0][2].parse().expect("a number");
     let item = layout
@@ -128,7 +129,7 @@ fn inches_are_written_to_the_hundredth_and_no_paper_is_empty() {
         .expect("one");
     assert!((x * 25.4 - f64::from(item.at.x)).abs() <= 0.13, "{x}");
     for sheet in Sheet::ALL {
-        for list in lists(&layout, sheet, &[]) {
+        for list in lists(&layout, sheet) {
             let rows = list.records();
             assert!(rows.len() > 1 && rows.iter().all(|r| r.len() == rows[0].len()));
             assert!(!rows.concat().iter().any(|cell| cell == super::list::TICK));
@@ -136,10 +137,7 @@ fn inches_are_written_to_the_hundredth_and_no_paper_is_empty() {
     }
     let empty = Layout::empty(crate::layout::LayoutId(1));
     for sheet in Sheet::ALL {
-        assert!(
-            !pages(&empty, sheet, Paper::A4, &[]).is_empty(),
-            "{sheet:?}"
-        );
+        assert!(!pages(&empty, sheet, Paper::A4).is_empty(), "{sheet:?}");
     }
 }
 
@@ -159,13 +157,85 @@ fn what_was_logged_stands_in_the_log_and_nowhere_else() {
         frames: 7,
         ..Logged::default()
     };
-    let list = lists(&layout, Sheet::Log, &[gone, shot.clone()]).swap_remove(0);
-    let before = lists(&layout, Sheet::Log, &[]).swap_remove(0);
+    let logged = [gone, shot];
+    let known = Known {
+        logged: &logged,
+        ..Known::default()
+    };
+    let list = lists_with(&layout, Sheet::Log, known).swap_remove(0);
+    let before = lists(&layout, Sheet::Log).swap_remove(0);
     let other = |list: &List| [&list.rows[..1], &list.rows[2..]].concat();
     assert_eq!(other(&list), other(&before), "the rest is left for a pen");
     assert_eq!(list.rows[1][..3], before.rows[1][..3]);
     let written = ["4", "", "0412", "sleeve over the jug", "kept"];
     assert_eq!(list.rows[1][3..], written);
-    let page = pages(&layout, Sheet::Log, Paper::A4, &[shot]).concat();
+    let page = pages_with(&layout, Sheet::Log, Paper::A4, known).concat();
     assert!(page.contains(">0412<"), "on the paper too");
+}
+
+#[test]
+fn the_pull_list_says_what_the_shelf_has() {
+    let layout = starters().swap_remove(0);
+    let rows = pull(&layout, &[]);
+    assert!(rows.iter().all(|row| row.have.is_empty()), "no shelf");
+    assert_eq!(shelf_told(&rows), "");
+    let most = rows.iter().max_by_key(|row| row.count).expect("rows");
+    let alone = crate::commands::kept(&layout, most.ids[0], crate::layout::LayoutId(1));
+    let mut own = ShelfThing::of(&alone.expect("it is there")).expect("a thing");
+    own.count = 1;
+    own.place = "rack B".into();
+    let rows = pull(&layout, std::slice::from_ref(&own));
+    let row = rows
+        .iter()
+        .find(|row| row.ids == most.ids)
+        .expect("its row");
+    let need = most.count + usize::from(most.spare);
+    assert_eq!(row.have, format!("have 1 of {need}, at rack B"));
+    let all: usize = rows.iter().map(|r| r.count + usize::from(r.spare)).sum();
+    let told = shelf_told(&rows);
+    assert!(told.contains(&format!("1 of the {all} pieces")), "{told}");
+    let known = Known {
+        shelf: &[own],
+        ..Known::default()
+    };
+    let paper = &lists_with(&layout, Sheet::Pull, known)[0];
+    assert!(paper.rows.iter().flatten().any(|c| c.contains("at rack B")));
+}
+
+#[test]
+fn another_season_lists_what_changes_and_nothing_else() {
+    use crate::shelf::{Season, Wish, swapped};
+    let wish = Wish {
+        food: true,
+        linen: true,
+        board: true,
+        keep: Vec::new(),
+    };
+    for (layout, season) in starters().iter().flat_map(|l| Season::ALL.map(|s| (l, s))) {
+        let after = swapped(layout, season, &wish).after;
+        let list = difference(layout, &after);
+        let count = |change: &str| -> usize {
+            let rows = list.rows.iter().filter(|row| row[0] == change);
+            rows.map(|row| row[6].parse::<usize>().expect("a count"))
+                .sum()
+        };
+        let pairs = layout.items.iter().zip(&after.items);
+        let cloths = layout.linens.iter().zip(&after.linens);
+        let changed = pairs.filter(|(a, b)| a != b).count()
+            + cloths.filter(|(a, b)| a != b).count()
+            + usize::from(layout.table.surface != after.table.surface);
+        assert_eq!([count("out"), count("in")], [changed; 2], "{season:?}");
+        let gone: usize = going(layout, &after).iter().map(|g| g.ids.len()).sum();
+        let foods = layout.items.iter().zip(&after.items);
+        assert_eq!(gone, foods.filter(|(a, b)| a.prop != b.prop).count());
+        assert!(
+            difference(&after, &after).rows.is_empty(),
+            "none for itself"
+        );
+        // A colour goes by the word it has on the papers.
+        for cloth in &after.linens {
+            let word = super::told::colour(cloth.colour);
+            assert!(cloth.name.starts_with(&word), "{} is {word}", cloth.name);
+        }
+    }
 }

@@ -15,6 +15,7 @@ mod proposed;
 mod quantity;
 mod rigged;
 mod sheets;
+mod shelved;
 mod stepped;
 mod table;
 mod timed;
@@ -25,7 +26,7 @@ pub use quantity::{
 };
 
 /// Sentences by id, table by table. `{name}` marks a named place.
-pub const SENTENCES: [&[(&str, &str)]; 14] = [
+pub const SENTENCES: [&[(&str, &str)]; 15] = [
     table::SENTENCES,
     rigged::SENTENCES,
     handed::SENTENCES,
@@ -40,6 +41,7 @@ pub const SENTENCES: [&[(&str, &str)]; 14] = [
     stepped::SENTENCES,
     laid_over::SENTENCES,
     sheets::SENTENCES,
+    shelved::SENTENCES,
 ];
 
 /// What fills one named place of a sentence.

@@ -84,20 +84,6 @@ pub(super) const LABELS: &[(&str, &str)] = &[
         "favourite-lost",
         "This browser keeps no favourites ({why}). They last until the page is closed.",
     ),
-    // Things of one's own.
-    ("mine", "Mine"),
-    ("mine-nameless", "a thing without a name"),
-    ("mine-keep", "Keep it under “Mine”"),
-    ("mine-kept", "“{thing}” is kept under “Mine”."),
-    (
-        "mine-not-kept",
-        "“{thing}” was not kept under “Mine” ({why}). It still stands on this table; save the table as a file under Papers.",
-    ),
-    (
-        "mine-not-read",
-        "What was kept under “Mine” could not be read ({why}). Nothing kept was removed.",
-    ),
-    ("mine-delete", "Delete “{thing}” from “Mine”"),
     // New tables.
     ("starters", "Laid tables to start from"),
     (

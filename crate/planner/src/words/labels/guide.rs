@@ -19,7 +19,7 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("guide-client", "Let the client answer"),
     ("guide-client-how", "Under Papers, make a link. It holds the whole picture and nothing else; who opens it sees the picture, the crops and the list, and can answer with yes, changes or no. Nothing goes through a server."),
     ("guide-papers", "Print the papers"),
-    ("guide-papers-how", "The set sheet says to the centimetre where everything stands; the lists say what is pulled, bought, shot and sent back. Change a list and the picture changes with it. From the day it is on sale the dates count back to the brief. Every paper can be printed, or saved as a file."),
+    ("guide-papers-how", "The set sheet says to the centimetre where everything stands; the lists say what is pulled, bought, shot and sent back, and what of it is on your own shelf. Change a list and the picture changes with it. From the day it is on sale the dates count back to the brief. Every paper can be printed, or saved as a file."),
     ("guide-day", "Shoot"),
     ("guide-day-how", "The shoot-day steps lead through the day one thing at a time, with timers for food that does not keep and a log of what was shot. Lay the plan over a test photo to see what has drifted before the real food comes."),
     ("guide-touch", "Fingers and keys"),

@@ -20,15 +20,17 @@ mod proposing;
 mod rig;
 mod sheet;
 mod sheets;
+mod shelf;
 mod table;
 mod test_frame;
 mod timing;
 mod versions;
 
 /// Labels by id, table by table.
-pub const LABELS: [&[(&str, &str)]; 19] = [
+pub const LABELS: [&[(&str, &str)]; 20] = [
     sheet::LABELS,
     sheets::LABELS,
+    shelf::LABELS,
     table::LABELS,
     adding::LABELS,
     papers::LABELS,

@@ -18,7 +18,7 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ),
     (
         "output-single",
-        "A single file from a disk saves no PDF or list. Print from the browser instead, or open the planner online once.",
+        "A single file from a disk saves no PDF, list or calendar. Print from the browser instead, or open the planner online once.",
     ),
     ("output-not-made", "The file was not made ({why})."),
     ("output-print", "Print instead"),
