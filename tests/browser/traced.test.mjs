@@ -126,7 +126,7 @@ test("corners tapped and a known length make a prop that is kept, travels, and i
   const before = await page.locator(".picture [data-key^=item-]").count();
   await form.getByRole("button", { name: "a board or tray" }).tap();
   await form.getByRole("button", { name: "Add it" }).tap();
-  await panel.getByRole("list", { name: "Mine" }).getByRole("button", { name: "hooked board" }).first().waitFor();
+  await panel.getByRole("list", { name: "Your shelf" }).getByRole("button", { name: "hooked board" }).first().waitFor();
   assert.equal(await page.locator(".picture [data-key^=item-]").count(), before + 1, "it stands on the table");
   assert.equal(await form.locator(".shot").count(), 0, "the photo is gone");
   const [kept] = await keptFiles(page);
@@ -137,7 +137,7 @@ test("corners tapped and a known length make a prop that is kept, travels, and i
   await page.reload();
   await ready(page);
   await page.getByRole("button", { name: "Add a thing" }).tap();
-  await panel.getByRole("list", { name: "Mine" }).getByRole("button", { name: "hooked board" }).first().tap();
+  await panel.getByRole("list", { name: "Your shelf" }).getByRole("button", { name: "hooked board" }).first().tap();
   assert.equal(await page.locator(".picture [data-key^=item-]").count(), before + 2, "again tomorrow");
   await page.getByRole("button", { name: "Done adding" }).tap();
   await page.locator(".chosen-strip + details > summary").tap();
@@ -145,7 +145,7 @@ test("corners tapped and a known length make a prop that is kept, travels, and i
   const depth = page.getByRole("group", { name: "Depth" }).locator("output");
   const was = [await width.innerText(), await depth.innerText()].map(Number.parseFloat);
   await page.getByRole("group", { name: "Width" }).getByRole("button").last().tap();
-  await page.waitForFunction(([node, text]) => node.textContent !== text, [await width.elementHandle(), await width.innerText()]).catch(() => {});
+  await page.waitForFunction(([node, last]) => parseFloat(node.textContent) !== last, [await width.elementHandle(), was[0]]);
   const is = [await width.innerText(), await depth.innerText()].map(Number.parseFloat);
   assert.ok(Math.abs(is[0] - was[0] - 1) < 0.11, `wider by 1 cm: ${was} ${is}`);
   assert.ok(Math.abs(is[0] / is[1] - was[0] / was[1]) < 0.03, `in its shape: ${was} ${is}`);
@@ -203,7 +203,7 @@ test("a stroke round the edge closes, is thinned, and can be mended by drag and 
   await form.getByRole("button", { name: "Show more of the photo" }).click();
   await form.getByLabel("Name").fill("oval slab");
   await form.getByRole("button", { name: "Add it" }).click();
-  await page.getByRole("list", { name: "Mine" }).getByRole("button", { name: "oval slab" }).first().waitFor();
+  await page.getByRole("list", { name: "Your shelf" }).getByRole("button", { name: "oval slab" }).first().waitFor();
   const [kept] = await keptFiles(page);
   assertSize(kept.items[0].size.points, { width: 200, depth: 140, area: Math.PI * 100 * 70 });
   assertClean(faults);
@@ -264,7 +264,7 @@ test("kept things with parts missing come with what is known, and garbage says w
   await page.reload();
   await ready(page);
   await page.getByRole("button", { name: "Add a thing" }).tap();
-  const mine = panel.getByRole("list", { name: "Mine" });
+  const mine = panel.getByRole("list", { name: "Your shelf" });
   const row = (name) => mine.getByRole("button", { name, exact: true }).first();
   await row("torn record").waitFor();
   assert.equal(await mine.getByRole("button", { name: "a thing without a name", exact: true }).count(), 2, "all are listed");
@@ -281,7 +281,7 @@ test("kept things with parts missing come with what is known, and garbage says w
   }
   await row("bare slab").tap();
   assert.equal(await count(), before + 1, "what has no parts is put down all the same");
-  await page.getByRole("button", { name: "Delete “torn record” from “Mine”" }).tap();
+  await page.getByRole("button", { name: "Take “torn record” off your shelf" }).tap();
   await row("torn record").waitFor({ state: "detached" });
   await page.getByRole("button", { name: "Done adding" }).tap();
   await page.getByRole("button", { name: "Papers" }).tap();

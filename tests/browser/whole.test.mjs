@@ -63,6 +63,14 @@ test("from the layout to the client, the shelf, the papers and the day", async (
   await remarks.getByLabel("Remark 1 is seen to").tap();
 
   await pressed(page, "Papers").tap();
+  await page.getByText("Props to pull", { exact: true }).tap();
+  const row = page.getByRole("list", { name: "Props to pull" }).getByRole("listitem").filter({ hasText: "wine tumbler" });
+  await row.locator("summary").tap();
+  await pressed(row, "I own 3 of these").tap();
+  await pressed(row, "wine tumbler: one more in the picture").tap();
+  await row.getByText("On your shelf: have 3 of 4").waitFor();
+  await row.getByLabel("pulled").tap();
+
   const papers = page.getByRole("region", { name: "Papers to print" });
   for (const name of PAPERS) {
     await pressed(papers, name).tap();

