@@ -25,6 +25,13 @@ const LIST = [
   "a;b;c;d;e;f;g;h;i",
 ].join("\r\n");
 
+/** A thousand rows, none of which can be taken: cells short of or past the columns, no such thing, figures that are none. */
+const ODD = ["name;prop;count;diameter (cm)"];
+for (let n = 1; n <= 1000; n += 1) {
+  const rows = [`a${n}`, `b${n};no-such-thing;1;10`, `c;dinner-plate;-${n};27`, `d;dinner-plate;1;${"9".repeat(200)}`, "e;;;;;;;=1+1"];
+  ODD.push(rows[n % rows.length]);
+}
+
 /** How the plane of a card is seen, and the inverse way a pixel lies in it. */
 const SEEN = [2.3, 0.12, 90, -0.08, 2.25, 150, 0.00012, 0.00006, 1];
 const seen = ([x, y]) => {
@@ -82,6 +89,10 @@ test("what is owned is kept, listed, found by the pull list and measured in a ph
   const list = shelf.getByLabel("Add from a list (CSV)");
   await list.setInputFiles({ name: "wide.csv", mimeType: "text/csv", buffer: Buffer.from("\ufeffname", "utf16le") });
   await shelf.getByRole("alert").filter({ hasText: "wide.csv was not read" }).waitFor();
+  await list.setInputFiles({ name: "odd.csv", mimeType: "text/csv", buffer: Buffer.from(ODD.join("\n")) });
+  await shelf.getByText("0 good, 1000 not. Nothing is taken yet.").waitFor();
+  await shelf.getByRole("button", { name: "Leave it all" }).click();
+  await shelf.getByText("Nothing is on it yet").waitFor();
   await list.setInputFiles({ name: "own.csv", mimeType: "text/csv", buffer: Buffer.from(LIST) });
   await shelf.getByText("2 good, 4 not. Nothing is taken yet.").waitFor();
   await shelf.getByText("Columns passed over: Note").waitFor();
