@@ -1,9 +1,11 @@
 //! What must hold for any bytes whatever, shared by the tests and the fuzzers.
 use base64::Engine;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
+use outputs::{Limits, csv, csv_read};
 use planner::answers::taken;
-use planner::layout::{Layout, MAX_PROBLEMS, Problem, ProblemKind, open};
+use planner::layout::{Layout, MAX_PROBLEMS, Problem, ProblemKind, Units, open};
 use planner::link::{link, link_answer, unlink, unlink_answer};
+use planner::shelf::{ShelfThing, read, records};
 use planner::starters::harbour_supper;
 
 /// Opens bytes as a file, read as a browser reads one: what is no UTF-8 becomes
@@ -57,6 +59,40 @@ pub fn answer(bytes: &[u8]) -> Vec<ProblemKind> {
         Err(problem) => kinds(&[problem]),
     }
 }
+
+/// Reads bytes as a list of things owned: no panic, every row taken or told, and
+/// what is taken can be written as a list that is read again.
+///
+/// # Panics
+/// When one of these does not hold.
+pub fn list(bytes: &[u8]) {
+    let Ok(sheet) = csv_read(bytes, &LIST) else {
+        return;
+    };
+    let rows: Vec<(u32, Vec<String>)> = sheet
+        .rows
+        .into_iter()
+        .map(|(line, cells)| (u32::try_from(line).unwrap_or(u32::MAX), cells))
+        .collect();
+    let Ok(taken) = read(&sheet.head, &rows, Units::Cm, &[]) else {
+        return;
+    };
+    assert_eq!(taken.good.len() + taken.bad.len(), rows.len(), "each row");
+    assert!(taken.bad.iter().all(|row| !row.why.is_empty()), "says why");
+    let things: Vec<ShelfThing> = taken.good.into_iter().map(|row| row.thing).collect();
+    let written = csv(&records(&things, Units::Cm));
+    let again = csv_read(&written, &LIST).expect("its own list is read");
+    assert_eq!(again.faults, vec![], "whole");
+    assert_eq!(again.rows.len(), things.len(), "a row for each");
+}
+
+/// How much of a list is read, as the page has it.
+const LIST: Limits = Limits {
+    bytes: 2_000_000,
+    rows: 3_000,
+    columns: 40,
+    letters: 400,
+};
 
 /// Takes bytes as the body of a link, check sum put right, so that what is
 /// behind it is reached; the same promises.

@@ -19,7 +19,14 @@ use crate::{place, run, tools};
 /// Their crate.
 pub(crate) const PACKAGE: &str = "overspread-fuzz";
 /// Each fuzzer and the hostile input of its kind.
-const FUZZERS: [(&str, &str); 2] = [("file_open", "files"), ("link_decode", "links")];
+const FUZZERS: [(&str, &str); 4] = [
+    ("file_open", "files"),
+    ("link_decode", "links"),
+    ("answer_read", "answers"),
+    ("list_read", "lists"),
+];
+/// An example of the page's module.
+pub(crate) const EXAMPLE: &str = "supper_digest";
 /// What makes libFuzzer see the code reached; the flags of `cargo-fuzz`.
 const COVERAGE: &str = "--cfg fuzzing -Ccodegen-units=1 -Cpasses=sancov-module \
     -Cllvm-args=-sanitizer-coverage-level=4 \
@@ -45,9 +52,11 @@ fn seeds(fuzzer: &str, hostile: &str) -> [PathBuf; 2] {
 /// When they cannot be built or have nothing to run over.
 pub(crate) fn replay(mut tell: impl FnMut(bool)) -> Result<()> {
     tools::cxx()?;
-    // Chosen out of all but this crate, as the tests are, so that cargo takes the
-    // planner it has just made for them instead of one with fewer features.
+    // Chosen out of what the tests are chosen of, and with an example, which needs
+    // what tests need, so that cargo takes what it has just made for them instead
+    // of libraries with fewer features.
     let mut build = run::cargo(&["build", "--workspace", "--exclude", "xtask"]);
+    build.args(["--exclude", "benches", "--example", EXAMPLE]);
     for (fuzzer, _) in FUZZERS {
         build.args(["--bin", fuzzer]);
     }

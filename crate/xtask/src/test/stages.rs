@@ -78,7 +78,7 @@ pub(super) fn wasm() -> Result<Tally> {
     tools::chromium()?;
     // Chosen out of all but this crate, so that cargo takes the planner made for
     // the native tests.
-    let example = "supper_digest";
+    let example = fuzz::EXAMPLE;
     let build = [
         "build",
         "--workspace",
