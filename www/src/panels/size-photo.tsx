@@ -6,11 +6,12 @@ import { useEffect, useRef } from "preact/hooks";
 import type { JSX } from "preact";
 import * as say from "#words";
 
-import { enlarge, stepped, within } from "../crosshair";
+import { enlarge, within } from "../crosshair";
 import type { Spot } from "../crosshair";
 import * as mine from "../mine";
 import { Choice, Field } from "../parts/controls";
 import { Known } from "../parts/known";
+import { Shot } from "../parts/shot";
 import { drawPhoto } from "../photo";
 import * as session from "../session";
 import * as state from "../state";
@@ -75,23 +76,6 @@ export function SizePhoto(): JSX.Element {
     const kept = taps.value.length === ALL ? taps.value.slice(0, MARKS) : taps.value;
     taps.value = [...kept, at.value];
   };
-  const place = (event: PointerEvent): Spot => {
-    const canvas = photo.current;
-    if (canvas === null) return [0, 0];
-    const box = canvas.getBoundingClientRect();
-    return [
-      ((event.clientX - box.left) * canvas.width) / box.width,
-      ((event.clientY - box.top) * canvas.height) / box.height,
-    ];
-  };
-  const key = (event: KeyboardEvent): void => {
-    const to = stepped(at.value, event);
-    if (to === undefined && event.key !== "Enter") return;
-    event.preventDefault();
-    event.stopPropagation();
-    if (to === undefined) tap();
-    else look(to);
-  };
 
   const count = taps.value.length;
   const unit = state.layout.value?.units === "in" ? 25.4 : 10;
@@ -114,9 +98,6 @@ export function SizePhoto(): JSX.Element {
   const sized = typeof found === "object" ? found : undefined;
   const [width, depth] = sized?.sides.map(({ mm }) => Math.round(mm)) ?? [];
   const hint = count < MARKS ? say.sizeTapBeside : count < MARKS + 2 ? say.sizeTapWidth : say.sizeTapDepth;
-  const [wide, high] = [photo.current?.width || 1, photo.current?.height || 1];
-  const [x, y] = at.value;
-  const arm = wide / 60;
   const inUnit = state.layout.value?.units === "in" ? say.unitsIn : say.unitsCm;
   const around = taps.value.slice(0, MARKS).map((spot) => spot.join(" ")).join("L");
   return (
@@ -147,32 +128,19 @@ export function SizePhoto(): JSX.Element {
           <input type="file" accept="image/*" onChange={(event) => void open(event.currentTarget)} />
         </label>
         {fault.value === "" ? null : <p role="alert">{fault.value}</p>}
-        <div
-          class="shot"
+        <Shot
+          name={say.sizeKeys}
           hidden={!there.value}
-          tabIndex={0}
-          role="application"
-          aria-label={say.sizeKeys}
-          onKeyDown={key}
-          onPointerDown={(event) => look(place(event))}
-          onPointerMove={(event) => event.buttons !== 0 && look(place(event))}
-          onPointerUp={(event) => {
-            look(place(event));
-            tap();
-          }}
+          shown={photo}
+          lens={lens}
+          size={[photo.current?.width || 1, photo.current?.height || 1]}
+          at={at.value}
+          marks={taps.value}
+          look={look}
+          tap={tap}
         >
-          <canvas ref={photo} width="0" height="0" />
-          <svg viewBox={`0 0 ${wide} ${high}`} aria-hidden="true">
-            {count < 2 ? null : <path class="paper" d={`M${around}${count < MARKS ? "" : "z"}`} />}
-            {taps.value.map(([mx, my], n) => (
-              <path key={n} class="told" d={`M${mx - arm} ${my}h${2 * arm}M${mx} ${my - arm}v${2 * arm}`} />
-            ))}
-            <path d={`M${x} 0V${high}M0 ${y}H${wide}`} />
-          </svg>
-          <div class={`glass${x * 2 < wide ? " right" : ""}`} aria-hidden="true">
-            <canvas ref={lens} width="96" height="96" />
-          </div>
-        </div>
+          {count < 2 ? null : <path class="paper" d={`M${around}${count < MARKS ? "" : "z"}`} />}
+        </Shot>
         {there.value ? (
           <>
             <p role="status">{hint({ number: String(count < MARKS ? count + 1 : (count - MARKS) % 2 + 1) })}</p>

@@ -7,9 +7,10 @@ import type { JSX } from "preact";
 import * as say from "#words";
 
 import type { Layout } from "../core";
-import { enlarge, stepped, within } from "../crosshair";
+import { enlarge, within } from "../crosshair";
 import type { Spot } from "../crosshair";
 import { Choice } from "../parts/controls";
+import { Shot } from "../parts/shot";
 import { drawPhoto } from "../photo";
 import * as session from "../session";
 import * as test from "../test-frame";
@@ -104,27 +105,7 @@ export function TestFrame({ layout }: { layout: Layout }): JSX.Element {
     if (test.marks.value.length === test.MOST) aim.value = "thing";
     next();
   };
-  const place = (event: PointerEvent): Spot => {
-    const [photo, on] = [first.current, shown.current];
-    if (photo === null || on === null) return [0, 0];
-    const box = on.getBoundingClientRect();
-    return [
-      ((event.clientX - box.left) * photo.width) / box.width,
-      ((event.clientY - box.top) * photo.height) / box.height,
-    ];
-  };
-  const key = (event: KeyboardEvent): void => {
-    const to = stepped(at.value, event);
-    if (to === undefined && event.key !== "Enter") return;
-    event.preventDefault();
-    event.stopPropagation();
-    if (to === undefined) tell();
-    else look(to);
-  };
 
-  const [wide, high] = [first.current?.width || 1, first.current?.height || 1];
-  const [x, y] = at.value;
-  const arm = wide / 60;
   const name = things.find(({ id }) => id === picked.value)?.name ?? "";
   const laid = test.over.value;
   return (
@@ -137,32 +118,19 @@ export function TestFrame({ layout }: { layout: Layout }): JSX.Element {
       </label>
       <canvas ref={first} hidden width="0" height="0" />
       <canvas ref={second} hidden width="0" height="0" />
-      <div
-        class="shot"
+      <Shot
+        name={say.testKeys}
         hidden={!there.value}
-        tabIndex={0}
-        role="application"
-        aria-label={say.testKeys}
-        onKeyDown={key}
-        onPointerDown={(event) => look(place(event))}
-        onPointerMove={(event) => event.buttons !== 0 && look(place(event))}
-        onPointerUp={(event) => {
-          look(place(event));
-          tell();
-        }}
+        shown={shown}
+        lens={lens}
+        size={[first.current?.width || 1, first.current?.height || 1]}
+        at={at.value}
+        marks={test.marks.value.map(({ spot }) => spot)}
+        look={look}
+        tap={tell}
       >
-        <canvas ref={shown} width="0" height="0" />
-        <svg viewBox={`0 0 ${wide} ${high}`} aria-hidden="true">
-          {laid === undefined ? null : <path class="plan" d={laid.path} />}
-          {test.marks.value.map(({ id, spot: [mx, my] }) => (
-            <path key={id} class="told" d={`M${mx - arm} ${my}h${2 * arm}M${mx} ${my - arm}v${2 * arm}`} />
-          ))}
-          <path d={`M${x} 0V${high}M0 ${y}H${wide}`} />
-        </svg>
-        <div class={`glass${x * 2 < wide ? " right" : ""}`} aria-hidden="true">
-          <canvas ref={lens} width="96" height="96" />
-        </div>
-      </div>
+        {laid === undefined ? null : <path class="plan" d={laid.path} />}
+      </Shot>
       {test.fault.value === "" ? null : <p role="alert">{test.fault.value}</p>}
       {there.value ? (
         <>
