@@ -6,6 +6,7 @@ import type { ComponentChildren, JSX } from "preact";
 import * as say from "#words";
 
 import * as mine from "../mine";
+import { Search } from "../parts/controls";
 import { Small } from "../parts/small";
 import * as picks from "../picks";
 import * as put from "../put";
@@ -154,15 +155,7 @@ export function Add(): JSX.Element {
   const open = group.value;
   return (
     <section class="panel" aria-label={say.add}>
-      <label class="field">
-        <span>{say.addSearch}</span>
-        <input
-          type="search"
-          maxLength={say.MAX_NAME}
-          value={words.value}
-          onInput={(event) => (words.value = event.currentTarget.value)}
-        />
-      </label>
+      <Search name={say.addSearch} value={words.value} take={(to) => (words.value = to)} />
       {asked !== "" ? (
         <Searched words={asked} />
       ) : open !== undefined ? (

@@ -9,7 +9,7 @@ import * as say from "#words";
 import type { Layout } from "../core";
 import * as csv from "../csv-in";
 import * as mine from "../mine";
-import { Choice, Colour, Field, Stepper } from "../parts/controls";
+import { Choice, Colour, Field, Search, Stepper } from "../parts/controls";
 import { FINDS, Known } from "../parts/known";
 import { Save } from "../parts/save";
 import { Small } from "../parts/small";
@@ -140,15 +140,7 @@ function Things(): JSX.Element {
   return (
     <>
       {mine.shelf.value.length > FINDS ? (
-        <label class="field">
-          <span>{say.shelfSearch}</span>
-          <input
-            type="search"
-            maxLength={say.MAX_NAME}
-            value={asked.value}
-            onInput={(event) => (asked.value = event.currentTarget.value)}
-          />
-        </label>
+        <Search name={say.shelfSearch} value={asked.value} take={(to) => (asked.value = to)} />
       ) : null}
       <ul class="list listed owned" aria-label={say.mine}>
         {all.slice(0, shown.value).map((each) => (

@@ -7,9 +7,10 @@ import { Planner } from "#core";
 import * as say from "#words";
 
 import type { Tone } from "../core";
-import { enlarge, stepped, within } from "../crosshair";
+import { enlarge, within } from "../crosshair";
 import type { Spot } from "../crosshair";
 import { Choice, Tape } from "../parts/controls";
+import { Shot } from "../parts/shot";
 import { drawPhoto, square } from "../photo";
 import { message } from "../session";
 
@@ -127,26 +128,7 @@ export function Photo<Part extends string>(props: {
     read();
   };
 
-  const place = (event: PointerEvent): Spot => {
-    const photo = canvas.current;
-    if (photo === null) return [0, 0];
-    const box = photo.getBoundingClientRect();
-    const by = photo.width / box.width;
-    return [(event.clientX - box.left) * by, (event.clientY - box.top) * by];
-  };
-
-  const key = (event: KeyboardEvent): void => {
-    const to = stepped(at.value, event);
-    if (to === undefined && event.key !== "Enter") return;
-    event.preventDefault();
-    event.stopPropagation();
-    if (to === undefined) pick();
-    else look(to);
-  };
-
   const photo = canvas.current;
-  const [wideOf, highOf] = [photo?.width || 1, photo?.height || 1];
-  const [x, y] = at.value;
   const mark = (spot: Spot, share: number): string => {
     const half = photo === null ? 0 : side(photo, share) / 2;
     return `M${spot[0] - half} ${spot[1] - half}h${2 * half}v${2 * half}h${-2 * half}z`;
@@ -161,30 +143,20 @@ export function Photo<Part extends string>(props: {
           <span>{say.photoChoose}</span>
           <input type="file" accept="image/*" onChange={(event) => void choose(event.currentTarget)} />
         </label>
-        <div
-          class="shot"
+        <Shot
+          name={say.photoKeys}
           hidden={!shown.value}
-          tabIndex={0}
-          role="application"
-          aria-label={say.photoKeys}
-          onKeyDown={key}
-          onPointerDown={(event) => look(place(event))}
-          onPointerMove={(event) => event.buttons !== 0 && look(place(event))}
-          onPointerUp={(event) => {
-            look(place(event));
-            pick();
-          }}
+          shown={canvas}
+          lens={lens}
+          size={[photo?.width || 1, photo?.height || 1]}
+          at={at.value}
+          marks={[]}
+          look={look}
+          tap={pick}
         >
-          <canvas ref={canvas} width="0" height="0" />
-          <svg viewBox={`0 0 ${wideOf} ${highOf}`} aria-hidden="true">
-            {thing === undefined ? null : <path d={mark(thing, SPOTS[wide.value])} />}
-            {paper === undefined ? null : <path class="paper" d={mark(paper, SPOTS.small)} />}
-            <path d={`M${x} 0V${highOf}M0 ${y}H${wideOf}`} />
-          </svg>
-          <div class={`glass${x * 2 < wideOf ? " right" : ""}`} aria-hidden="true">
-            <canvas ref={lens} width="96" height="96" />
-          </div>
-        </div>
+          {thing === undefined ? null : <path d={mark(thing, SPOTS[wide.value])} />}
+          {paper === undefined ? null : <path class="paper" d={mark(paper, SPOTS.small)} />}
+        </Shot>
         {shown.value ? (
           <p role="status">
             {aim.value === "thing" ? say.photoTapThing({ thing: props.thing }) : say.photoTapPaper}

@@ -74,6 +74,21 @@ export function Field(props: {
   );
 }
 
+/** A field to search by, followed as it is typed. */
+export function Search(props: { name: string; value: string; take: (value: string) => void }): JSX.Element {
+  return (
+    <label class="field">
+      <span>{props.name}</span>
+      <input
+        type="search"
+        maxLength={say.MAX_NAME}
+        value={props.value}
+        onInput={(event) => props.take(event.currentTarget.value)}
+      />
+    </label>
+  );
+}
+
 /** A field of several lines, taken over when it is left. */
 export function Note(props: {
   name: string;

@@ -5,6 +5,7 @@ import type { JSX } from "preact";
 import * as say from "#words";
 
 import * as session from "../session";
+import { Search } from "./controls";
 import { Small } from "./small";
 
 /** Finds shown at once. */
@@ -17,15 +18,7 @@ export function Known(props: { name: string; words?: string; take: (prop: string
   const finds = words === "" ? [] : (session.core().search(words) as { prop: string; name: string; size: string }[]);
   return (
     <>
-      <label class="field">
-        <span>{say.addSearch}</span>
-        <input
-          type="search"
-          maxLength={say.MAX_NAME}
-          value={asked.value}
-          onInput={(event) => (asked.value = event.currentTarget.value)}
-        />
-      </label>
+      <Search name={say.addSearch} value={asked.value} take={(to) => (asked.value = to)} />
       <ul class="finds" aria-label={props.name}>
         {finds.slice(0, FINDS).map(({ prop, name, size }) => (
           <li key={prop}>
