@@ -3,10 +3,13 @@ use base64::Engine;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use outputs::{Limits, csv, csv_read};
 use planner::answers::taken;
+use planner::colour::photo::in_inks;
 use planner::layout::{Layout, MAX_PROBLEMS, Problem, ProblemKind, Units, open};
 use planner::link::{link, link_answer, unlink, unlink_answer};
 use planner::shelf::{ShelfThing, read, records};
 use planner::starters::harbour_supper;
+use zune_jpeg::JpegDecoder;
+use zune_jpeg::zune_core::bytestream::ZCursor;
 
 /// Opens bytes as a file, read as a browser reads one: what is no UTF-8 becomes
 /// a mark. Whatever they are: no panic, short problems, and what opens can be
@@ -84,6 +87,21 @@ pub fn list(bytes: &[u8]) {
     let again = csv_read(&written, &LIST).expect("its own list is read");
     assert_eq!(again.faults, vec![], "whole");
     assert_eq!(again.rows.len(), things.len(), "a row for each");
+}
+
+/// Takes bytes as the beginning of a photo: no panic, and what another reader of
+/// JPEG heads (`zune-jpeg`) can read has the inks it says.
+///
+/// # Panics
+/// When one of these does not hold.
+pub fn photo(bytes: &[u8]) -> bool {
+    let inks = in_inks(bytes);
+    let mut other = JpegDecoder::new(ZCursor::new(bytes));
+    if other.decode_headers().is_ok() {
+        let channels = other.info().expect("after its head").components;
+        assert_eq!(inks, channels == 4, "{channels} channels");
+    }
+    inks
 }
 
 /// How much of a list is read, as the page has it.

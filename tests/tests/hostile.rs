@@ -38,6 +38,15 @@ fn as_named(name: &str, said: &[ProblemKind]) -> bool {
     said.contains(&wanted)
 }
 
+#[test]
+fn heads_of_photos_are_told_for_what_they_are() {
+    let all = corpus("hostile/photos");
+    assert!(all.len() >= 16, "{} heads", all.len());
+    for (name, bytes) in all {
+        assert_eq!(probe::photo(&bytes), name.starts_with("inks-"), "{name}");
+    }
+}
+
 type Probe = fn(&[u8]) -> Vec<ProblemKind>;
 
 #[test]

@@ -1,5 +1,6 @@
 // The page: the picture, and under it what the current place has to say.
 
+import { batch } from "@preact/signals";
 import type { JSX } from "preact";
 import * as say from "#words";
 
@@ -171,11 +172,13 @@ function Row(): JSX.Element {
 
 function go(place: state.Place): void {
   if (place !== "table") several.leave();
-  // Cards are chosen where they are shown.
-  if (place !== "camera" && session.core().is_card(state.chosen.value ?? 0)) session.choose(undefined);
-  state.putting.value = undefined;
-  state.place.value = place;
-  state.stage.value = "work";
+  batch(() => {
+    // Cards are chosen where they are shown.
+    if (place !== "camera" && session.core().is_card(state.chosen.value ?? 0)) session.choose(undefined);
+    state.putting.value = undefined;
+    state.place.value = place;
+    state.stage.value = "work";
+  });
   if (place === "papers") void session.listKept();
 }
 

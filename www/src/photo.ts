@@ -1,6 +1,7 @@
 // A photo from a file into pixels of a size a phone can hold. It is read here
 // and goes nowhere else.
 
+import { Planner } from "#core";
 import * as say from "#words";
 
 /** Longest side a photo is read at, px. */
@@ -13,7 +14,8 @@ const HEAD = 256 * 1024;
 /** Draws a photo, upright, into `canvas`, sized to it. Throws what is wrong, in words. */
 export async function drawPhoto(file: File, canvas: HTMLCanvasElement): Promise<void> {
   if (file.size === 0) throw new Error(say.photoEmpty({ file: file.name }));
-  if (await inPrintColours(file)) throw new Error(say.photoPrint({ file: file.name }));
+  const head = new Uint8Array(await file.slice(0, HEAD).arrayBuffer());
+  if (Planner.in_inks(head)) throw new Error(say.photoPrint({ file: file.name }));
   const [width, height] = await extent(file);
   const count = Math.ceil((width * height) / 1e6);
   if (count > MILLIONS) {
@@ -54,20 +56,6 @@ async function extent(file: File): Promise<[number, number]> {
     image.src = "";
     URL.revokeObjectURL(address);
   }
-}
-
-/** Whether it is a JPEG of four channels: of its inks a browser only guesses the colours. */
-async function inPrintColours(file: File): Promise<boolean> {
-  const head = new DataView(await file.slice(0, HEAD).arrayBuffer());
-  if (head.byteLength < 4 || head.getUint16(0) !== 0xffd8) return false;
-  for (let at = 2; at + 10 <= head.byteLength; at += 2 + head.getUint16(at + 2)) {
-    const marker = head.getUint16(at);
-    // A frame's header, but for the three markers among them that are none.
-    const frame = marker >= 0xffc0 && marker <= 0xffcf && ![0xffc4, 0xffc8, 0xffcc].includes(marker);
-    if (frame) return head.getUint8(at + 9) === 4;
-    if (marker < 0xff00) return false;
-  }
-  return false;
 }
 
 /** A square of pixels about a place, as far as the photo reaches. */

@@ -187,6 +187,7 @@ export function Picture(): JSX.Element {
       void state.rigged.value;
       void state.lit.value;
       void state.seated.value;
+      void state.noted.value;
       void state.stage.value;
       void state.through.value;
       session.redraw();

@@ -8,9 +8,9 @@ import * as say from "#words";
 
 import type { Layout } from "./core";
 import { others, tagged, version } from "./panels/client";
-import { Kept } from "./panels/crops";
 import { Turns } from "./panels/order";
 import { Cautions } from "./parts/cautions";
+import { Whole } from "./parts/kept";
 import * as state from "./state";
 
 const printing = signal(false);
@@ -96,7 +96,7 @@ export function Printed({ layout }: { layout: Layout }): JSX.Element | null {
     <article class="printed">
       <h1>{layout.title || say.untitledTable}</h1>
       <p>{version(layout)}</p>
-      <Kept layout={layout} crop={0} name={say.clientWhole} lines />
+      <Whole layout={layout} lines />
       <ol aria-label={say.clientList}>
         {tagged(layout).map(({ number, text }) => (
           <li key={number}>

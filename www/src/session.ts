@@ -57,8 +57,17 @@ export function setScale(perPixel: number): void {
   redraw();
 }
 
-/** Brings the drawing to the layout. */
+let drawn = true;
+
+/** Brings the drawing to the layout: once before the next frame, however often it is asked for. */
 export function redraw(): void {
+  if (!drawn) return;
+  drawn = false;
+  queueMicrotask(draw);
+}
+
+function draw(): void {
+  drawn = true;
   if (drawing === undefined) return;
   const early = state.early.value;
   const hands = early ? -1 : state.exposure.value;
@@ -67,6 +76,7 @@ export function redraw(): void {
   planner.see_through(state.through.value);
   planner.show_about(state.rigged.value, state.lit.value);
   planner.show_places(state.seated.value);
+  planner.show_notes(state.noted.value);
   planner.patch();
 }
 

@@ -124,6 +124,9 @@ export const seated = computed(
   () => place.value === "hands" && stage.value === "work" && !through.value,
 );
 
+/** Whether what a client remarked is written on the picture. */
+export const noted = signal(false);
+
 /** Which part of camera and light is being set. */
 export type Part = "camera" | "rig" | "light";
 export const part = signal<Part>("camera");

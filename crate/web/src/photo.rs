@@ -1,5 +1,5 @@
 //! Colours read off the pixels of a photo.
-use planner::colour::photo::{Paper, Patch, tones_of};
+use planner::colour::photo::{Paper, Patch, in_inks, tones_of};
 use wasm_bindgen::prelude::*;
 
 use crate::Planner;
@@ -27,5 +27,11 @@ impl Planner {
             width: paper_width,
         };
         object(&tones_of(thing, paper, kind)?)
+    }
+
+    /// Whether a file whose first bytes these are is a photo in printing inks.
+    #[must_use]
+    pub fn in_inks(head: &[u8]) -> bool {
+        in_inks(head)
     }
 }

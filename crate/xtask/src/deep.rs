@@ -9,7 +9,7 @@ use std::time::Instant;
 use anyhow::{Context, Result, bail};
 use clap::{Args, ValueEnum};
 
-use crate::{fuzz, place, run, site, test, tools};
+use crate::{fuzz, mutants, place, run, site, test, tools};
 
 /// The driver Firefox needs, as published by its makers.
 const GECKODRIVER: &str = "0.37.1";
@@ -25,6 +25,8 @@ pub(crate) enum Stage {
     Random,
     /// Fuzzers left to look for more
     Fuzz,
+    /// Faults put into the formulas, at most 400 a run
+    Mutants,
     /// Every browser test on every kind of screen
     Page,
     /// Firefox and WebKit
@@ -81,7 +83,8 @@ pub(crate) fn all(wish: &Wish) -> Result<()> {
         match stage {
             Stage::Oracles => oracles(),
             Stage::Random => random(wish.cases),
-            Stage::Fuzz => fuzz::explore(wish.minutes),
+            Stage::Fuzz => fuzz::explore(wish.minutes, mark.as_deref()),
+            Stage::Mutants => mutants::try_some(),
             Stage::Page => test::every_screen(),
             Stage::Engines => engines(),
             Stage::Spreads => spreads(),

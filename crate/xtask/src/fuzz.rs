@@ -11,6 +11,7 @@
 
 use std::fs;
 use std::path::{Path, PathBuf};
+use std::process::Stdio;
 
 use anyhow::{Context, Result, bail};
 
@@ -19,11 +20,12 @@ use crate::{place, run, tools};
 /// Their crate.
 pub(crate) const PACKAGE: &str = "overspread-fuzz";
 /// Each fuzzer and the hostile input of its kind.
-const FUZZERS: [(&str, &str); 4] = [
+const FUZZERS: [(&str, &str); 5] = [
     ("file_open", "files"),
     ("link_decode", "links"),
     ("answer_read", "answers"),
     ("list_read", "lists"),
+    ("photo_head", "photos"),
 ];
 /// An example of the page's module.
 pub(crate) const EXAMPLE: &str = "supper_digest";
@@ -35,6 +37,8 @@ const COVERAGE: &str = "--cfg fuzzing -Ccodegen-units=1 -Cpasses=sancov-module \
     -Cllvm-args=-sanitizer-coverage-trace-compares";
 /// An input that takes longer than this, in seconds, hangs.
 const HANG: u32 = 60;
+/// More memory than this, in MB, is too much for any input.
+const MEMORY: u32 = 256;
 
 /// The folders whose files a fuzzer starts from.
 fn seeds(fuzzer: &str, hostile: &str) -> [PathBuf; 2] {
@@ -97,12 +101,14 @@ fn listed(folder: &Path) -> Result<Vec<PathBuf>> {
     Ok(files)
 }
 
-/// Looks for inputs that break something, `minutes` for each fuzzer. What was
-/// found worth keeping stays under `target/fuzz`, where the next run goes on.
+/// Looks for inputs that break something, `minutes` for each fuzzer, and writes
+/// what each did to `tests/reports/fuzz.md`. What was found worth keeping stays
+/// under `target/fuzz`, where the next run goes on; a fuzzer that held at this
+/// `mark` is not run again.
 ///
 /// # Errors
 /// When they cannot be built, or one broke; the input is named.
-pub(crate) fn explore(minutes: u32) -> Result<()> {
+pub(crate) fn explore(minutes: u32, mark: Option<&str>) -> Result<()> {
     tools::cxx()?;
     let home = place::target().join("fuzz");
     let host = host()?;
@@ -110,19 +116,71 @@ pub(crate) fn explore(minutes: u32) -> Result<()> {
     let mut build = run::cargo(&["build", "--profile", "deep", "--package", PACKAGE]);
     build.args(["--target", &host, "--target-dir"]).arg(&home);
     run::succeed(build.env("RUSTFLAGS", COVERAGE))?;
+    let mut rows = Vec::new();
     for (fuzzer, hostile) in FUZZERS {
-        let kept = home.join("corpus").join(fuzzer);
-        fs::create_dir_all(&kept)?;
-        let mut command = run::command(home.join(&host).join("deep").join(fuzzer), &[]);
-        command
-            .arg(format!("-max_total_time={}", minutes * 60))
-            .arg(format!("-timeout={HANG}"))
-            .arg(format!("-artifact_prefix={}/", home.display()))
-            .args(["-max_len=65536", "-print_final_stats=1", "-verbosity=0"])
-            .arg(kept)
-            .args(seeds(fuzzer, hostile));
-        run::succeed(&mut command)?;
+        let held = home.join(fuzzer).with_extension("held");
+        let before = fs::read_to_string(&held).ok();
+        let row = match before.as_deref().and_then(|text| text.split_once('\n')) {
+            Some((at, row)) if Some(at) == mark => row.to_owned(),
+            _ => {
+                println!("{fuzzer}: {minutes} minutes");
+                let kept = home.join("corpus").join(fuzzer);
+                fs::create_dir_all(&kept)?;
+                let mut command = run::command(home.join(&host).join("deep").join(fuzzer), &[]);
+                command
+                    .arg(format!("-max_total_time={}", minutes * 60))
+                    .arg(format!("-timeout={HANG}"))
+                    .arg(format!("-rss_limit_mb={MEMORY}"))
+                    .arg(format!("-artifact_prefix={}/", home.display()))
+                    .args(["-max_len=65536", "-print_final_stats=1", "-verbosity=0"])
+                    .arg(kept)
+                    .args(seeds(fuzzer, hostile));
+                let output = command.stdout(Stdio::null()).output()?;
+                let said = String::from_utf8_lossy(&output.stderr);
+                if !output.status.success() {
+                    bail!("{fuzzer} broke:\n{said}");
+                }
+                let row = told(fuzzer, &said)?;
+                if let Some(mark) = mark {
+                    fs::write(&held, format!("{mark}\n{row}"))?;
+                }
+                row
+            }
+        };
+        println!("{row}");
+        rows.push(row);
     }
+    report(minutes, &rows)
+}
+
+/// The row of one fuzzer, from what it said at its end.
+fn told(fuzzer: &str, said: &str) -> Result<String> {
+    let stat = |name: &str| -> Result<u64> {
+        let line = format!("stat::{name}:");
+        let found = said.lines().find_map(|l| l.strip_prefix(&line));
+        let found = found.with_context(|| format!("{fuzzer} says no {name}"))?;
+        Ok(found.trim().parse()?)
+    };
+    Ok(format!(
+        "| {fuzzer} | {} | {} | {} | {} |",
+        stat("number_of_executed_units")?,
+        stat("new_units_added")?,
+        stat("slowest_unit_time_sec")?,
+        stat("peak_rss_mb")?,
+    ))
+}
+
+fn report(minutes: u32, rows: &[String]) -> Result<()> {
+    let text = format!(
+        "# What the fuzzers did\n\n\
+        Written by `cargo xtask deep fuzz`. Each looked for {minutes} minutes from what is kept in \
+        `tests/fuzz/corpus` and `tests/hostile`, with inputs up to 64 kB; a panic, {HANG} s for one \
+        input or more than {MEMORY} MB would have ended it.\n\n\
+        | fuzzer | inputs tried | kept as new | slowest, s | memory at most, MB |\n\
+        |---|---|---|---|---|\n{}\n",
+        rows.join("\n")
+    );
+    fs::write(place::root().join("tests/reports/fuzz.md"), text)?;
     Ok(())
 }
 

@@ -6,6 +6,7 @@
 mod bench;
 mod deep;
 mod fuzz;
+mod mutants;
 mod place;
 mod run;
 mod scripts;

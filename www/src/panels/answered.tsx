@@ -137,14 +137,11 @@ export function KeptAnswers(): JSX.Element | null {
 export function Remarks({ layout }: { layout: Layout }): JSX.Element | null {
   const shown = useSignal(true);
   const any = (layout.remarks ?? []).length > 0;
+  const notes = any && shown.value;
   useLayoutEffect(() => {
-    session.core().show_notes(any && shown.value);
-    session.redraw();
-    return () => {
-      session.core().show_notes(false);
-      session.redraw();
-    };
-  }, [any, shown.value, layout]);
+    state.noted.value = notes;
+    return () => void (state.noted.value = false);
+  }, [notes]);
   const { answer } = layout.revision;
   useEffect(() => void versions.list(), [layout.id]);
   if (!any && answer === undefined) return null;

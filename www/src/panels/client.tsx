@@ -7,13 +7,13 @@ import * as say from "#words";
 import type { Hand, Id, Layout } from "../core";
 import { freshId } from "../fresh";
 import { Choice } from "../parts/controls";
+import { Kept, Whole } from "../parts/kept";
 import { Notices } from "../parts/notices";
 import * as beside from "../beside";
 import * as offered from "../offered";
 import * as reply from "../reply";
 import * as session from "../session";
 import * as state from "../state";
-import { Kept } from "./crops";
 import { Reply } from "./reply";
 
 const DOES: Record<string, (said: { count: number; thing: string }) => string> = {
@@ -137,19 +137,18 @@ function Flick({ layout }: { layout: Layout }): JSX.Element {
     for (const figure of box.children) watch.observe(figure);
     return () => watch.disconnect();
   }, [layout]);
-  const shown = [{ id: 0, name: say.clientWhole }, ...layout.crops];
   return (
     <div class="flick" ref={row} tabIndex={0} role="group" aria-label={say.clientFlick}>
-      {shown.map(({ id, name }) => (
-        <figure key={id}>
-          {id === 0 ? (
-            <div class="remarked" onClick={remarkAt}>
-              <Kept layout={layout} crop={id} name={name} />
-            </div>
-          ) : (
-            <Kept layout={layout} crop={id} name={name} />
-          )}
-          <figcaption>{name}</figcaption>
+      <figure>
+        <div class="remarked" onClick={remarkAt}>
+          <Whole layout={layout} />
+        </div>
+        <figcaption>{say.clientWhole}</figcaption>
+      </figure>
+      {layout.crops.map((crop) => (
+        <figure key={crop.id}>
+          <Kept layout={layout} crop={crop} />
+          <figcaption>{crop.name}</figcaption>
         </figure>
       ))}
     </div>

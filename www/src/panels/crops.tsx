@@ -1,31 +1,15 @@
 // Crops: what each placement keeps of the picture.
 
 import { useSignal } from "@preact/signals";
-import { useLayoutEffect, useRef } from "preact/hooks";
 import type { JSX } from "preact";
 import * as say from "#words";
 
 import { act } from "../acts";
 import type { Crop, Id, Layout, Pair } from "../core";
 import { Choice, Field, Panel, Stepper } from "../parts/controls";
+import { Kept } from "../parts/kept";
 import { TwoNumbers } from "../parts/two";
-import * as session from "../session";
 import { crop as view, fault, layout as open, length, marking, report } from "../state";
-
-/** What one crop keeps; for 0 the whole frame, with the `lines` of the crops or without. */
-export function Kept(props: {
-  layout: Layout;
-  crop: number;
-  name: string;
-  lines?: boolean;
-}): JSX.Element {
-  const root = useRef<SVGSVGElement>(null);
-  // At once: what is printed is on paper before the next frame.
-  useLayoutEffect(() => {
-    if (root.current !== null) session.core().draw_crop(root.current, props.crop, props.lines ?? false);
-  }, [props.layout, props.crop]);
-  return <svg ref={root} role="img" aria-label={say.cropKeeps({ crop: props.name })} />;
-}
 
 const USUAL: readonly (readonly [string, [number, number]])[] = [
   [say.crop45, [4, 5]],
@@ -221,7 +205,7 @@ function Actual({ layout, crop }: { layout: Layout; crop: Crop }): JSX.Element {
       <p class="quiet">{print === undefined ? say.cropActualScreen : say.cropActualPrint}</p>
       <div class="actual" tabIndex={0} role="group" aria-label={say.cropActual}>
         <div style={print === undefined ? undefined : { width: `${print[0]}mm` }}>
-          {shown.value ? <Kept layout={layout} crop={crop.id} name={crop.name} /> : null}
+          {shown.value ? <Kept layout={layout} crop={crop} /> : null}
         </div>
       </div>
     </details>
@@ -241,7 +225,7 @@ export function Keeps({ layout }: { layout: Layout }): JSX.Element | null {
       <div class="keeps" tabIndex={0} role="group" aria-label={say.crops}>
         {layout.crops.map((crop) => (
           <button key={crop.id} aria-pressed={view.value === crop.id} onClick={() => look(crop.id)}>
-            <Kept layout={layout} crop={crop.id} name={crop.name} />
+            <Kept layout={layout} crop={crop} />
             <span>{crop.name}</span>
           </button>
         ))}

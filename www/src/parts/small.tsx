@@ -1,12 +1,10 @@
-// Small drawings one chooses by, made when they come into sight.
+// Small drawings one chooses by.
 
 import type { JSX } from "preact";
-import { useEffect, useRef } from "preact/hooks";
+import { useRef } from "preact/hooks";
 
 import * as session from "../session";
-
-/** How far from the edge of the screen a drawing is made, px. */
-const NEAR = "120px";
+import { useDrawn } from "./drawn";
 
 /** A drawing of what `of` names, by one of the core's ways to draw. */
 export function Small(props: {
@@ -15,24 +13,15 @@ export function Small(props: {
   shape?: string;
 }): JSX.Element {
   const root = useRef<SVGSVGElement>(null);
-  useEffect(() => {
-    const svg = root.current;
-    if (svg === null || props.of === "") return undefined;
-    const watch = new IntersectionObserver(
-      ([seen]) => {
-        if (!seen?.isIntersecting) return;
-        watch.disconnect();
-        try {
-          props.draw(session.core(), svg, props.of);
-        } catch {
-          // What cannot be read has no drawing; it says why when it is taken.
-        }
-      },
-      { rootMargin: NEAR },
-    );
-    watch.observe(svg);
-    return () => watch.disconnect();
-  }, [props.of]);
+  const draw = (svg: SVGSVGElement): void => {
+    if (props.of === "") return;
+    try {
+      props.draw(session.core(), svg, props.of);
+    } catch {
+      // What cannot be read has no drawing; it says why when it is taken.
+    }
+  };
+  useDrawn(root, draw, [props.of]);
   return <svg class={props.shape ?? "small"} ref={root} aria-hidden="true" />;
 }
 

@@ -6,8 +6,11 @@
 //! neutral and as light as it is known to be, and the pixels are then sorted
 //! into up to three tones. On the charts of `tests/tests/photo.rs` Bradford's
 //! space leaves less than half the error of scaling red, green and blue.
+mod inks;
 mod light;
 mod tones;
+
+pub use inks::in_inks;
 
 use std::fmt;
 

@@ -1,0 +1,122 @@
+// Measures how long the page takes to answer a touch or a key: from the event to
+// the next frame, as the browser's Event Timing tells it, over everything a
+// person does with the demonstration table, with all its hands, exposures, crops
+// and light on. And how far anything moves on the page that nobody moved.
+
+import { calibrate, handle, share, toucher } from "./measure.mjs";
+import { phone } from "./support.mjs";
+
+/** Notes each event's time to the next frame, and every shift of layout. */
+function instrument() {
+  const feel = (globalThis.feel = { events: [], shifts: [] });
+  new PerformanceObserver((list) => {
+    for (const { name, duration, interactionId, processingStart, processingEnd } of list.getEntries()) {
+      if (interactionId > 0) feel.events.push({ name, duration, work: processingEnd - processingStart });
+    }
+  }).observe({ type: "event", durationThreshold: 16, buffered: true });
+  new PerformanceObserver((list) => {
+    for (const entry of list.getEntries()) {
+      // What follows a touch within half a second was asked for.
+      if (!entry.hadRecentInput) {
+        feel.shifts.push({
+          value: entry.value,
+          what: entry.sources.map(({ node }) => node?.className || node?.nodeName).join(" "),
+        });
+      }
+    }
+  }).observe({ type: "layout-shift", buffered: true });
+}
+
+/** Everything a person does, by name; each leaves the table as the next wants it. */
+function deeds(page, touch) {
+  const button = (name) => page.getByRole("button", { name, exact: true });
+  const picture = page.locator(".picture");
+  const place = (name) => button(name).tap();
+  const list = page.getByRole("region", { name: "Things on the table" });
+  return [
+    ["lay the runner", () => page.locator(".first .solid").tap()],
+    ["to Camera & light", () => place("Camera & light")],
+    ["show stops", () => button("stops").tap()],
+    ["show glare", () => button("glare").tap()],
+    ["to Crops", () => place("Crops")],
+    ["to Hands", () => place("Hands")],
+    ["to Papers", () => place("Papers")],
+    ["to Table", () => place("Table")],
+    ["choose a thing in the list", () => list.getByRole("button", { name: "mussel pot" }).first().tap()],
+    ["choose it in the picture", async () => {
+      const tag = await page.locator("[data-key=tags] circle").first().boundingBox();
+      await page.touchscreen.tap(tag.x + tag.width, tag.y - 6);
+    }],
+    ["nudge by key", () => picture.press("ArrowRight")],
+    ["nudge again", () => picture.press("ArrowDown")],
+    ["turn by key", () => picture.press("]")],
+    ["undo", () => button("Undo").tap()],
+    ["redo", () => button("Redo").tap()],
+    ["undo by key", () => page.keyboard.press("Control+z")],
+    ["enlarge by key", () => picture.press("+")],
+    ["fit by key", () => picture.press("0")],
+    ["drag and let go", async () => {
+      const { x, y } = await handle(page, touch);
+      for (let step = 1; step <= 20; step += 1) await touch("touchMove", x + step, y - step);
+      await touch("touchEnd");
+    }],
+    ["undo the drag", () => button("Undo").tap()],
+    ["open a finding", () => page.locator(".find > button").first().tap()],
+    ["close it", () => page.locator(".find > button").first().tap()],
+    ["take a remedy", () => page.locator(".find .tape").first().tap()],
+    ["undo the remedy", () => button("Undo").tap()],
+    ["add: open", () => button("Add a thing").tap()],
+    ["add: write a letter", () => page.locator("input[type=search]").first().press("b")],
+    ["add: write another", () => page.locator("input[type=search]").first().press("o")],
+    ["add: take the first found", () => page.locator(".finds button").first().tap()],
+    ["add: done", () => button("Done adding").tap()],
+    ["take away by key", () => picture.press("Delete")],
+    ["undo that", () => button("Undo").tap()],
+    ["through the lens", () => button("through the lens").tap()],
+    ["from above", () => button("from above").tap()],
+    ["no hands", async () => {
+      await place("Hands");
+      await button("no hands").tap();
+    }],
+    ["all together", () => button("all together").tap()],
+    ["the link", async () => {
+      await place("Papers");
+      await button("Make the link").tap();
+    }],
+  ];
+}
+
+/** How the page answers, each deed with its longest time to the next frame. */
+export async function feel(chromium, url, slowed) {
+  const context = await chromium.newContext(phone);
+  await context.addInitScript(instrument);
+  const page = await context.newPage();
+  page.setDefaultTimeout(20_000);
+  const session = await context.newCDPSession(page);
+  await page.goto(url);
+  await page.waitForSelector("html[data-core=ready]");
+  await page.waitForTimeout(1_000);
+  await session.send("Emulation.setCPUThrottlingRate", { rate: slowed });
+  const calibration = await page.evaluate(calibrate);
+  const rows = [];
+  const all = [];
+  for (const [name, run] of deeds(page, toucher(session))) {
+    await page.evaluate(() => (globalThis.feel.events.length = 0));
+    await run();
+    // Until what follows it has been read and drawn: the next is not to wait for it.
+    await page.waitForTimeout(900);
+    const events = await page.evaluate(() => globalThis.feel.events);
+    const longest = Math.max(0, ...events.map(({ duration }) => duration));
+    all.push(longest);
+    rows.push({ what: `feel/${name}`, figure: longest, unit: "ms", calibration });
+  }
+  const shifts = await page.evaluate(() => globalThis.feel.shifts);
+  await context.close();
+  if (process.env.OVERSPREAD_SHIFTS) console.error(JSON.stringify(shifts));
+  return [
+    ...rows,
+    { what: "feel/worst of all", figure: Math.max(...all), unit: "ms", calibration },
+    { what: "feel/p98 of all", figure: share(all, 0.98), unit: "ms", calibration },
+    { what: "feel/layout shift", figure: shifts.reduce((sum, { value }) => sum + value, 0), unit: "" },
+  ];
+}
