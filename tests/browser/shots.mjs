@@ -19,7 +19,6 @@ const hands = async (page) => {
 
 /** Name, size, and how the page comes to show it. */
 const pictures = [
-  ["phone-first", { ...phone, deviceScaleFactor: 1.3 }, async () => {}],
   ["phone-cured", { ...phone, deviceScaleFactor: 1.3 }, cure],
   ["desk-hands", { ...desk, deviceScaleFactor: 0.7 }, hands],
 ];

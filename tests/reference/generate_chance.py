@@ -1,6 +1,5 @@
-"""What chance gives of triangles and of hands, by an independent count: a
-million triples drawn with numpy, sides by distance, areas by Heron's formula,
-directions as complex numbers.
+"""What chance gives of triangles, by an independent count: a million triples
+drawn with numpy, sides by distance, areas by Heron's formula.
 
 Beside each counted percentile stands the one on record, simulated once apart
 from both programs. The run fails when the two are further apart than agreed:
@@ -14,15 +13,13 @@ SHARES = [5, 25, 50, 75, 95]
 DRAWN = 1_000_000
 
 # Percentiles on record: of the quality 4*sqrt(3)*A/(a^2+b^2+c^2) and the area
-# of random triangles in a unit square, of S4 of the same, and of S5 of three
-# hands from random directions.
+# of random triangles in a unit square, and of S4 of the same.
 ON_RECORD = {
     "quality": [0.051, 0.258, 0.518, 0.774, 0.958],
     "area": [0.0043, 0.024, 0.056, 0.110, 0.214],
     "triangle score": [6, 29, 59, 90, 100],
-    "hands": [6, 28, 51, 67, 83],
 }
-SCORES = ("triangle score", "hands")
+SCORES = ("triangle score",)
 WITHIN = 2
 
 
@@ -33,9 +30,7 @@ def drawn(pick):
     area = np.sqrt(np.clip(half * (half - a) * (half - b) * (half - c), 0, None))
     quality = 4 * np.sqrt(3) * area / (a * a + b * b + c * c)
     score = 100 * np.sqrt(np.clip(quality / 0.75, 0, 1) * np.clip(area / 0.11, 0, 1))
-    turns = np.exp(2j * np.pi * pick.random((DRAWN, 3)))
-    hands = 100 * (1 - np.abs(turns.mean(axis=1)))
-    return {"quality": quality, "area": area, "triangle score": score, "hands": hands}
+    return {"quality": quality, "area": area, "triangle score": score}
 
 
 def main():

@@ -69,7 +69,7 @@ pub fn answer(bytes: &[u8]) -> Vec<ProblemKind> {
 /// # Panics
 /// When one of these does not hold.
 pub fn list(bytes: &[u8]) {
-    let Ok(sheet) = csv_read(bytes, &LIST) else {
+    let Ok(sheet) = csv_read(bytes, &Limits::LIST) else {
         return;
     };
     let rows: Vec<(u32, Vec<String>)> = sheet
@@ -84,7 +84,7 @@ pub fn list(bytes: &[u8]) {
     assert!(taken.bad.iter().all(|row| !row.why.is_empty()), "says why");
     let things: Vec<ShelfThing> = taken.good.into_iter().map(|row| row.thing).collect();
     let written = csv(&records(&things, Units::Cm));
-    let again = csv_read(&written, &LIST).expect("its own list is read");
+    let again = csv_read(&written, &Limits::LIST).expect("its own list is read");
     assert_eq!(again.faults, vec![], "whole");
     assert_eq!(again.rows.len(), things.len(), "a row for each");
 }
@@ -103,14 +103,6 @@ pub fn photo(bytes: &[u8]) -> bool {
     }
     inks
 }
-
-/// How much of a list is read, as the page has it.
-const LIST: Limits = Limits {
-    bytes: 2_000_000,
-    rows: 3_000,
-    columns: 40,
-    letters: 400,
-};
 
 /// Takes bytes as the body of a link, check sum put right, so that what is
 /// behind it is reached; the same promises.

@@ -3,6 +3,7 @@
 //! for granted; everything the catalogue has besides is our own estimate and is
 //! not checked against anything.
 use outside_checks::Table;
+use outside_checks::tree::read;
 use planner::catalogue::{self, Entry, Evidence, Kind, foods, holds, prop, props};
 use planner::colour::{Lab, hyab, lab};
 use planner::layout::Srgb;
@@ -132,5 +133,8 @@ fn there_is_enough_of_everything() {
     assert!(foods >= 60, "{foods} foods");
     let scatter = all().filter(|e| e.kind == Kind::Scatter).count();
     assert!(scatter >= 8, "{scatter} to strew");
-    assert!(planner::catalogue::surfaces().len() >= 25, "surfaces");
+    let surfaces = planner::catalogue::surfaces().len();
+    assert!(surfaces >= 25, "surfaces");
+    let said = format!("{props} props, {foods} foods and {surfaces} surfaces");
+    assert!(read("../README.md").contains(&said), "README: {said}");
 }

@@ -3,8 +3,8 @@
 use glam::DVec2;
 use outside_checks::{Row, Table};
 use planner::measures::{
-    PointMass, SpreadMass, balance_score, centroid, dcm, direction_spread, homogeneity, offset,
-    spread, triangle, triangle_score,
+    PointMass, SpreadMass, balance_score, centroid, dcm, homogeneity, offset, spread, triangle,
+    triangle_score,
 };
 use planner::shape::{Region, disc, visible};
 
@@ -132,10 +132,9 @@ fn mean_holds(values: &[f64], known: f64, what: &str) {
 
 /// Percentiles of a record and of an independent count, and what is known by
 /// theory: the area of a random triangle in a square has the mean 11/144,
-/// its square 1/96 (the moments of a determinant of differences); the square of
-/// the mean of three random directions is 1/3.
+/// its square 1/96 (the moments of a determinant of differences).
 #[test]
-fn random_triangles_and_hands() {
+fn random_triangles() {
     let mut pick = Uniform(20_260_905);
     let corners: Vec<[DVec2; 3]> = (0..DRAWN)
         .map(|_| [pick.place(), pick.place(), pick.place()])
@@ -157,14 +156,6 @@ fn random_triangles_and_hands() {
         .map(|c| triangle_score(DVec2::ONE, *c).expect("a triangle"));
     let scores: Vec<f64> = scores.collect();
     as_drawn_elsewhere(&scores, [0.5; 5], true, "triangle score");
-    let hands = (0..DRAWN).map(|_| {
-        let hands = [pick.next(), pick.next(), pick.next()].map(|t| t * 360.0);
-        direction_spread(&hands).expect("three")
-    });
-    let hands: Vec<f64> = hands.collect();
-    as_drawn_elsewhere(&hands, [0.5; 5], true, "hands");
-    let together = hands.iter().map(|h| (1.0 - h / 100.0) * (1.0 - h / 100.0));
-    mean_holds(&together.collect::<Vec<_>>(), 1.0 / 3.0, "hands together");
 }
 
 /// Where the figures below come from: 5 to 12 discs of one tone in a 4:5

@@ -4,8 +4,7 @@ use glam::DVec2;
 use outside_checks::Table;
 use planner::measures::{
     PointMass, Spread, SpreadMass, Weighed, balance_score, balance_score_of, centroid, dcm,
-    direction_spread, homogeneity, object_balance, offset, resultant_length, score_band, spread,
-    triangle, triangle_score,
+    homogeneity, object_balance, offset, score_band, spread, triangle, triangle_score,
 };
 use planner::shape::{Region, disc, visible};
 
@@ -299,29 +298,4 @@ fn three_power_points() {
     close(found.area / (size.x * size.y), 0.0556, 5e-5, "area");
     let score = triangle_score(size, corners).expect("a triangle");
     close(score, 100.0 * (0.5f64 / 9.0 / 0.11).sqrt(), 1e-9, "score");
-}
-
-/// Resultant lengths and spreads of three hands, computed once; last digit.
-#[test]
-fn directions_of_three_hands() {
-    for (directions, length, spread) in [
-        ([0.0, 120.0, 240.0], 0.0, 100.0),
-        ([0.0, 90.0, 180.0], 0.3333, 66.7),
-        ([0.0, 60.0, 120.0], 0.6667, 33.3),
-        ([0.0, 0.0, 0.0], 1.0, 0.0),
-    ] {
-        let what = format!("{directions:?}");
-        close(
-            resultant_length(&directions).expect("three"),
-            length,
-            5e-5,
-            &what,
-        );
-        close(
-            direction_spread(&directions).expect("three"),
-            spread,
-            0.05,
-            &what,
-        );
-    }
 }

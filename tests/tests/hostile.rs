@@ -52,8 +52,8 @@ type Probe = fn(&[u8]) -> Vec<ProblemKind>;
 #[test]
 fn hostile_files_and_links_are_answered_with_the_right_kind() {
     let sets: [(&str, usize, Probe); 3] = [
-        ("hostile/files", 89, probe::file),
-        ("hostile/links", 59, probe::fragment),
+        ("hostile/files", 115, probe::file),
+        ("hostile/links", 92, probe::fragment),
         ("hostile/answers", 34, probe::answer),
     ];
     for (folder, least, probe) in sets {
@@ -72,7 +72,14 @@ fn hostile_files_and_links_are_answered_with_the_right_kind() {
 
 #[test]
 fn what_fuzzing_starts_from_is_replayed() {
-    let sets: [(&str, Probe); 3] = [
+    let list: Probe = |bytes| {
+        probe::list(bytes);
+        Vec::new()
+    };
+    let sets: [(&str, Probe); 6] = [
+        ("fuzz/corpus/answer_read", probe::answer),
+        ("fuzz/corpus/list_read", list),
+        ("hostile/lists", list),
         ("fuzz/corpus/file_open", probe::file),
         ("fuzz/corpus/link_decode", probe::fragment),
         ("fuzz/corpus/link_decode", probe::body),

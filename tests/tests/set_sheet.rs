@@ -2,7 +2,7 @@
 //! helper is another program, `reference/set_sheet_reader.py`: it is given the
 //! words on the pages and where those stand, as any reader of a page has them.
 //!
-//! Tolerance: within 1 cm of the layout, as the job asks; within 1 mm of what is
+//! Tolerance: within 1 cm of the layout, as a set asks; within 1 mm of what is
 //! printed, which is to the mm, or to a hundredth of an inch.
 use std::collections::BTreeMap;
 

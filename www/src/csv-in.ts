@@ -1,16 +1,13 @@
 // A list from a file of another program: read in the worker that makes papers,
 // looked through by the core, and told before anything of it is kept.
 
-import { outputs } from "#assets";
 import * as say from "#words";
 
 import { freshId } from "./fresh";
 import * as mine from "./mine";
-import type { OutputAnswer, OutputAsk, ReadList } from "./outputs";
+import { ask, able } from "./outputs";
+import type { OutputAnswer, ReadList } from "./outputs";
 import type { Kept } from "./store";
-
-/** Longest file looked into, bytes. */
-const LONGEST = 2_000_000;
 
 /** What came of a file. */
 export interface Import {
@@ -23,9 +20,9 @@ export interface Import {
 
 /** Reads a list; throws what is wrong with it, in words. */
 export async function read(file: File): Promise<Import> {
-  if (outputs === null) throw new Error(say.outputSingle);
+  if (!able) throw new Error(say.outputSingle);
   if (file.size === 0) throw new Error(say.csvEmpty({ file: file.name }));
-  if (file.size > LONGEST) throw new Error(say.csvLong({ file: file.name }));
+  if (file.size > say.MAX_LIST_BYTES) throw new Error(say.csvLong({ file: file.name }));
   const list = await asked(new Uint8Array(await file.arrayBuffer()));
   const fresh = [...list.lines].map(() => freshId());
   const files = mine.mine.value.map((kept) => kept.file);
@@ -36,28 +33,17 @@ export async function read(file: File): Promise<Import> {
 
 /** Has the worker read it. */
 async function asked(bytes: Uint8Array): Promise<ReadList> {
-  if (outputs === null) throw new Error(say.outputSingle);
-  let module: WebAssembly.Module;
-  try {
-    module = await outputs.module();
-  } catch {
-    throw new Error(say.outputNotHere);
-  }
-  const worker = outputs.start();
+  let end: (() => void) | undefined;
   try {
     return await new Promise((resolve, reject) => {
-      worker.onerror = (event) => {
-        event.preventDefault();
-        reject(new Error(event.message));
+      const fell = (why: string): void => reject(new Error(why));
+      const heard = (answer: OutputAnswer): void => {
+        if ("list" in answer) resolve(answer.list);
       };
-      worker.onmessage = ({ data }: MessageEvent<OutputAnswer>) => {
-        if ("list" in data) resolve(data.list);
-        else if ("fault" in data) reject(new Error(data.fault));
-      };
-      worker.postMessage({ make: "list", bytes, module } satisfies OutputAsk);
+      ask(() => ({ make: "list", bytes }), heard, fell).then((ended) => (end = ended), reject);
     });
   } finally {
-    worker.terminate();
+    end?.();
   }
 }
 

@@ -31,12 +31,39 @@ export type OutputAnswer =
   | { list: ReadList }
   | { fault: string };
 
+/**
+ * Has a worker do what is asked, in a module that is fetched when first needed.
+ * Returns what ends it; throws, in words, when there is none.
+ */
+export async function ask(
+  asked: () => Wanted | { make: "list"; bytes: Uint8Array },
+  heard: (answer: OutputAnswer) => void,
+  fell: (why: string) => void,
+): Promise<() => void> {
+  if (outputs === null) throw new Error(say.outputSingle);
+  const module = await outputs.module().catch(() => {
+    throw new Error(say.outputNotHere);
+  });
+  const message = { ...asked(), module } satisfies OutputAsk;
+  const worker = outputs.start();
+  worker.onerror = (event) => {
+    event.preventDefault();
+    fell(event.message);
+  };
+  worker.onmessage = ({ data }: MessageEvent<OutputAnswer>) => {
+    if ("fault" in data) fell(data.fault);
+    else heard(data);
+  };
+  worker.postMessage(message);
+  return () => worker.terminate();
+}
+
 /** The file that is being made, by its name, and how far it is; and what came of
  * the one before. */
 export const making = signal<{ name: string; done: number } | undefined>(undefined);
 export const told = signal<{ name: string; text: string; print: boolean } | undefined>(undefined);
 
-let worker: Worker | undefined;
+let end: (() => void) | undefined;
 /** The one asked for last; what comes of others is dropped. */
 let serial = 0;
 
@@ -46,46 +73,35 @@ export const able = outputs !== null;
 /** Makes a file and hands it out under this name. */
 export async function make(name: string, title: string, wanted: () => Wanted): Promise<void> {
   stop();
-  if (outputs === null) return;
+  if (!able) return;
   const own = serial;
-  const end = (text: string, print = false): void => {
+  const tell = (text: string, print = false): void => {
     if (own !== serial) return;
     stop();
     told.value = { name, text, print };
   };
+  const fell = (why: string): void => tell(say.outputNotMade({ why }), true);
+  const heard = (answer: OutputAnswer): void => {
+    if ("done" in answer) making.value = { name, done: answer.done };
+    else if ("file" in answer) {
+      const letters = [...answer.missing].join(" ");
+      tell(letters === "" ? say.outputReady : say.outputLetters({ letters }), letters !== "");
+      void share(new File([answer.file], name, { type: answer.file.type }), title);
+    }
+  };
   [making.value, told.value] = [{ name, done: 0 }, undefined];
-  let module: WebAssembly.Module;
   try {
-    module = await outputs.module();
-  } catch {
-    return end(say.outputNotHere, true);
-  }
-  if (own !== serial) return;
-  try {
-    worker = outputs.start();
-    worker.onerror = (event) => {
-      event.preventDefault();
-      end(say.outputNotMade({ why: event.message }), true);
-    };
-    worker.onmessage = ({ data }: MessageEvent<OutputAnswer>) => {
-      if ("done" in data) making.value = { name, done: data.done };
-      else if ("fault" in data) end(say.outputNotMade({ why: data.fault }), true);
-      else if ("file" in data) {
-        const letters = [...data.missing].join(" ");
-        end(letters === "" ? say.outputReady : say.outputLetters({ letters }), letters !== "");
-        void share(new File([data.file], name, { type: data.file.type }), title);
-      }
-    };
-    const ask: OutputAsk = { ...wanted(), module };
-    worker.postMessage(ask);
+    const ended = await ask(wanted, heard, fell);
+    if (own === serial) end = ended;
+    else ended();
   } catch (error) {
-    end(say.outputNotMade({ why: session.message(error) }), true);
+    tell(session.message(error), true);
   }
 }
 
 /** Gives up what is being made. */
 export function stop(): void {
   serial += 1;
-  worker?.terminate();
-  [worker, making.value] = [undefined, undefined];
+  end?.();
+  [end, making.value] = [undefined, undefined];
 }

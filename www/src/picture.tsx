@@ -25,6 +25,20 @@ import * as trail from "./trail";
 /** Taps nearer than this are on the same spot, mm. */
 const SAME_SPOT_MM = 25;
 
+/** Brings what is spoken of into sight: what is chosen, or else what the open finding is about. */
+function reveal(view: Window): void {
+  const [chosen, open] = [state.chosen.value, state.openFinding.value];
+  const found = state.report.peek()?.findings.find(({ key }) => key === open);
+  const id = chosen ?? found?.about[0];
+  const points = id === undefined ? [] : session.core().outline(id);
+  if (points.length === 0) return;
+  const middle = (from: number): number => {
+    const along = [...points].filter((_, n) => n % 2 === from);
+    return (Math.min(...along) + Math.max(...along)) / 2;
+  };
+  view.reveal(middle(0), middle(1));
+}
+
 /** What is seen at rest: the frame, a hand's breadth around it, and what waits beside the table. */
 function whole(): Seen {
   const frame = state.layout.value?.frame;
@@ -180,6 +194,7 @@ export function Picture(): JSX.Element {
       }
       overlay.show(view);
     });
+    const revealed = effect(() => reveal(view));
     const redrawn = effect(() => {
       void state.exposure.value;
       void state.workedIn.value;
@@ -195,6 +210,7 @@ export function Picture(): JSX.Element {
     return () => {
       seen.follow(undefined);
       stop();
+      revealed();
       redrawn();
       stopKeys();
       watch.disconnect();

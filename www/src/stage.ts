@@ -95,6 +95,14 @@ export class Window {
     this.enlarged(true);
   }
 
+  /** Brings a place on the table that is out of sight to the middle. */
+  reveal(x: number, y: number): void {
+    const { x: left, y: top, width, height } = this.seen;
+    if (x >= left && x <= left + width && y >= top && y <= top + height) return;
+    this.#show({ x: x - width / 2, y: y - height / 2, width, height });
+    this.enlarged(true);
+  }
+
   #timer = 0;
   #show(seen: Seen): void {
     const scaled = Math.abs(seen.width / this.seen.width - 1) > 1e-6;

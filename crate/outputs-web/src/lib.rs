@@ -101,14 +101,6 @@ fn event(cells: &[String]) -> Event {
     }
 }
 
-/// How much of a list is taken in.
-const LIMITS: Limits = Limits {
-    bytes: 2_000_000,
-    rows: 3_000,
-    columns: 40,
-    letters: 400,
-};
-
 /// A list that was read.
 #[wasm_bindgen]
 pub struct Listed {
@@ -124,7 +116,7 @@ impl Listed {
     #[wasm_bindgen(constructor)]
     pub fn new(bytes: &[u8]) -> Result<Self, JsError> {
         Ok(Self {
-            sheet: csv_read(bytes, &LIMITS)?,
+            sheet: csv_read(bytes, &Limits::LIST)?,
         })
     }
 

@@ -4,6 +4,19 @@
 //! is what that means in space, readings are computed from the scene, and
 //! drawings are made of all three. The crate knows no browser, no clock and
 //! no randomness of its own, and gives the same bits natively and in wasm.
+//!
+//! ```
+//! use planner::layout::open;
+//! use planner::papers::{Paper, Sheet, pages};
+//! use planner::readings::{Study, report};
+//! use planner::starters::harbour_supper;
+//!
+//! let layout = open(&harbour_supper().to_json()).expect("its own file opens");
+//! let read = report(&Study::new(&layout), false);
+//! assert!((1..=3).contains(&read.pressing().count()), "three sentences at a time");
+//! let pull = pages(&layout, Sheet::Pull, Paper::A4);
+//! assert!(pull[0].contains("<svg"), "each page stands alone");
+//! ```
 #![forbid(unsafe_code)]
 
 pub mod answers;

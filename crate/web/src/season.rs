@@ -2,12 +2,12 @@
 use planner::layout::Id;
 use planner::papers::{Going, difference, going};
 use planner::shelf::{Season, Wish, swap, swapped, twice};
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 use wasm_bindgen::prelude::*;
 
 use crate::Planner;
 use crate::acts::during;
-use crate::objects::object;
+use crate::objects::{asked, object};
 
 /// What comes of a season.
 #[derive(Serialize)]
@@ -20,36 +20,51 @@ struct Plan {
     rows: Vec<Vec<String>>,
 }
 
-fn wish(food: bool, linen: bool, board: bool, keep: Vec<u16>) -> Wish {
-    Wish {
-        food,
-        linen,
-        board,
-        keep: keep.into_iter().map(Id).collect(),
+/// What the page asks of a season.
+#[derive(Deserialize)]
+struct Asked {
+    /// `spring`, `summer`, `autumn` or `winter`.
+    season: String,
+    food: bool,
+    linen: bool,
+    board: bool,
+    /// What stays as it is.
+    keep: Vec<Id>,
+}
+
+impl Asked {
+    /// Nothing for a season there is not.
+    fn read(wish: JsValue) -> Result<Option<(Season, Wish)>, JsError> {
+        let Self {
+            season,
+            food,
+            linen,
+            board,
+            keep,
+        } = asked(wish)?;
+        let wish = Wish {
+            food,
+            linen,
+            board,
+            keep,
+        };
+        Ok(Season::of(&season).map(|season| (season, wish)))
     }
 }
 
 #[wasm_bindgen]
 impl Planner {
-    /// What a season (`spring`, `summer`, `autumn`, `winter`) would change, of
-    /// food, linen and board what is wished, without the things to keep;
-    /// nothing for a season there is not.
+    /// What a season would change, of food, linen and board what is wished,
+    /// without the things to keep; nothing for a season there is not.
     ///
     /// # Errors
-    /// When the browser refuses to make it.
-    pub fn season_plan(
-        &self,
-        season: &str,
-        food: bool,
-        linen: bool,
-        board: bool,
-        keep: Vec<u16>,
-    ) -> Result<JsValue, JsError> {
+    /// When the wish cannot be read.
+    pub fn season_plan(&self, wish: JsValue) -> Result<JsValue, JsError> {
         let now = self.now();
-        let Some(season) = Season::of(season) else {
+        let Some((season, wish)) = Asked::read(wish)? else {
             return Ok(JsValue::UNDEFINED);
         };
-        let to = swapped(now, season, &wish(food, linen, board, keep));
+        let to = swapped(now, season, &wish);
         object(&Plan {
             going: going(now, &to.after),
             stay: to.told(now),
@@ -61,18 +76,11 @@ impl Planner {
     ///
     /// # Errors
     /// When something locked would change.
-    pub fn season_take(
-        &mut self,
-        season: &str,
-        food: bool,
-        linen: bool,
-        board: bool,
-        keep: Vec<u16>,
-    ) -> Result<JsValue, JsError> {
-        let Some(season) = Season::of(season) else {
+    pub fn season_take(&mut self, wish: JsValue) -> Result<JsValue, JsError> {
+        let Some((season, wish)) = Asked::read(wish)? else {
             return Ok(JsValue::UNDEFINED);
         };
-        let act = swap(self.now(), season, &wish(food, linen, board, keep))?;
+        let act = swap(self.now(), season, &wish)?;
         self.make(act, during(0))
     }
 

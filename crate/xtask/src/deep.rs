@@ -9,7 +9,7 @@ use std::time::Instant;
 use anyhow::{Context, Result, bail};
 use clap::{Args, ValueEnum};
 
-use crate::{fuzz, mutants, place, run, site, test, tools};
+use crate::{advisories, fuzz, mutants, place, run, site, test, tools};
 
 /// The driver Firefox needs, as published by its makers.
 const GECKODRIVER: &str = "0.37.1";
@@ -21,6 +21,8 @@ const WRITTEN: [&str; 2] = [":(glob)tests/**/*.csv", "tests/hostile"];
 pub(crate) enum Stage {
     /// Reference data made anew by independent programs
     Oracles,
+    /// What the registries say against the versions in use
+    Advisories,
     /// Property tests with many more cases
     Random,
     /// Fuzzers left to look for more
@@ -82,6 +84,7 @@ pub(crate) fn all(wish: &Wish) -> Result<()> {
         let start = Instant::now();
         match stage {
             Stage::Oracles => oracles(),
+            Stage::Advisories => advisories::ask(),
             Stage::Random => random(wish.cases),
             Stage::Fuzz => fuzz::explore(wish.minutes, mark.as_deref()),
             Stage::Mutants => mutants::try_some(),

@@ -3,6 +3,7 @@
 //! Everything a contributor or a CI job runs is a subcommand here, so the
 //! logic is written once, in Rust, and pinned by `Cargo.lock`.
 
+mod advisories;
 mod bench;
 mod deep;
 mod fuzz;

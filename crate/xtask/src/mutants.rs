@@ -9,7 +9,7 @@ use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use anyhow::{Context, Result, bail, ensure};
+use anyhow::{Context, Result, ensure};
 use serde_json::Value;
 
 use crate::{place, run};
@@ -67,9 +67,12 @@ const A_RUN: usize = 400;
 const HANG: &str = "120";
 /// Faults that nothing can see, or need not, each with its reason.
 const EXPLAINED: &str = "tests/reference/mutants_explained.txt";
+/// How each fault that was tried ended.
+const TALLY: &str = "tests/reports/mutants.txt";
 
-/// Tries the next [`A_RUN`] faults that were not tried at this state of the
-/// sources, and writes the tally of all of them to `tests/reports/mutants.md`.
+/// Tries the next [`A_RUN`] faults that were not tried, those first that were
+/// missed and not explained, and writes how all of them ended to [`TALLY`] and
+/// `tests/reports/mutants.md`.
 ///
 /// # Errors
 /// When one of them is seen by no test and explained by nobody.
@@ -91,39 +94,55 @@ pub(crate) fn try_some() -> Result<()> {
         command
     };
     let listed = run::output(&mut asked(&["--list", "--json"]))?;
-    let count = serde_json::from_str::<Vec<Value>>(&listed)?.len();
-    let runs = count.div_ceil(A_RUN);
-    let state = digest(&tree)?;
-    let mut done = Vec::new();
-    let mut tried = false;
-    for number in 0..runs {
-        let out = home.join(format!("run-{number}-of-{runs}"));
-        let stamp = out.join("state");
-        if !fs::read_to_string(&stamp).is_ok_and(|old| old == state) {
-            if tried {
-                continue;
-            }
-            tried = true;
-            println!("run {} of {runs}, {count} faults in all", number + 1);
-            // In turn, so that each run has some of every file.
-            let mut command = asked(&["--sharding", "round-robin", "--shard"]);
-            command.arg(format!("{number}/{runs}"));
-            command.args(["--test-workspace=true", "--timeout", HANG]);
-            command.args(["--baseline", "skip", "--colors", "never", "--output"]);
-            // It says by its code that some were missed, which is asked of the
-            // outcomes below.
-            let code = command.arg(&out).status()?.code();
-            ensure!(
-                matches!(code, Some(0 | 2 | 3)),
-                "cargo-mutants ended with {code:?}"
-            );
-            fs::write(stamp, &state)?;
-        }
-        done.push(out);
+    let listed: Vec<Value> = serde_json::from_str(&listed)?;
+    let names: Vec<&str> = listed.iter().filter_map(|of| of["name"].as_str()).collect();
+    let keys = keys(&names);
+    let mut tally = Tally::read(&keys)?;
+    let wanted = tally.next(&keys);
+    println!("{} of {} faults are tried", wanted.len(), keys.len());
+    if !wanted.is_empty() {
+        let exactly: Vec<String> = wanted.iter().map(|&at| escaped(names[at])).collect();
+        let mut command = asked(&["--test-workspace=true", "--timeout", HANG, "--baseline"]);
+        command.args(["skip", "--colors", "never", "--jobs", "2", "--re"]);
+        command.arg(format!("^({})$", exactly.join("|")));
+        // It says by its code that some were missed, which is asked of the
+        // outcomes below.
+        let code = command.arg("--output").arg(&home).status()?.code();
+        ensure!(
+            matches!(code, Some(0 | 2 | 3)),
+            "cargo-mutants ended with {code:?}"
+        );
+        let text = fs::read_to_string(home.join("mutants.out/outcomes.json"))?;
+        tally.take(&serde_json::from_str(&text)?, &names, &keys)?;
     }
-    let tally = Tally::of(&done)?;
-    tally.report(count, runs, done.len())?;
+    tally.write()?;
+    tally.report(keys.len())?;
     tally.judge()
+}
+
+/// A fault by its file and what it does, and which of those alike it is: its
+/// line and column change with every edit.
+fn keys(names: &[&str]) -> Vec<String> {
+    let plain: Vec<String> = names.iter().map(|name| without_lines(name)).collect();
+    let number = |at: usize| {
+        let alike = plain[..at].iter().filter(|other| **other == plain[at]);
+        alike.count() + 1
+    };
+    (0..plain.len())
+        .map(|at| format!("{} #{}", plain[at], number(at)))
+        .collect()
+}
+
+/// A text as a regular expression that it alone fits.
+fn escaped(text: &str) -> String {
+    let mut out = String::new();
+    for letter in text.chars() {
+        if !letter.is_alphanumeric() && !" _/".contains(letter) {
+            out.push('\\');
+        }
+        out.push(letter);
+    }
+    out
 }
 
 /// `cargo-mutants`, installed beside what is compiled.
@@ -212,103 +231,133 @@ fn copy(from: &Path, to: &Path) -> Result<()> {
     Ok(())
 }
 
-/// What the tree holds, in short.
-fn digest(tree: &Path) -> Result<String> {
-    use sha2::{Digest, Sha256};
-    let mut all = Sha256::new();
-    let mut open = vec![tree.join("crate"), tree.join("tests")];
-    while let Some(path) = open.pop() {
-        if path.is_dir() {
-            let entries = fs::read_dir(&path)?.map(|entry| entry.map(|entry| entry.path()));
-            let mut inner: Vec<PathBuf> = entries.collect::<Result<_, _>>()?;
-            inner.sort();
-            open.extend(inner);
-        } else {
-            all.update(fs::read(&path)?);
-        }
-    }
-    Ok(format!("{:x}", all.finalize()))
+/// How a fault ended.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+enum End {
+    Seen,
+    Hung,
+    NotCompiled,
+    Missed,
 }
 
-/// How each file's faults ended, and which were seen by nothing.
-#[derive(Default)]
+const ENDS: [(End, &str, &str); 4] = [
+    (End::Seen, "seen", "CaughtMutant"),
+    (End::Hung, "hung", "Timeout"),
+    (End::NotCompiled, "not compiled", "Unviable"),
+    (End::Missed, "missed", "MissedMutant"),
+];
+
+/// How each fault that was tried ended.
 struct Tally {
-    /// Of each file: seen, hung, not compiled, missed.
-    files: BTreeMap<String, [usize; 4]>,
-    missed: Vec<String>,
+    ends: BTreeMap<String, End>,
+    explained: Vec<String>,
 }
 
 impl Tally {
-    fn of(done: &[PathBuf]) -> Result<Self> {
-        let mut tally = Self::default();
-        for out in done {
-            let text = fs::read_to_string(out.join("mutants.out/outcomes.json"))?;
-            let outcomes: Value = serde_json::from_str(&text)?;
-            let outcomes = outcomes["outcomes"].as_array().context("outcomes")?;
-            for outcome in outcomes {
-                let mutant = &outcome["scenario"]["Mutant"];
-                let (Some(file), Some(name)) = (mutant["file"].as_str(), mutant["name"].as_str())
-                else {
-                    continue;
-                };
-                let file = file.trim_start_matches("crate/planner/src/");
-                let at = match outcome["summary"].as_str() {
-                    Some("CaughtMutant") => 0,
-                    Some("Timeout") => 1,
-                    Some("Unviable") => 2,
-                    Some("MissedMutant") => 3,
-                    other => bail!("{name} ended as {other:?}"),
-                };
-                tally.files.entry(file.to_owned()).or_default()[at] += 1;
-                if at == 3 {
-                    tally.missed.push(without_lines(name));
-                }
-            }
-        }
-        tally.missed.sort();
-        Ok(tally)
+    /// What is known of the faults that can still be made.
+    fn read(keys: &[String]) -> Result<Self> {
+        let root = place::root();
+        let text = fs::read_to_string(root.join(TALLY)).unwrap_or_default();
+        let rows = text.lines().filter_map(|line| line.split_once(": "));
+        let ends = rows
+            .filter(|(_, key)| keys.iter().any(|known| known == key))
+            .filter_map(|(word, key)| {
+                let end = ENDS.iter().find(|(_, name, _)| *name == word)?.0;
+                Some((key.to_owned(), end))
+            });
+        let explained = fs::read_to_string(root.join(EXPLAINED))?;
+        let explained = explained
+            .lines()
+            .filter_map(|line| line.split_once(" => "))
+            .filter(|(_, why)| !why.trim().is_empty())
+            .map(|(key, _)| key.to_owned());
+        Ok(Self {
+            ends: ends.collect(),
+            explained: explained.collect(),
+        })
     }
 
-    fn report(&self, count: usize, runs: usize, done: usize) -> Result<()> {
+    fn open(&self, key: &str) -> bool {
+        self.ends.get(key) == Some(&End::Missed) && !self.explained.iter().any(|e| e == key)
+    }
+
+    /// Which faults come next: what was missed, then some of every file.
+    fn next(&self, keys: &[String]) -> Vec<usize> {
+        let file = |at: usize| keys[at].split(':').next().unwrap_or_default();
+        let mut fresh: Vec<usize> = (0..keys.len())
+            .filter(|&at| !self.ends.contains_key(&keys[at]))
+            .collect();
+        let of_file = |at: usize| (0..keys.len()).filter(move |&n| file(n) == file(at));
+        let share = |at: usize| {
+            let before = of_file(at).filter(|&n| n < at).count();
+            // Spread within the file by a step that meets each place once.
+            (before * 37 % 101, at)
+        };
+        fresh.sort_by_key(|&at| share(at));
+        let missed = (0..keys.len()).filter(|&at| self.open(&keys[at]));
+        missed.chain(fresh).take(A_RUN).collect()
+    }
+
+    fn take(&mut self, outcomes: &Value, names: &[&str], keys: &[String]) -> Result<()> {
+        for outcome in outcomes["outcomes"].as_array().context("outcomes")? {
+            let Some(name) = outcome["scenario"]["Mutant"]["name"].as_str() else {
+                continue;
+            };
+            let at = names.iter().position(|known| *known == name);
+            let key = &keys[at.with_context(|| format!("{name} was not asked for"))?];
+            let said = outcome["summary"].as_str().unwrap_or_default();
+            let end = ENDS.iter().find(|(.., summary)| *summary == said);
+            let end = end.with_context(|| format!("{name} ended as {said}"))?.0;
+            self.ends.insert(key.clone(), end);
+        }
+        Ok(())
+    }
+
+    fn write(&self) -> Result<()> {
+        let word = |end: &End| ENDS.iter().find(|(of, ..)| of == end).map_or("", |e| e.1);
+        let rows = self
+            .ends
+            .iter()
+            .map(|(key, end)| format!("{}: {key}\n", word(end)));
+        Ok(fs::write(
+            place::root().join(TALLY),
+            rows.collect::<String>(),
+        )?)
+    }
+
+    fn report(&self, count: usize) -> Result<()> {
+        let mut files: BTreeMap<&str, [usize; 4]> = BTreeMap::new();
+        for (key, end) in &self.ends {
+            let row = files.entry(key.split(':').next().unwrap_or_default());
+            row.or_default()[*end as usize] += 1;
+        }
+        let tried = self.ends.len();
+        let explained = self.ends.keys().filter(|key| self.explained.contains(key));
         let mut text = format!(
             "# Faults put into the formulas\n\n\
-            Written by `cargo xtask deep mutants`, which tries at most {A_RUN} faults in a run and \
-            goes on where it stopped: {done} of {runs} runs are done, of {count} faults in all. Seen: \
-            a test failed. Hung: no end within {HANG} s. Not compiled: such a fault cannot be made. \
-            What was missed is explained, line by line, in `{EXPLAINED}`.\n\n\
-            | file | seen | hung | not compiled | missed |\n|---|---|---|---|---|\n"
+            Written by `cargo xtask deep mutants`, which tries at most {A_RUN} faults in a run and goes \
+            on where it stopped: {tried} of {count} are tried so far, how each ended stands in \
+            `{TALLY}`. Seen: a test failed. Hung: no end within {HANG} s. Not compiled: such a fault \
+            cannot be made. Of what was missed {} are explained, one by one, in `{EXPLAINED}`.\n\n\
+            | file | seen | hung | not compiled | missed |\n|---|---|---|---|---|\n",
+            explained.count()
         );
         let mut sums = [0; 4];
-        for (file, row) in &self.files {
+        for (file, row) in &files {
             text += &format!("| {file} | {} |\n", row.map(|n| n.to_string()).join(" | "));
             for (sum, n) in sums.iter_mut().zip(row) {
                 *sum += n;
             }
         }
         text += &format!("| all | {} |\n", sums.map(|n| n.to_string()).join(" | "));
-        Ok(fs::write(
-            place::root().join("tests/reports/mutants.md"),
-            text,
-        )?)
+        let path = place::root().join("tests/reports/mutants.md");
+        Ok(fs::write(path, text)?)
     }
 
     /// Fails when something missed has no explanation.
     fn judge(&self) -> Result<()> {
-        let explained = fs::read_to_string(place::root().join(EXPLAINED))?;
-        let mut reasons: Vec<&str> = explained
-            .lines()
-            .filter_map(|line| line.split_once(" => "))
-            .filter(|(_, why)| !why.trim().is_empty())
-            .map(|(mutant, _)| mutant)
-            .collect();
-        // One line explains one fault, also where two are named alike.
-        let mut open = Vec::new();
-        for name in &self.missed {
-            match reasons.iter().position(|reason| reason == name) {
-                Some(at) => drop(reasons.swap_remove(at)),
-                None => open.push(name.as_str()),
-            }
-        }
+        let keys = self.ends.keys().filter(|key| self.open(key));
+        let open: Vec<&str> = keys.map(String::as_str).collect();
         ensure!(
             open.is_empty(),
             "no test sees, and nobody explains:\n{}",
@@ -318,7 +367,7 @@ impl Tally {
     }
 }
 
-/// A fault by file and what it does; its line and column change with every edit.
+/// A fault by its file below the core's sources and what it does.
 fn without_lines(name: &str) -> String {
     let (place, does) = name.split_once(": ").unwrap_or((name, ""));
     let file = place.split(':').next().unwrap_or(place);
@@ -336,6 +385,27 @@ mod tests {
             without_lines(name),
             "optics/lens.rs: replace + with - in coverage"
         );
+    }
+
+    #[test]
+    fn faults_named_alike_are_counted() {
+        let names = ["b.rs:1:1: x in f", "b.rs:9:2: x in f", "b.rs:9:2: y in f"];
+        let wanted = ["b.rs: x in f #1", "b.rs: x in f #2", "b.rs: y in f #1"];
+        assert_eq!(keys(&names), wanted);
+    }
+
+    #[test]
+    fn what_was_missed_comes_first_until_it_is_explained() {
+        let keys: Vec<String> = (0..4).map(|n| format!("a.rs: fault {n} #1")).collect();
+        let mut tally = Tally {
+            ends: BTreeMap::from([(keys[0].clone(), End::Seen), (keys[2].clone(), End::Missed)]),
+            explained: Vec::new(),
+        };
+        assert_eq!(tally.next(&keys), [2, 1, 3]);
+        assert!(tally.judge().is_err(), "it is open");
+        tally.explained.push(keys[2].clone());
+        assert_eq!(tally.next(&keys), [1, 3]);
+        assert!(tally.judge().is_ok(), "it is explained");
     }
 
     #[test]

@@ -34,6 +34,23 @@ const ORDER: [&str; 28] = [
     "starters",
 ];
 
+#[test]
+fn the_developers_page_lists_every_room_in_its_order() {
+    let page = outside_checks::tree::read("../DEVELOPERS.md");
+    let table = page.split("| room | holds |").nth(1).expect("the table");
+    let rows = table
+        .lines()
+        .skip(2)
+        .take_while(|line| line.starts_with('|'));
+    let named: Vec<&str> = rows
+        .flat_map(|row| {
+            let cell = row.split('|').nth(1).unwrap_or_default();
+            cell.split('`').skip(1).step_by(2)
+        })
+        .collect();
+    assert_eq!(named, ORDER);
+}
+
 /// The room a file of the core lies in; none for `lib.rs`.
 fn room(path: &str) -> Option<&str> {
     let inside = path.strip_prefix("crate/planner/src/")?;

@@ -69,7 +69,9 @@ fn features(metadata: &Value, name: &str) -> Vec<String> {
 #[test]
 fn boundaries_and_command_lean_on_what_they_bind_alone() {
     let metadata = metadata();
-    let allowed: [(&str, &[&str]); 5] = [
+    let allowed: [(&str, &[&str]); 7] = [
+        ("benches", &["planner"]),
+        ("early-web", &["planner"]),
         ("web", &["planner"]),
         ("outputs-web", &["outputs"]),
         ("overspread", &["outputs", "planner"]),
@@ -80,6 +82,38 @@ fn boundaries_and_command_lean_on_what_they_bind_alone() {
         let wanted: BTreeSet<String> = wanted.iter().map(|&n| n.to_owned()).collect();
         let own = own_dependencies(&metadata, name);
         assert_eq!(own, wanted, "crates that `{name}` uses");
+    }
+}
+
+/// Nothing is built with what was not looked at: every npm package is of one
+/// version, told by its sum, and every crate by that of `Cargo.lock`.
+#[test]
+fn versions_are_pinned_by_their_sums() {
+    let json = |path: &str| -> Value {
+        serde_json::from_str(&outside_checks::tree::read(path)).expect("JSON")
+    };
+    let wanted = json("../www/package.json");
+    for part in ["dependencies", "devDependencies"] {
+        for (name, version) in wanted[part].as_object().expect("a list") {
+            let version = version.as_str().unwrap_or_default();
+            let exact = version
+                .split('.')
+                .all(|n| n.bytes().all(|b| b.is_ascii_digit()));
+            assert!(exact && version.contains('.'), "{name} {version}");
+        }
+    }
+    let lock = json("../www/package-lock.json");
+    for (name, package) in lock["packages"].as_object().expect("a list") {
+        let sum = package["integrity"].as_str().unwrap_or_default();
+        assert!(
+            name.is_empty() || sum.starts_with("sha512-"),
+            "{name} has no sum"
+        );
+    }
+    let crates = outside_checks::tree::read("../Cargo.lock");
+    for part in crates.split("[[package]]").skip(1) {
+        let registry = part.contains("source = ");
+        assert_eq!(registry, part.contains("checksum = "), "{part}");
     }
 }
 

@@ -34,14 +34,14 @@ export function SeasonPart({ layout, name }: { layout: Layout; name: string }): 
     [say.seasonLinen, linen],
     [say.seasonBoard, board],
   ] as const;
-  const wish = [food.value, linen.value, board.value] as const;
+  const wish = { food: food.value, linen: linen.value, board: board.value };
   const plan = useMemo(() => {
     const of = (kept: readonly Id[]): Plan | undefined => {
       if (season.value === undefined) return undefined;
-      return session.core().season_plan(season.value, ...wish, Uint16Array.from(kept)) as Plan;
+      return session.core().season_plan({ season: season.value, ...wish, keep: kept }) as Plan;
     };
     return { all: of([]), kept: of(keep.value) };
-  }, [layout, season.value, ...wish, keep.value]);
+  }, [layout, season.value, food.value, linen.value, board.value, keep.value]);
   const rows = plan.kept?.rows ?? [];
   const changes = rows.slice(1);
   return (
@@ -116,8 +116,8 @@ export function SeasonPart({ layout, name }: { layout: Layout; name: string }): 
                   onClick={() => {
                     const { value: to } = season;
                     if (to === undefined) return;
-                    const kept = Uint16Array.from(keep.value);
-                    session.act(() => session.core().season_take(to, ...wish, kept));
+                    const asked = { season: to, ...wish, keep: keep.value };
+                    session.act(() => session.core().season_take(asked));
                   }}
                 >
                   {say.seasonTake}

@@ -1,8 +1,10 @@
 //! Lists as CSV (RFC 4180), out and in.
+mod limits;
 mod read;
 mod write;
 
-pub use read::{CsvFault, Limits, RowFault, Sheet, What, csv_read};
+pub use limits::Limits;
+pub use read::{CsvFault, RowFault, Sheet, What, csv_read};
 pub use write::csv;
 
 /// What a spreadsheet may take for a formula at the beginning of a cell; the

@@ -2,20 +2,7 @@
 //! told by its line.
 use csv::{ByteRecord, ReaderBuilder};
 
-use super::{GUARD, computes};
-
-/// How much is taken in.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Limits {
-    /// Length of the file.
-    pub bytes: usize,
-    /// Rows under the heading.
-    pub rows: usize,
-    /// Columns.
-    pub columns: usize,
-    /// Letters of a cell.
-    pub letters: usize,
-}
+use super::{GUARD, Limits, computes};
 
 /// What a file holds.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]

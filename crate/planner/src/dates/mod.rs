@@ -4,6 +4,18 @@
 //!
 //! The core has no clock: whoever asks says which day is today. A figure the
 //! layout does not tell is the usual one, and says what it rests on.
+//!
+//! ```
+//! use planner::dates::back_plan;
+//! use planner::layout::{Day, Layout, LayoutId};
+//!
+//! let mut layout = Layout::empty(LayoutId(1));
+//! assert!(back_plan(&layout, None).is_none(), "no day on sale, no plan");
+//! layout.dates.on_sale = Day::parse("2027-11-02");
+//! let plan = back_plan(&layout, None).expect("a day is told");
+//! let shoot = plan.steps.iter().find(|step| step.key == "shoot").expect("a step");
+//! assert_eq!(shoot.spoken, "Friday, 2 July 2027", "print is shot four months ahead");
+//! ```
 mod lead;
 mod season;
 mod spoken;

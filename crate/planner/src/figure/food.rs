@@ -241,7 +241,7 @@ fn spread(spots: &mut [Spot], pieces: &mut [Vec<DVec2>], half: DVec2) {
     }
 }
 
-/// The silhouette that [`food`] fills: a simple closed loop of 48 points in
+/// The silhouette that a food's drawing fills: a simple closed loop of 48 points in
 /// mm about the food's centre, already turned.
 pub fn food_outline(kind: Food, form: &Form) -> Vec<DVec2> {
     let plan = plan(kind, form);

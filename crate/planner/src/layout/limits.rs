@@ -10,9 +10,9 @@ pub const MAX_LINENS: usize = 60;
 pub const MAX_PEOPLE: usize = 26;
 /// Most hands in one layout.
 pub const MAX_HANDS: usize = 64;
-/// Shortest and tallest person, mm.
+/// The shortest person, mm.
 pub const MIN_STATURE: i32 = 1_400;
-/// The tallest.
+/// The tallest person, mm.
 pub const MAX_STATURE: i32 = 2_100;
 /// Longest an exposure may take and food may hold, minutes: a day.
 pub const MAX_MINUTES: i32 = 1_440;

@@ -5,6 +5,18 @@
 //! checks as strictly as a file is checked, [`link_answer`] and
 //! [`unlink_answer`] carry what a client answers, [`link_two`] writes two
 //! versions as one, and [`qr`] draws a short link as a square of modules.
+//!
+//! ```
+//! use planner::link::{link, unlink};
+//! use planner::starters::harbour_supper;
+//!
+//! let supper = harbour_supper();
+//! let sent = link(&supper);
+//! assert!(sent.losses.is_empty());
+//! assert_eq!(unlink(&sent.fragment).expect("it opens").layout, supper);
+//! let cut = &sent.fragment[..sent.fragment.len() - 4];
+//! assert!(unlink(cut).is_err(), "what is damaged is refused");
+//! ```
 mod answer;
 mod bytes;
 mod dated;

@@ -6,7 +6,6 @@
 //! measure has no meaning (nothing to weigh, no picture, numbers that are not
 //! finite) it is `None`, never NaN and never a perfect score.
 mod balance;
-mod directions;
 mod groups;
 mod mass;
 mod separation_score;
@@ -17,7 +16,6 @@ mod triangle;
 pub use balance::{
     Offset, balance_score, balance_score_of, dcm, object_balance, offset, score_band,
 };
-pub use directions::{direction_spread, resultant_length};
 pub use groups::{GROUP_CUT, Link, groups, spanning_links};
 pub use mass::{
     CHROMA_WEIGHTS, CONTRAST_FLOOR, HAND_EMPHASIS, PointMass, Weighed, centroid, contrast,

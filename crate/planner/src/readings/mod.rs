@@ -3,6 +3,21 @@
 //!
 //! One file per reading. Each takes a [`Study`] and gives [`Finding`]s; ranking
 //! and the three sentences at a time are in `report`.
+//!
+//! ```
+//! use planner::readings::{Report, Study, report};
+//! use planner::starters::harbour_supper;
+//!
+//! let mut layout = harbour_supper();
+//! let before = report(&Study::new(&layout), true);
+//! let lost = before.findings.iter().find(|f| f.reading == "separation");
+//! let remedy = lost.and_then(|f| f.remedy.as_ref()).expect("something helps");
+//! assert_eq!(remedy.act, "Lay the oat runner");
+//! remedy.edit.apply(&mut layout).expect("it fits what it was found for");
+//! let after = report(&Study::new(&layout), true);
+//! let score = |of: &Report| of.scores.and_then(|scores| scores.separation);
+//! assert!(score(&after) > score(&before));
+//! ```
 mod balance;
 mod beside;
 mod cautions;

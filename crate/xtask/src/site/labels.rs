@@ -17,6 +17,13 @@ use crate::place;
     reason = "the page asks for the lengths of text only"
 )]
 mod limits;
+#[path = "../../../outputs/src/csv/limits.rs"]
+#[expect(
+    dead_code,
+    unreachable_pub,
+    reason = "the page asks for the length of a file only"
+)]
+mod lists;
 #[path = "../../../planner/src/words/labels/mod.rs"]
 #[expect(unreachable_pub, reason = "it is public where it belongs")]
 mod words;
@@ -52,6 +59,8 @@ fn module(labels: &[(&str, &str)]) -> Result<String> {
     let days = limits::MAX_STEP_DAYS;
     writeln!(text, "export const MAX_STEP_DAYS = {days};")?;
     writeln!(text, "export const MAX_NOTE = {};", limits::MAX_NOTE)?;
+    let bytes = lists::Limits::LIST.bytes;
+    writeln!(text, "export const MAX_LIST_BYTES = {bytes};")?;
     for (id, label) in labels {
         let parts = parse(label)?;
         let mut places: Vec<(&str, bool)> = Vec::new();
@@ -191,7 +200,7 @@ mod tests {
         let text = module(&words::LABELS.concat()).expect("the table reads");
         assert_eq!(
             text.matches("export const").count(),
-            words::LABELS.concat().len() + 5,
+            words::LABELS.concat().len() + 6,
             "one line each, and five limits"
         );
     }

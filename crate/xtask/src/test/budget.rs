@@ -9,37 +9,17 @@ use crate::{place, site};
 
 /// kB are 1,000 bytes, after `gzip -9` where a server would compress.
 const KILO: usize = 1000;
-/// The core's module, compressed. Measured 702 kB: 101 of them
-/// are what the lens, the light, mirrors and the rig do (11 of these the light
-/// within vessels, edges after it, what spares whites and what hides in
-/// mirrors), 30 the outlines
-/// and drawings of the whole catalogue, 28 place settings and acts on many
-/// things, 22 the readings of space, direction and colour, 7 colours off a
-/// photo, 7 picking several things and what is done to all of them, 5 outlines
-/// traced over a photo, 5 the plan to lay over a tethered view and what cures
-/// too few pixels, 20 light, cards, stand and photographer set in the picture,
-/// the ways beside the table and stop lines under two main dishes, 4 what cures
-/// a scene too deep, and light and glare of a crop, 10 taking over what an edit
-/// did not reach and reading in slices, 38 arms from a shoulder, seats, what hands
-/// and exposures contradict, clashes and the order of shooting, 8 exposures changed one by one and the table
-/// as it stands in each, 20 how long food holds, the order that keeps it so, solo
-/// steps and the running order, and 12 on top what hands do and hold, whose they
-/// are, places tapped and arms that follow, 16 mask guides with their sheet, 5 what
-/// each exposure adds, by line, 22 what changed between two layouts, in words, and their
-/// findings beside each other, 3 two versions in one link, 11 starting arrangements, 19 the search for
-/// what reads better, its limits and what it says; 812 with how many are in reserve and where they live, paper crockery, and what a client answers: remarks, the link they come back by and notes on the picture, 40 the papers: lists made of the
-/// layout, their pages and every word on them, some 8 the steps of the day and the plan over a test photo, 10 the plan back from the day on sale
-/// with its words, a section of the link and the months of foods, and 21 the shelf: what is on it and what a layout finds
-/// there, lists in and out, sizes from a photo, 5 the table in another season and places one piece can dress. The goal is 220, and until
-/// it is met this holds what there is from growing. The same for the two below.
+/// The core's module, compressed. The goal is 220, and until it is met this
+/// holds what there is from growing: a commit that raises it says why. The same
+/// for the two below.
 const WASM: usize = 908 * KILO;
 /// All a first visit fetches, compressed: the page and what the service worker
 /// keeps, so that the second visit needs no network. Icons for a home screen
 /// are fetched only when the page is put there.
 const FIRST_VISIT: usize = 1_038 * KILO; // goal: 300
 /// What makes papers, compressed: fetched when the first one is asked for, or in
-/// the background after the first visit. Measured 284 kB, of which 130 are the
-/// serif; papers read as SVG, PDF and its fonts, lists and calendars the rest.
+/// the background after the first visit. Of it 130 kB are the serif; papers read
+/// as SVG, PDF and its fonts, lists and calendars the rest.
 const LATER: usize = 300 * KILO;
 /// What shows the picture of a link, compressed: fetched before the rest where
 /// the planner never was. A client on 1.6 Mbit/s is to see it within 2.5 s.

@@ -36,13 +36,20 @@ pub(super) fn lint() -> Result<Tally> {
         "-D",
         "warnings",
     ]))?;
-    Ok(format + native + wasm)
+    let mut docs = run::cargo(&[
+        "doc",
+        "--workspace",
+        "--no-deps",
+        "--exclude",
+        fuzz::PACKAGE,
+    ]);
+    let docs = one_check(docs.env("RUSTDOCFLAGS", "-D warnings"))?;
+    Ok(format + native + wasm + docs)
 }
 
 /// The tests of every crate. This crate's run on their own, as `cargo xtask`
 /// builds it on its own: together, its many dependencies would be compiled a
-/// second time with other features. Examples are held by the lints, and no
-/// comment has code that runs.
+/// second time with other features.
 pub(super) fn native() -> Result<Tally> {
     tools::python()?;
     let others = counted(&mut run::cargo(&[
@@ -59,8 +66,11 @@ pub(super) fn native() -> Result<Tally> {
         "--tests",
         "--no-fail-fast",
     ]))?;
+    let mut examples = run::cargo(&["test", "--workspace", "--exclude", "xtask", "--doc"]);
+    examples.args(["--exclude", "benches", "--exclude", fuzz::PACKAGE]);
+    let examples = counted(&mut examples)?;
     let own = counted(&mut run::cargo(&["test", "--package", "xtask"]))?;
-    Ok(others + own)
+    Ok(others + examples + own)
 }
 
 /// The fuzzers over every input kept for them.

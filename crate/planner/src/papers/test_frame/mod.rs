@@ -16,7 +16,7 @@ use crate::layout::{Frame, Id, Item, Layout};
 use crate::optics::{Lens, View};
 use crate::readings::Study;
 use crate::scene::{rise, silhouette};
-use crate::shape::{Homography, MarksFault};
+use crate::shape::{Homography, MarksFault, contains, frame_outline};
 use crate::words::{Arg, fixed, length, rounded, say, way};
 
 /// A thing that stands nearer to its place is there, mm. Our choice: a helper
@@ -49,14 +49,6 @@ fn seen_at(layout: &Layout, view: View, item: &Item) -> DVec2 {
     view.project(item.at.vec(), told_height(layout, item))
 }
 
-/// The four corners of a frame on the table, clockwise from its top left.
-fn corners(frame: &Frame) -> [DVec2; 4] {
-    let half = DVec2::new(f64::from(frame.width), frame.height()) * 0.5;
-    let (sin, cos) = libm::sincos(frame.turn.radians());
-    [[-1.0, -1.0], [1.0, -1.0], [1.0, 1.0], [-1.0, 1.0]]
-        .map(|[x, y]| frame.at.vec() + DVec2::new(cos, sin).rotate(half * DVec2::new(x, y)))
-}
-
 /// What can be told in a photo, those first that lie nearest to the corners of
 /// the frame, as marks far apart fix it best.
 #[must_use]
@@ -68,7 +60,7 @@ pub fn tellable(layout: &Layout) -> Vec<Told> {
         .filter(|i| within(&layout.frame, seen_at(layout, view, i)))
         .collect();
     let mut out = Vec::new();
-    for corner in corners(&layout.frame) {
+    for corner in frame_outline(&layout.frame) {
         let far = |i: &&Item| seen_at(layout, view, i).distance(corner);
         let near = (0..left.len()).min_by(|a, b| far(&left[*a]).total_cmp(&far(&left[*b])));
         out.extend(near.map(|n| left.remove(n)));
@@ -82,10 +74,7 @@ pub fn tellable(layout: &Layout) -> Vec<Told> {
 }
 
 fn within(frame: &Frame, place: DVec2) -> bool {
-    let [a, b, _, d] = corners(frame);
-    let (across, down) = (b - a, d - a);
-    let share = |side: DVec2| (place - a).dot(side) / side.length_squared();
-    (0.0..=1.0).contains(&share(across)) && (0.0..=1.0).contains(&share(down))
+    contains(&frame_outline(frame), place)
 }
 
 /// How a photo lies over the plan.
@@ -150,7 +139,7 @@ impl Aligned {
             let rim = silhouette(item).into_iter();
             rim.map(|p| self.view.project(p, top)).collect::<Vec<_>>()
         });
-        let all = seen.chain([corners(&layout.frame).to_vec()]);
+        let all = seen.chain([frame_outline(&layout.frame)]);
         all.map(|line| line.into_iter().filter_map(|p| self.onto.at(p)).collect())
             .collect()
     }
@@ -190,8 +179,8 @@ impl Aligned {
     #[must_use]
     pub fn frame(&self, layout: &Layout, size: DVec2) -> Option<FrameOff> {
         let frame = &layout.frame;
-        let planned = corners(frame).map(|p| self.onto.at(p));
-        let planned: Vec<DVec2> = planned.into_iter().flatten().collect();
+        let corners = frame_outline(frame);
+        let planned: Vec<DVec2> = corners.iter().filter_map(|p| self.onto.at(*p)).collect();
         let wanted = in_photo(frame, size);
         // The camera may hang any way up: the nearest of four turns is meant.
         let off = |turn: usize| {
