@@ -7,7 +7,7 @@ import { test } from "node:test";
 import { kinds, setUp } from "./setup.mjs";
 import { assertClean, phone } from "./support.mjs";
 
-const { guarded, site } = setUp();
+const { guarded, site, started } = setUp();
 
 /** Whether anything that is pressed, filled in or chosen is drawn. */
 const controls = (page) =>
@@ -57,3 +57,18 @@ for (const [name, options] of kinds([
     await context.close();
   });
 }
+
+test("the sheet is there as soon as printing begins, as a browser may look no later", async () => {
+  const { context, faults } = await guarded();
+  const page = await started(context);
+  await page.locator(".first .solid").click();
+  const drawn = await page.evaluate(() => {
+    dispatchEvent(new Event("beforeprint"));
+    return document.querySelectorAll(".printed svg [data-key^=item-]").length;
+  });
+  assert.ok(drawn > 0, "with the things on the table");
+  await page.evaluate(() => dispatchEvent(new Event("afterprint")));
+  await page.locator(".printed").waitFor({ state: "detached" });
+  assertClean(faults);
+  await context.close();
+});

@@ -3,7 +3,7 @@
 // It is made when printing begins and gone when it ends.
 
 import { signal } from "@preact/signals";
-import type { JSX } from "preact";
+import { options, type JSX } from "preact";
 import * as say from "#words";
 
 import type { Layout } from "./core";
@@ -15,12 +15,22 @@ import * as state from "./state";
 
 const printing = signal(false);
 const paper = matchMedia("print");
-paper.addEventListener("change", () => (printing.value = paper.matches));
-addEventListener("beforeprint", () => (printing.value = true));
+paper.addEventListener("change", () => (paper.matches ? begin() : (printing.value = false)));
+addEventListener("beforeprint", begin);
 addEventListener("afterprint", () => {
   printing.value = false;
   sheets.value = undefined;
 });
+
+/** Draws what is printed at once: a browser may take what stands there when it
+ * has told that printing begins. */
+function begin(): void {
+  let draw: (() => void) | undefined;
+  options.debounceRendering = (drawing) => (draw = drawing);
+  printing.value = true;
+  delete options.debounceRendering;
+  draw?.();
+}
 
 /** Sheets that are printed in place of all this, at these addresses. */
 interface Sheets {
