@@ -31,7 +31,7 @@ export const desk = { viewport: { width: 1280, height: 800 } };
 
 /**
  * Serves a directory (the built page unless another is named) and returns
- * `{ url, stop }`. `cargo xtask test` serves the built page itself and says
+ * `{ url, stop }`; awaited, `stop` has ended it. `cargo xtask test` serves the built page itself and says
  * where; a test run by hand starts its own server.
  */
 export async function serve(directory = undefined) {
@@ -49,7 +49,12 @@ export async function serve(directory = undefined) {
     server.once("exit", (code) => reject(new Error(`the server ended with ${code}`)));
     createInterface({ input: server.stdout }).once("line", resolve);
   });
-  return { url, stop: () => server.kill() };
+  const ended = new Promise((resolve) => server.once("exit", resolve));
+  const stop = () => {
+    server.kill();
+    return ended;
+  };
+  return { url, stop };
 }
 
 /** Starts Chromium. No name outside this machine resolves. */

@@ -32,6 +32,11 @@ pub(crate) fn browser() -> PathBuf {
     root().join("tests/browser")
 }
 
+/// What drives Firefox and WebKit.
+pub(crate) fn engines() -> PathBuf {
+    browser().join("engines")
+}
+
 /// Where cargo puts what it compiles.
 pub(crate) fn target() -> PathBuf {
     std::env::var_os("CARGO_TARGET_DIR").map_or_else(|| root().join("target"), PathBuf::from)

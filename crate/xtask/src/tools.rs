@@ -67,6 +67,19 @@ pub(crate) fn chromium() -> Result<()> {
     ])
 }
 
+/// Makes sure Firefox is installed, and WebKit with its driver and a screen to
+/// draw on. Firefox is driven by a protocol of its own and needs no driver.
+///
+/// # Errors
+/// As [`chromium`].
+pub(crate) fn engines() -> Result<()> {
+    let mut wanted = vec![("WebKitWebDriver", "webkit2gtk-driver"), ("Xvfb", "xvfb")];
+    if std::env::var_os("FIREFOX").is_none() {
+        wanted.push(("firefox-esr", "firefox-esr"));
+    }
+    apt_packages(&wanted)
+}
+
 /// Makes sure there is a C++ compiler.
 ///
 /// # Errors

@@ -28,6 +28,8 @@ pub(crate) enum Stage {
     Site,
     /// The finished page in a browser
     Page,
+    /// The finished page in Firefox and WebKit
+    Engines,
     /// Bytes of what is shipped
     Budget,
 }
@@ -96,6 +98,7 @@ fn run(stage: Stage) -> Result<Tally> {
         Stage::Wasm => stages::wasm(),
         Stage::Site => stages::site(),
         Stage::Page => stages::page(false),
+        Stage::Engines => stages::engines(),
         Stage::Budget => budget::check(),
     }
 }

@@ -1,6 +1,7 @@
 //! What each stage runs.
 
 use std::fs;
+use std::path::PathBuf;
 
 use anyhow::Result;
 
@@ -127,10 +128,7 @@ pub(super) fn site() -> Result<Tally> {
 pub(super) fn page(every: bool) -> Result<Tally> {
     tools::chromium()?;
     tools::npm_packages()?;
-    let dist = place::dist();
-    if !dist.join(site::SINGLE_FILE).exists() {
-        site::build_with_single_file()?;
-    }
+    let dist = finished()?;
     let mut node = run::command("node", &["--test", "--test-reporter=spec"]);
     // Two browsers at a time: a test mostly waits for its own.
     node.arg("--test-concurrency=2");
@@ -146,4 +144,25 @@ pub(super) fn page(every: bool) -> Result<Tally> {
         .env("OVERSPREAD_URL", serve::beside(&dist)?)
         .env("OVERSPREAD_XTASK", place::program()?);
     counted(&mut node)
+}
+
+/// What must work in Firefox and WebKit too, one browser at a time.
+pub(super) fn engines() -> Result<Tally> {
+    tools::engines()?;
+    tools::npm_packages()?;
+    let dist = finished()?;
+    let mut node = run::command("node", &["--test", "--test-reporter=spec"]);
+    node.arg(place::engines().join("smoke.mjs"))
+        .env("OVERSPREAD_URL", serve::beside(&dist)?)
+        .env("OVERSPREAD_XTASK", place::program()?);
+    counted(&mut node)
+}
+
+/// The finished page, built only where it is missing.
+fn finished() -> Result<PathBuf> {
+    let dist = place::dist();
+    if !dist.join(site::SINGLE_FILE).exists() {
+        site::build_with_single_file()?;
+    }
+    Ok(dist)
 }
