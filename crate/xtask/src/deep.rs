@@ -11,8 +11,6 @@ use clap::{Args, ValueEnum};
 
 use crate::{advisories, fuzz, mutants, place, run, site, test, tools};
 
-/// The driver Firefox needs, as published by its makers.
-const GECKODRIVER: &str = "0.37.1";
 /// What the oracles write: tables, and the hostile corpus.
 const WRITTEN: [&str; 2] = [":(glob)tests/**/*.csv", "tests/hostile"];
 
@@ -188,27 +186,17 @@ fn random(cases: u32) -> Result<()> {
     run::succeed(tests.env("PROPTEST_CASES", cases.to_string()))
 }
 
-/// The first remedy, from disk and from a server, in Firefox and WebKit;
-/// writes what was done to tests/reports/engines.md.
+/// The main job from end to end in Firefox and WebKit, from a server and from
+/// disk, and on paper; writes what was done to tests/reports/engines.md.
 fn engines() -> Result<()> {
-    tools::apt_packages(&[
-        ("firefox-esr", "firefox-esr"),
-        ("WebKitWebDriver", "webkit2gtk-driver"),
-        ("Xvfb", "xvfb"),
-    ])?;
+    tools::engines()?;
     tools::npm_packages()?;
-    let root = place::target().join("tools");
-    let geckodriver = root.join("bin/geckodriver");
-    if !geckodriver.exists() {
-        let mut install = run::cargo(&["install", "geckodriver", "--locked", "--root"]);
-        run::succeed(install.arg(&root).args(["--version", GECKODRIVER]))?;
-    }
     let dist = site::build_with_single_file()?;
-    let mut node = run::command("node", &[]);
+    let mut node = run::command("node", &["--test", "--test-reporter=spec"]);
     run::succeed(
-        node.arg(place::browser().join("engines.mjs"))
+        node.arg(place::engines().join("full.mjs"))
             .env("OVERSPREAD_URL", crate::serve::beside(&dist)?)
-            .env("GECKODRIVER", geckodriver),
+            .env("OVERSPREAD_XTASK", place::program()?),
     )
 }
 
