@@ -12,8 +12,8 @@ import { inEach } from "./setup.mjs";
 
 /** Of each engine: its name, its version and the steps that were done in it. */
 const done = [];
-/** How many tests were begun, and how many came to their end. */
-const tests = { begun: 0, ended: 0 };
+/** How many tests there are, and how many came to their end. */
+const tests = { all: 0, ended: 0 };
 
 inEach(({ name, site, visitor, version }) => {
   const steps = [];
@@ -26,10 +26,16 @@ inEach(({ name, site, visitor, version }) => {
     console.log(`${name}: ${what}: ${told}`);
     return told;
   };
+  const whole = (what, run) => {
+    tests.all += 1;
+    test(what, async () => {
+      await run();
+      tests.ended += 1;
+    });
+  };
   after(() => done.push({ name, version: version(), steps }));
 
-  test("from the first sentence to the client's answer on the table", async () => {
-    tests.begun += 1;
+  whole("from the first sentence to the client's answer on the table", async () => {
     const page = await visitor();
     await page.open(site.url);
     await step("the first cure", job.firstCure(page));
@@ -51,11 +57,9 @@ inEach(({ name, site, visitor, version }) => {
     await step("the table printed", tableOnPaper(page));
     await step("a paper printed", paperOnPaper(page));
     await page.assertClean();
-    tests.ended += 1;
   });
 
-  test("as one file from a disk", async () => {
-    tests.begun += 1;
+  whole("as one file from a disk", async () => {
     const page = await visitor();
     await page.open(singleFile);
     await step("from a disk: the first cure", job.firstCure(page));
@@ -67,10 +71,9 @@ inEach(({ name, site, visitor, version }) => {
     await step("from a disk: every paper opened", job.papers(page));
     await step("from a disk: files made", job.files(page, ["png"]));
     await page.assertClean();
-    tests.ended += 1;
   });
 });
 
 after(() => {
-  if (tests.ended === tests.begun) write(done);
+  if (tests.ended === tests.all) write(done);
 });
