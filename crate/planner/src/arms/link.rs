@@ -147,6 +147,25 @@ mod tests {
     }
 
     #[test]
+    fn the_elbow_rises_no_further_than_it_must() {
+        let shoulder = DVec3::new(0.0, 0.0, 150.0);
+        let wrist = DVec3::new(0.0, -420.0, 60.0);
+        for clear in [100.0, 150.0, 200.0, 250.0, 280.0] {
+            let Reach::Bent(arm) = bend(shoulder, wrist, LINKS, DVec2::X, &|_| true, clear) else {
+                panic!("within reach");
+            };
+            // One step swings it by less than its own arc.
+            let arc = 203.0 * STEP.to_radians();
+            let over = arm.elbow.z - clear;
+            assert!((0.0..arc).contains(&over), "{clear}: {}", arm.elbow);
+        }
+        let Reach::Bent(arm) = bend(shoulder, wrist, LINKS, DVec2::X, &|_| true, 400.0) else {
+            panic!("within reach");
+        };
+        assert!(arm.elbow.z > 290.0, "as high as it goes: {}", arm.elbow);
+    }
+
+    #[test]
     fn degenerate_arms_give_numbers() {
         let straight = reach(DVec3::new(0.0, -LINKS[0] - LINKS[1], 280.0));
         assert!(
