@@ -4,7 +4,6 @@
 //! catalogue's estimates.
 use planner::colour::{lab, mixed_separation, separation, shades};
 use planner::layout::{Layout, LayoutId, Origin, Srgb, Tone, open};
-use planner::measures::direction_spread;
 use planner::readings::{Study, report};
 
 fn colour(text: &str) -> Srgb {
@@ -213,15 +212,5 @@ fn mixed_food_is_lost_by_the_share_of_its_dark_tones() {
     assert!(
         (lost - 0.47).abs() < 1e-12,
         "shells are lost, flesh and pearl are not: {lost}"
-    );
-}
-
-#[test]
-fn hands_from_three_sides_spread_more_than_three_from_one() {
-    let apart = direction_spread(&[330.0, 90.0, 210.0]).expect("three hands");
-    let beside = direction_spread(&[265.0, 270.0, 275.0]).expect("three hands");
-    assert!(
-        apart > beside + 50.0,
-        "11, 3 and 7 o'clock: {apart}; all at 9: {beside}"
     );
 }
