@@ -2,15 +2,15 @@
 // server, without a network and from a disk, and takes an update only when told.
 
 import assert from "node:assert/strict";
-import { cp, mkdtemp, readFile, readdir, rm, writeFile } from "node:fs/promises";
-import { tmpdir } from "node:os";
+import { readFile, readdir } from "node:fs/promises";
 import { join } from "node:path";
 import { test } from "node:test";
 import { fileURLToPath } from "node:url";
 
+import { renewable } from "./newer.mjs";
 import { setUp } from "./setup.mjs";
 import {
-  assertAccessible, assertClean, desk, dist, keptForOffline, phone, serve, singleFile,
+  assertAccessible, assertClean, desk, dist, keptForOffline, phone, singleFile,
 } from "./support.mjs";
 
 const { guarded, site, started } = setUp();
@@ -81,16 +81,13 @@ test("opens from a disk with nothing beside it", async () => {
 });
 
 test("a newer page waits until it is accepted", async () => {
-  const folder = await mkdtemp(join(tmpdir(), "overspread-"));
-  await cp(fileURLToPath(dist), folder, { recursive: true });
-  const own = await serve(folder);
-  try {
-    const { context, faults } = await guarded(phone, own.url);
-    const page = await started(context, own.url);
+  await renewable(async (url, publish) => {
+    const { context, faults } = await guarded(phone, url);
+    const page = await started(context, url);
     await keptForOffline(page);
     await page.evaluate(() => (globalThis.sameDocument = true));
 
-    await publish(folder);
+    await publish();
     await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
     const accept = page.locator("[data-act=update]");
     await accept.waitFor();
@@ -101,23 +98,8 @@ test("a newer page waits until it is accepted", async () => {
     assert.equal(await page.title(), "Newer", "the newer page after consent");
     assertClean(faults);
     await context.close();
-  } finally {
-    own.stop();
-    await rm(folder, { recursive: true });
-  }
+  });
 });
-
-/** Puts a newer page in place of the one in `folder`: another title, another revision. */
-async function publish(folder) {
-  const index = join(folder, "index.html");
-  const page = await readFile(index, "utf8");
-  await writeFile(index, page.replace(/<title>[^<]*/, "<title>Newer"));
-  const worker = join(folder, "service-worker.js");
-  const script = await readFile(worker, "utf8");
-  const renewed = script.replace(/(["'`])[0-9a-f]{16}\1/, '"0123456789abcdef"');
-  assert.notEqual(renewed, script, "the service worker names its revision");
-  await writeFile(worker, renewed);
-}
 
 async function titleOf(folder) {
   const page = await readFile(new URL("index.html", folder), "utf8");

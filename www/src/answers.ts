@@ -5,6 +5,7 @@ import { signal } from "@preact/signals";
 import * as say from "#words";
 
 import type { Answered, ToldRemark } from "./core";
+import * as resume from "./resume";
 import * as session from "./session";
 import * as state from "./state";
 import * as store from "./store";
@@ -66,7 +67,7 @@ export async function arrive(payload: string, otherwise: () => Promise<void>): P
 /** Opens a layout if it is kept here. */
 async function opened(id: string): Promise<boolean> {
   if (session.core().id === id && state.stage.value === "work") return true;
-  return session.openKept(id).catch(() => false);
+  return resume.open(id).catch(() => false);
 }
 
 /** Looks at an answer. */

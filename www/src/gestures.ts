@@ -4,6 +4,8 @@ import type { Window } from "./stage";
 
 /** What the picture does with fingers. Places are on the table, mm. */
 export interface Acts {
+  /** Whether any finger is down. */
+  touched?: (is: boolean) => void;
   /** Takes hold of what can be dragged there; false when there is nothing. */
   grab(x: number, y: number, touch: boolean): boolean;
   /** Follows the finger: how far it has come, mm. */
@@ -79,6 +81,7 @@ export function listen(element: HTMLElement, view: Window, acts: Acts): () => vo
     element.setPointerCapture(event.pointerId);
     box = element.getBoundingClientRect();
     fingers.set(event.pointerId, [event.clientX, event.clientY]);
+    acts.touched?.(true);
     if (fingers.size === 2) {
       abandon();
       doing = "pinching";
@@ -131,10 +134,12 @@ export function listen(element: HTMLElement, view: Window, acts: Acts): () => vo
     if (doing === "turning") acts.turned();
     if (doing === "pressed") tapped(event);
     if (fingers.size === 0) doing = "nothing";
+    acts.touched?.(fingers.size > 0);
   });
   element.addEventListener("pointercancel", (event) => {
     fingers.delete(event.pointerId);
     abandon();
+    acts.touched?.(fingers.size > 0);
   });
 
   const tapped = (event: PointerEvent): void => {

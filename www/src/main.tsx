@@ -15,6 +15,7 @@ import * as offered from "./offered";
 import * as proposals from "./proposals";
 import * as readings from "./readings";
 import * as reply from "./reply";
+import * as resume from "./resume";
 import * as session from "./session";
 import * as spare from "./spare";
 import * as state from "./state";
@@ -23,7 +24,7 @@ import * as store from "./store";
 async function start(): Promise<void> {
   const module = await coreModule();
   await init({ module_or_path: module });
-  session.begin(() => new Planner(), afresh);
+  session.begin(() => new Planner(), afresh, () => void resume.fallen().catch(notStarted));
   readings.begin({
     start: startWorker,
     module,
@@ -35,7 +36,7 @@ async function start(): Promise<void> {
   spare.begin({ start: startWorker, module });
   const payload = location.hash.slice(1);
   if (payload !== "") await readLink(payload);
-  else await resume();
+  else await resumed();
   // What was shown of a link until now.
   document.getElementById("early")?.remove();
   await readings.settled();
@@ -44,43 +45,42 @@ async function start(): Promise<void> {
 
 /** Shows what a link holds; what was open here stays as it was kept. */
 async function readLink(payload: string): Promise<void> {
-  if (Planner.carries_answer(payload)) return answers.arrive(payload, resume);
+  if (Planner.carries_answer(payload)) return answers.arrive(payload, resumed);
+  const before = session.core().id;
   try {
-    session.core().open_link(payload);
-    session.read();
+    session.openLink(payload);
     offered.take(payload);
     await reply.begin();
     state.stage.value = "client";
   } catch (error) {
-    await resume();
+    if (session.isFall(error)) session.renew();
+    // What is open may hold more than could be kept of it.
+    if (state.stage.value !== "work" || session.core().id !== before) await resumed();
     state.fault.value = say.linkNotRead({ why: session.message(error) });
   }
 }
 
 /** Opens what was last worked on here, or the first visit. */
-async function resume(): Promise<void> {
-  const last = session.lastOpen();
-  try {
-    if (last !== null && (await session.openKept(last))) {
-      state.stage.value = "work";
-      await day.resume();
-      return;
-    }
-  } catch (error) {
-    state.fault.value = say.keptNotRead({ why: session.message(error) });
-  }
-  await session.firstVisit();
+async function resumed(): Promise<void> {
+  await resume.last();
+  if (state.stage.value === "work") await day.resume();
+}
+
+/** Waits until no finger is on the picture and every act is kept. */
+const atRest = (): Promise<void> =>
+  state.touched.value ? new Promise((resolve) => setTimeout(resolve, 100)).then(atRest) : session.settled();
+
+function notStarted(error: unknown): void {
+  state.fault.value = say.notStarted({ why: session.message(error) });
 }
 
 const root = document.getElementById("page");
 if (root !== null) render(<App />, root);
 
 start()
-  .then(() => registerWorker((accept) => (state.newer.value = accept)))
+  .then(() => registerWorker((accept) => (state.newer.value = accept), atRest))
   .then(() => store.askToStay())
-  .catch((error: unknown) => {
-    state.fault.value = say.notStarted({ why: session.message(error) });
-  });
+  .catch(notStarted);
 addEventListener("hashchange", () => {
   const payload = location.hash.slice(1);
   if (payload !== "") void session.settled().then(() => readLink(payload));

@@ -121,6 +121,7 @@ export function Picture(): JSX.Element {
       overlay.rest(view);
     };
     const abandon = listen(element, view, {
+      touched: (is) => (state.touched.value = is),
       grab(x, y, finger) {
         if (state.stage.value === "first" || state.readOnly.value || still()) return false;
         const many = several.along.value.has(session.core().hit(x, y)[0] ?? 0);
@@ -208,6 +209,7 @@ export function Picture(): JSX.Element {
       session.redraw();
     });
     return () => {
+      state.touched.value = false;
       seen.follow(undefined);
       stop();
       revealed();

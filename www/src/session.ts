@@ -1,4 +1,5 @@
-// One open layout: every act goes through here, is drawn, kept and read again.
+// One open layout: every act goes through here, is drawn, kept and read again;
+// after a fall of the core a fresh one goes on with what was open.
 
 import { batch } from "@preact/signals";
 import { Planner } from "#core";
@@ -8,24 +9,26 @@ import type { Marks } from "./asked";
 import type { Done, Id, Layout, Thing } from "./core";
 import { remedyDone } from "./done";
 import { freshId } from "./fresh";
+import * as keeping from "./keeping";
 import * as readings from "./readings";
 import * as state from "./state";
 import * as store from "./store";
 import * as visits from "./visits";
 
-/** Acts after which the whole layout is kept anew. */
-const SNAPSHOT_EVERY = 24;
+export { settled } from "./keeping";
 
 let planner: Planner;
 let compile: () => Planner;
 let afresh: () => void;
-/** Acts so far, those since the whole layout was kept, and the steps done in it. */
-let acts = 0;
-let since = 0;
-let snapshotAt = 0;
+let undrawn: () => void;
 let scale = 1;
 let drawing: Roots | undefined;
-let queue: Promise<void> = Promise.resolve();
+/** Whether what is open has been drawn. */
+export let drawn = false;
+/** Whether it is on its way: it is drawn at the end of it. */
+let opening = false;
+/** How often anything was opened. */
+export let openings = 0;
 
 /** One more core, for a layout that is not open; to be freed. */
 export const another = (): Planner => compile();
@@ -33,11 +36,39 @@ export const another = (): Planner => compile();
 /** The core in use. After a trap it is another instance with the same layout. */
 export const core = (): Planner => planner;
 
-/** Starts with a core. `more` makes another; `reset` puts a fresh instance under all made after a trap. */
-export function begin(more: () => Planner, reset: () => void): void {
+/**
+ * Starts with a core. `more` makes another; `reset` puts a fresh instance under
+ * all made after a trap; `fell` is told of one outside of an act.
+ */
+export function begin(more: () => Planner, reset: () => void, fell: () => void): void {
   compile = more;
   afresh = reset;
+  undrawn = fell;
   planner = more();
+  keeping.begin(core);
+}
+
+/** Whether the core fell: its instance is of no use after it. */
+export const isFall = (error: unknown): boolean =>
+  error instanceof WebAssembly.RuntimeError || error instanceof RangeError;
+
+/** Starts a fresh core, with a layout and the steps kept of it. */
+export function renew(layout?: Layout): void {
+  afresh();
+  planner = compile();
+  if (layout !== undefined) openShelf(planner, keeping.shelf(JSON.stringify(layout)));
+  if (drawing !== undefined) planner.draw_into(...drawing);
+}
+
+/** Draws; a fall of the core over it is told of. */
+function draws(run: () => void): void {
+  if (opening) return;
+  try {
+    run();
+  } catch (error) {
+    if (!isFall(error)) throw error;
+    undrawn();
+  }
 }
 
 /** Where the things are drawn, and where what is written over them. */
@@ -57,17 +88,22 @@ export function setScale(perPixel: number): void {
   redraw();
 }
 
-let drawn = true;
+/** Whether a drawing is asked for. */
+let asked = false;
 
 /** Brings the drawing to the layout: once before the next frame, however often it is asked for. */
 export function redraw(): void {
-  if (!drawn) return;
-  drawn = false;
-  queueMicrotask(draw);
+  if (asked) return;
+  asked = true;
+  queueMicrotask(() => {
+    if (!asked) return;
+    asked = false;
+    draws(patch);
+  });
 }
 
-function draw(): void {
-  drawn = true;
+function patch(): void {
+  asked = false;
   if (drawing === undefined) return;
   const early = state.early.value;
   const hands = early ? -1 : state.exposure.value;
@@ -78,6 +114,7 @@ function draw(): void {
   planner.show_places(state.seated.value);
   planner.show_notes(state.noted.value);
   planner.patch();
+  drawn = true;
 }
 
 /** The marks of findings told last, and the ghosts shown in their place. */
@@ -130,20 +167,23 @@ export function act(run: () => unknown): boolean {
     return false;
   }
   let done: Done | undefined;
+  const before = state.layout.value;
   try {
     done = run() as Done | undefined;
+    if (done === undefined) return false;
+    // What cannot be shown is not kept.
+    refresh();
+    patch();
   } catch (error) {
-    refused(error);
+    refused(error, before);
     return false;
   }
-  if (done === undefined) return false;
+  const { name, edit } = done;
   state.fault.value = "";
-  refresh();
-  redraw();
-  state.lastAct.value = done.name;
-  readings.edited(done.edit);
-  void readings.settled().then(() => speak(done.name));
-  keep(done);
+  state.lastAct.value = name;
+  keeping.act(done);
+  readings.edited(edit);
+  void readings.settled().then(() => speak(name));
   return true;
 }
 
@@ -156,36 +196,18 @@ function speak(done: string): void {
       : say.actSaid({ act: done, sentence: first.sentence });
 }
 
-/** Says what went wrong; after a trap starts afresh from what was kept. */
-function refused(error: unknown): void {
-  if (!(error instanceof WebAssembly.RuntimeError)) {
+/** Says what went wrong; after a trap a fresh core has the layout as it was before. */
+function refused(error: unknown, before: Layout | undefined): void {
+  if (!isFall(error)) {
     state.fault.value = say.refusedAct({ why: message(error) });
     return;
   }
-  const layout = state.layout.value;
-  afresh();
-  planner = compile();
-  if (layout !== undefined) planner.open_json(JSON.stringify(layout));
-  // Its steps are numbered anew, so no snapshot kept before lies on their line.
-  snapshotAt = Infinity;
-  readings.opened(planner.save_json());
-  if (drawing !== undefined) drawInto(drawing, scale);
-  refresh();
+  draws(() => {
+    renew(before);
+    read();
+    patch();
+  });
   state.fault.value = say.stoppedAct;
-  // What can be taken back comes from what was kept.
-  if (layout !== undefined && !state.readOnly.value) void settled().then(() => restoreSteps(layout.id));
-}
-
-/** Takes the steps of the open layout from what was kept of it. */
-async function restoreSteps(id: string): Promise<void> {
-  const found = await store.load(id);
-  if (found === undefined || planner.id !== id) return;
-  const now = planner.save_json();
-  openShelf(planner, found);
-  if (planner.save_json() === now) snapshotAt = found.kept.upto;
-  else planner.open_json(now);
-  refresh();
-  redraw();
 }
 
 export function message(error: unknown): string {
@@ -220,7 +242,7 @@ export const makeRecords = (name: string, records: readonly string[]): boolean =
 export const drop = (): boolean => act(() => planner.drop());
 /** Lays a table of one's own, board, frame, settings and dishes in one go, as a new layout. */
 export async function layTable(wish: unknown): Promise<void> {
-  await settled();
+  await keeping.settled();
   planner.lay(wish);
   await opened(0);
   await keepNow();
@@ -240,63 +262,41 @@ export function choose(id: Id | undefined, inside = false): void {
   });
 }
 
-function keep(done: Done): void {
-  acts += 1;
-  since += 1;
-  const [number, { id }] = [acts, planner];
-  // A snapshot must lie on the line of steps, where they can lead on from it.
-  const changed = done.record === null ? done.end : done.at - 1;
-  const astray = snapshotAt > changed || snapshotAt < done.first;
-  const whole = astray || since >= SNAPSHOT_EVERY ? snapshot(planner.save_json(), done.at) : undefined;
-  if (whole !== undefined) [since, snapshotAt] = [0, done.at];
-  state.saved.value = say.saving;
-  queue = queue
-    .then(() => store.keepAct(id, done, whole))
-    .then(() => {
-      if (number === acts) state.saved.value = savedWord();
-    })
-    .catch(notKept);
-}
-
-const savedWord = (): string =>
-  matchMedia("(pointer: coarse)").matches ? say.savedOnPhone : say.savedOnComputer;
-
-export function snapshot(file: string, upto: number): store.Kept {
-  const { id, title } = JSON.parse(file) as { id: string; title: string };
-  return { id, title, file, upto, changed: Date.now() };
-}
-
-/** Waits until everything so far is kept. */
-export const settled = (): Promise<void> => queue;
-
 /** Opens a layout file as the one worked on, and keeps it. */
 export async function openFile(text: string): Promise<void> {
-  planner.open_json(text);
-  await opened(0);
-  // Kept here, a file of a newer planner would lose what only that one knows.
-  if (!state.fromNewer.value) await keepNow();
+  try {
+    planner.open_json(text);
+    await opened(0);
+  } catch (error) {
+    if (isFall(error)) undrawn();
+    throw error;
+  }
+  await keepNow();
 }
 
-/** Keeps the layout just opened as it is. */
+/** Shows what a link carries; nothing of it is kept. */
+export function openLink(payload: string): void {
+  state.fromNewer.value = planner.open_link(payload);
+  state.readOnly.value = state.fromNewer.value;
+  keeping.opened(0);
+  read();
+}
+
+/**
+ * Keeps the layout just opened as it is, where this page may: one of a newer
+ * planner would lose what only that one knows, and one that another tab has
+ * open what that one does.
+ */
 async function keepNow(): Promise<void> {
-  const file = planner.save_json();
-  queue = queue
-    .then(() => store.keepWhole(snapshot(file, 0)))
-    .then(() => void (state.saved.value = savedWord()))
-    .catch(notKept);
-  await queue;
+  if (!state.readOnly.value) await keeping.whole();
   await listKept();
 }
 
-/** Says that this device keeps nothing, and what to do. */
-function notKept(error: unknown): void {
-  state.saved.value = say.notSaved;
-  state.fault.value = say.refusedSaving({ why: message(error) });
-}
-
-async function opened(upto: number): Promise<void> {
-  since = 0;
-  snapshotAt = upto;
+/** What a core has just opened is the layout worked on: so many of its steps are done, as kept. */
+export async function opened(...as: Parameters<typeof keeping.opened>): Promise<void> {
+  keeping.opened(...as);
+  [drawn, opening] = [false, true];
+  openings += 1;
   choose(undefined);
   state.picked.value = [];
   state.picking.value = false;
@@ -308,26 +308,25 @@ async function opened(upto: number): Promise<void> {
   state.arranging.value = false;
   state.fromNewer.value = planner.is_newer();
   state.readOnly.value = state.fromNewer.value || !(await store.becomeWriter(planner.id));
-  if (!state.fromNewer.value) remember(planner.id);
-  read();
-  redraw();
+  try {
+    // What follows a signal may ask for a drawing at once.
+    read();
+    patch();
+    opening = false;
+  } catch (error) {
+    // After a fall nothing is drawn until something else is open.
+    opening = isFall(error);
+    throw error;
+  }
+  const last = { key: LAST, changed: Date.now(), text: planner.id };
+  // Where it cannot be kept, the layout last changed is opened next; nothing is lost.
+  if (!state.fromNewer.value) void store.note(last).catch(() => undefined);
 }
 
 /** Has what is open read anew. */
 export function read(): void {
   refresh();
   readings.opened(planner.save_json());
-}
-
-/** Opens what was kept: the snapshot, then the steps from it to where the layout was left. */
-export async function openKept(id: string): Promise<boolean> {
-  const found = await store.load(id);
-  if (found === undefined) return false;
-  const left = openShelf(planner, found);
-  await opened(found.kept.upto);
-  if (left !== "") state.fault.value = left;
-  state.saved.value = savedWord();
-  return true;
 }
 
 /** Opens a layout as kept; says what had to be left out. */
@@ -341,26 +340,15 @@ export async function listKept(): Promise<void> {
   state.kept.value = await store.everything().catch(() => []);
 }
 
-const LAST = "overspread-last";
-const remember = (id: string): void => {
-  try {
-    localStorage.setItem(LAST, id);
-  } catch {
-    // A browser that forbids it opens the first visit again; nothing is lost.
-  }
-};
+/** Kept with the layouts: what else a page may keep is written some seconds later, too late for a browser that ends at once. */
+const LAST = "last";
 /** The layout last worked on here. */
-export const lastOpen = (): string | null => {
-  try {
-    return localStorage.getItem(LAST);
-  } catch {
-    return null;
-  }
-};
+export const lastOpen = async (): Promise<string | undefined> => (await store.noted(LAST))?.text;
 
-/** Opens the demonstration table. */
+/** Opens the demonstration table, or a copy where that was worked on. */
 export async function firstVisit(): Promise<void> {
   planner.open_starter();
+  if ((await store.load(planner.id).catch(() => undefined)) !== undefined) planner.take_copy(freshId());
   state.stage.value = "first";
   await opened(0);
   await keepNow();
@@ -368,7 +356,7 @@ export async function firstVisit(): Promise<void> {
 
 /** Opens a copy of a file as a new layout of one's own, and keeps it. */
 export async function openNew(text: string): Promise<void> {
-  await settled();
+  await keeping.settled();
   planner.open_json(text);
   await keepCopy(freshId());
 }

@@ -48,6 +48,8 @@ export const readOnly = signal(false);
 /** Whether a newer planner wrote what is open. */
 export const fromNewer = signal(false);
 export const fault = signal("");
+/** What was set aside when something kept was opened: why, and a file of it. */
+export const aside = signal<{ why: string; title: string; text: string } | undefined>(undefined);
 /** Said to assistive technology when an action ends. */
 export const said = signal("");
 export const kept = signal<Kept[]>([]);
@@ -71,6 +73,8 @@ export const through = computed(() => lens.value && stage.value === "work");
 export type Shown = "" | "glare" | "light" | "exposures";
 export const shown = signal<Shown>("");
 export const newer = signal<(() => void) | undefined>(undefined);
+/** Whether a finger is on the picture. */
+export const touched = signal(false);
 /** Whether the picture is enlarged or moved from where it is at rest. */
 export const enlarged = signal(false);
 /** Things under a finger when there is more than one. */

@@ -1,6 +1,8 @@
 // Keeps layouts on this device: for each a snapshot, the steps that can be taken
-// back or made again, and how many of them are done; one transaction per act, so
-// that killing the page loses at most the action in hand.
+// back or made again, and how many of them are done; one transaction per act,
+// handed over whole within the act, so that killing the page loses at most the
+// action in hand. "Relaxed" leaves it to the system when the disk is written: a
+// killed browser keeps all, a phone whose power fails may lose the last acts.
 
 import * as say from "#words";
 import type { Done } from "./core";
@@ -57,9 +59,20 @@ export interface Shelf {
 }
 
 let opened: Promise<IDBDatabase> | undefined;
+/** The same once it is open, so that an act need not wait to be handed over. */
+let connection: IDBDatabase | undefined;
+let lost: () => void = () => undefined;
+
+/** Tells whenever what was kept may be gone: erased, or closed by the browser. */
+export const onLost = (tell: () => void): void => void (lost = tell);
+
+function closed(): void {
+  [opened, connection] = [undefined, undefined];
+  lost();
+}
 
 function database(): Promise<IDBDatabase> {
-  opened ??= new Promise((resolve, reject) => {
+  opened ??= new Promise<IDBDatabase>((resolve, reject) => {
     const request = indexedDB.open(NAME, 5);
     request.onupgradeneeded = () => {
       const store = (name: string, keyPath: string | string[]): void => {
@@ -74,10 +87,32 @@ function database(): Promise<IDBDatabase> {
       store(DAYS, "layout");
       store(ANSWERS, "key");
     };
-    request.onsuccess = () => resolve(request.result);
+    request.onsuccess = () => {
+      connection = request.result;
+      connection.onclose = closed;
+      // Whoever erases or renews it would wait for this page.
+      connection.onversionchange = () => {
+        request.result.close();
+        closed();
+      };
+      resolve(connection);
+    };
     request.onerror = () => reject(request.error ?? new Error(say.noStorage));
   });
+  // What could not be opened now may be at the next act.
+  opened.catch(() => (opened = undefined));
   return opened;
+}
+
+/** Begins a transaction, within the task that asks for it if the store is open. */
+async function begun(stores: string | string[], mode: IDBTransactionMode = "readonly"): Promise<IDBTransaction> {
+  const open = connection ?? (await database());
+  try {
+    return open.transaction(stores, mode, { durability: "relaxed" });
+  } catch (error) {
+    closed();
+    throw error;
+  }
 }
 
 function asked<T>(request: IDBRequest<T>): Promise<T> {
@@ -96,18 +131,26 @@ interface Stores {
 }
 
 async function within(act: (stores: Stores) => void): Promise<void> {
-  const transaction = (await database()).transaction(
-    [SNAPSHOT, JOURNAL, PLACES, VERSIONS, DAYS],
-    "readwrite",
-    { durability: "relaxed" },
-  );
-  act({
-    snapshots: transaction.objectStore(SNAPSHOT),
-    journal: transaction.objectStore(JOURNAL),
-    places: transaction.objectStore(PLACES),
-    versions: transaction.objectStore(VERSIONS),
-    days: transaction.objectStore(DAYS),
-  });
+  const transaction = await begun([SNAPSHOT, JOURNAL, PLACES, VERSIONS, DAYS], "readwrite");
+  try {
+    act({
+      snapshots: transaction.objectStore(SNAPSHOT),
+      journal: transaction.objectStore(JOURNAL),
+      places: transaction.objectStore(PLACES),
+      versions: transaction.objectStore(VERSIONS),
+      days: transaction.objectStore(DAYS),
+    });
+  } catch (error) {
+    // Half of it would be kept.
+    transaction.abort();
+    throw error;
+  }
+  return completed(transaction);
+}
+
+/** Has a transaction end without this page, and waits until it has. */
+function completed(transaction: IDBTransaction): Promise<void> {
+  transaction.commit();
   return new Promise((resolve, reject) => {
     transaction.oncomplete = () => resolve();
     transaction.onabort = () => reject(transaction.error ?? new Error(say.noStorage));
@@ -118,11 +161,14 @@ async function within(act: (stores: Stores) => void): Promise<void> {
 const steps = (id: string, from = 0, to = Infinity): IDBKeyRange =>
   IDBKeyRange.bound([id, from], [id, to], false, true);
 
-/** Keeps a layout to which nothing has been done. */
-export function keepWhole(kept: Kept): Promise<void> {
+/** Keeps a layout whole, with the steps that lead to it and on from it: none when nothing has been done to it. */
+export function keepWhole(kept: Kept, records: Iterable<readonly [number, string]> = []): Promise<void> {
   return within(({ snapshots, journal, places }) => {
     snapshots.put(kept);
     journal.delete(steps(kept.id));
+    for (const [number, record] of records) {
+      journal.put({ layout: kept.id, number, record } satisfies Entry);
+    }
     places.put({ id: kept.id, at: kept.upto } satisfies Place);
   });
 }
@@ -156,7 +202,7 @@ export function keepAct(id: string, done: Done, whole: Kept | undefined): Promis
 
 /** All that is kept of a layout, its steps in their order. */
 export async function load(id: string): Promise<Shelf | undefined> {
-  const transaction = (await database()).transaction([SNAPSHOT, JOURNAL, PLACES]);
+  const transaction = await begun([SNAPSHOT, JOURNAL, PLACES]);
   const kept = asked<Kept | undefined>(transaction.objectStore(SNAPSHOT).get(id));
   const entries = asked<Entry[]>(transaction.objectStore(JOURNAL).getAll(steps(id)));
   const place = asked<Place | undefined>(transaction.objectStore(PLACES).get(id));
@@ -176,7 +222,7 @@ export async function things(): Promise<Kept[]> {
 }
 
 async function whole(): Promise<Kept[]> {
-  const transaction = (await database()).transaction(SNAPSHOT);
+  const transaction = await begun(SNAPSHOT);
   const all = await asked<Kept[]>(transaction.objectStore(SNAPSHOT).getAll());
   return all.sort((a, b) => b.changed - a.changed);
 }
@@ -194,7 +240,7 @@ export function remove(id: string): Promise<void> {
 
 /** The versions of a layout, or of all of them, the last kept first. */
 export async function versions(id?: string): Promise<Version[]> {
-  const store = (await database()).transaction(VERSIONS).objectStore(VERSIONS);
+  const store = (await begun(VERSIONS)).objectStore(VERSIONS);
   const all = await asked<Version[]>(store.getAll(id === undefined ? undefined : steps(id)));
   return all.sort((a, b) => b.made - a.made);
 }
@@ -209,7 +255,7 @@ export const removeVersion = ({ layout, made }: Version): Promise<void> =>
 
 /** How far the shoot day of a layout is, as it was kept. */
 export async function day(layout: string): Promise<unknown> {
-  return asked((await database()).transaction(DAYS).objectStore(DAYS).get(layout));
+  return asked((await begun(DAYS)).objectStore(DAYS).get(layout));
 }
 
 /** Keeps how far the shoot day of a layout is. */
@@ -225,16 +271,19 @@ export interface Noted {
   text: string;
 }
 
-async function answers<T>(mode: IDBTransactionMode, run: (store: IDBObjectStore) => IDBRequest<T>): Promise<T> {
-  return asked(run((await database()).transaction(ANSWERS, mode).objectStore(ANSWERS)));
+const answers = async (mode?: IDBTransactionMode): Promise<IDBObjectStore> =>
+  (await begun(ANSWERS, mode)).objectStore(ANSWERS);
+async function noting(act: (store: IDBObjectStore) => void): Promise<void> {
+  const store = await answers("readwrite");
+  act(store);
+  return completed(store.transaction);
 }
-export const note = (noted: Noted): Promise<unknown> => answers("readwrite", (store) => store.put(noted));
-export const noted = (key: string): Promise<Noted | undefined> =>
-  answers<Noted | undefined>("readonly", (store) => store.get(key));
-export const unnote = (key: string): Promise<unknown> => answers("readwrite", (store) => store.delete(key));
+export const note = (noted: Noted): Promise<void> => noting((store) => void store.put(noted));
+export const noted = async (key: string): Promise<Noted | undefined> => asked((await answers()).get(key));
+export const unnote = (key: string): Promise<void> => noting((store) => void store.delete(key));
 /** All whose key begins so. */
-export const allNoted = (begin: string): Promise<Noted[]> =>
-  answers<Noted[]>("readonly", (store) => store.getAll(IDBKeyRange.bound(begin, `${begin}\uffff`)));
+export const allNoted = async (begin: string): Promise<Noted[]> =>
+  asked((await answers()).getAll(IDBKeyRange.bound(begin, `${begin}\uffff`)));
 
 /** Asks the browser not to clear our storage when space runs short. */
 export async function askToStay(): Promise<boolean> {
@@ -243,6 +292,9 @@ export async function askToStay(): Promise<boolean> {
 
 let release: (() => void) | undefined;
 let written: string | undefined;
+const lockOf = (id: string): string => `${NAME}-${id}`;
+/** Missing in old browsers; there every tab may write. */
+const locks = navigator.locks as LockManager | undefined;
 
 /**
  * Becomes the one writer of a layout, giving up the one before. False when
@@ -252,16 +304,25 @@ export function becomeWriter(id: string): Promise<boolean> {
   if (written === id) return Promise.resolve(true);
   release?.();
   [release, written] = [undefined, undefined];
-  const locks = navigator.locks as LockManager | undefined;
   if (locks === undefined) return Promise.resolve(true);
-  return new Promise((resolve, reject) => {
+  return new Promise((resolve) => {
     locks
-      .request(`${NAME}-${id}`, { ifAvailable: true }, (lock) => {
+      .request(lockOf(id), { ifAvailable: true }, (lock) => {
         resolve(lock !== null);
         if (lock === null) return undefined;
         written = id;
         return new Promise<void>((done) => (release = done));
       })
-      .catch(reject);
+      // Where locks are denied, as where there are none.
+      .catch(() => resolve(true));
+  });
+}
+
+/** Runs what changes a layout that is not open here, unless another tab is writing it; false then. */
+export async function asWriter(id: string, run: () => Promise<void>): Promise<boolean> {
+  if (locks === undefined) return run().then(() => true);
+  return locks.request(lockOf(id), { ifAvailable: true }, async (lock) => {
+    if (lock !== null) await run();
+    return lock !== null;
   });
 }

@@ -64,14 +64,15 @@ impl Planner {
         Ok(())
     }
 
-    /// Opens what a link carries after its `#`.
+    /// Opens what a link carries after its `#`. True when it carries more than
+    /// is understood here, as a newer planner wrote it.
     ///
     /// # Errors
     /// When it holds no layout; the open one stays.
-    pub fn open_link(&mut self, payload: &str) -> Result<(), JsError> {
+    pub fn open_link(&mut self, payload: &str) -> Result<bool, JsError> {
         let read = planner::link::unlink(payload).map_err(|problems| spoken(&problems))?;
         self.open(read.layout);
-        Ok(())
+        Ok(!read.kept_sections.is_empty())
     }
 
     /// Opens what was kept: a file as it was after `upto` steps, the steps as

@@ -68,16 +68,14 @@ const fresh = (layout: string, at: string): Progress => ({
   layout, at, open: false, ticks: [], timers: [], log: {}, touched: Date.now(),
 });
 
-let queue: Promise<void> = Promise.resolve();
-
 /** Changes how far it is, and keeps that. */
 export function change(by: Partial<Progress>): void {
   const before = progress.value;
   if (before === undefined) return;
   const now = { ...before, ...by, touched: Date.now() };
   progress.value = now;
-  queue = queue
-    .then(() => store.keepDay(now))
+  store
+    .keepDay(now)
     .catch((error: unknown) => void (told.value = say.dayNotKept({ why: session.message(error) })));
 }
 

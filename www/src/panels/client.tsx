@@ -228,9 +228,11 @@ export function Client({ layout }: { layout: Layout }): JSX.Element {
         <p class="caution">{say.cautionClient}</p>
         <div class="last panel">
           <Reply layout={layout} />
-          <button class="word quiet" onClick={() => void keepCopy()}>
-            {say.openCopy}
-          </button>
+          {state.fromNewer.value ? null : (
+            <button class="word quiet" onClick={() => void keepCopy()}>
+              {say.openCopy}
+            </button>
+          )}
         </div>
       </section>
     </main>

@@ -204,8 +204,12 @@ function Files({ layout }: { layout: Layout }): JSX.Element {
       const text = await file.text();
       const several = shelf.backupParts(text);
       if (several !== undefined) {
-        const count = await shelf.restore(several);
-        state.said.value = say.filesBack({ count });
+        const { count, left } = await shelf.restore(several);
+        const back = say.filesBack({ count });
+        state.said.value = back;
+        if (left.length > 0) {
+          state.fault.value = [say.filesNotBack({ back, file: file.name }), ...left].join("\n");
+        }
       } else {
         await session.openFile(text);
       }

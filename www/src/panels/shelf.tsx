@@ -6,6 +6,7 @@ import * as say from "#words";
 
 import { Field } from "../parts/controls";
 import * as shelf from "../kept";
+import * as resume from "../resume";
 import * as session from "../session";
 import * as state from "../state";
 import type { Kept } from "../store";
@@ -26,7 +27,7 @@ function One({ kept, remove }: { kept: Kept; remove: () => void }): JSX.Element 
       <button
         class="kept"
         aria-current={open ? "true" : undefined}
-        onClick={() => void session.settled().then(() => session.openKept(kept.id))}
+        onClick={() => void session.settled().then(() => resume.open(kept.id))}
       >
         <span>{title}</span>
         <small class="sans">{open ? say.keptOpen : when(kept.changed)}</small>

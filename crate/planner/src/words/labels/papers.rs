@@ -154,6 +154,11 @@ pub(super) const LABELS: &[(&str, &str)] = &[
         "files-back",
         "{count:1 layout is back.|{count} layouts are back.}",
     ),
+    (
+        "files-not-back",
+        "{back} What could not be read of {file} stays away:",
+    ),
+    ("file-part", "“{title}”: {why}"),
     ("kept-phone", "On this phone"),
     ("kept-computer", "On this computer"),
     ("kept-none", "No layout is kept here yet."),

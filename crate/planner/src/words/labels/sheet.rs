@@ -36,6 +36,10 @@ pub(super) const LABELS: &[(&str, &str)] = &[
         "newer-file-refused",
         "A newer planner made this file, so this one only shows it. Nothing was changed; the newer page can.",
     ),
+    (
+        "newer-link",
+        "A newer planner made this link. What this one understands of it is shown, and nothing of it is kept.",
+    ),
     ("saving", "saving"),
     ("not-saved", "not saved"),
     ("saved-on-phone", "saved on this phone"),
@@ -65,8 +69,21 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ),
     (
         "kept-not-read",
-        "What was kept here could not be read ({why}). Here is the first table; nothing kept was removed.",
+        "“{title}” could not be read ({why}). It is set aside, still kept here as it was.",
     ),
+    (
+        "store-not-read",
+        "What was kept here could not be read ({why}). Nothing kept was removed.",
+    ),
+    (
+        "layout-aside",
+        "“{title}” stopped the planner and is set aside. It is still kept here as it was.",
+    ),
+    (
+        "step-aside",
+        "The step “{step}” of “{title}” stopped the planner twice and is set aside with what followed it.",
+    ),
+    ("aside-save", "Save what is set aside"),
     (
         "not-started",
         "The planner did not start: {why}. Nothing kept here was changed; reload to try again.",
