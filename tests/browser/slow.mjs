@@ -49,13 +49,15 @@ export async function slow(pids, times, measure) {
   throw new Error(`the fixed sum would not take ${times} times as long`);
 }
 
-/** The processes that draw pages, by what the browser says of itself. */
-export async function renderers(chromium) {
+/** The processes of a kind, by what the browser says of itself. */
+export async function processes(chromium, kind) {
   const session = await chromium.newBrowserCDPSession();
   const { processInfo } = await session.send("SystemInfo.getProcessInfo");
   await session.detach();
-  return processInfo.filter(({ type }) => type === "renderer").map(({ id }) => id);
+  return processInfo.filter(({ type }) => type === kind).map(({ id }) => id);
 }
+/** Those that draw pages. */
+export const renderers = (chromium) => processes(chromium, "renderer");
 
 function run({ pids, stopped, flag }) {
   const running = new Set(pids);

@@ -57,18 +57,16 @@ export async function serve(directory = undefined) {
   return { url, stop };
 }
 
-/** Starts Chromium. No name outside this machine resolves. */
-export function browser(options = {}) {
-  return chromium.launch({
-    executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-    args: [
-      "--no-sandbox",
-      "--disable-dev-shm-usage",
-      "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1",
-    ],
-    ...options,
-  });
-}
+/** How Chromium is started. No name outside this machine resolves. */
+export const launching = {
+  executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
+  args: [
+    "--no-sandbox",
+    "--disable-dev-shm-usage",
+    "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1",
+  ],
+};
+export const browser = (options = {}) => chromium.launch({ ...launching, ...options });
 
 /**
  * A fresh context in which every request off our origin is refused and noted,

@@ -1,5 +1,5 @@
 //! What takes long: oracles, random runs, fuzzing, other engines, whole
-//! spreads. Each stage that passed leaves a stamp, so a broken-off run goes on
+//! spreads, kills. Each stage that passed leaves a stamp, so a broken-off run goes on
 //! where it stopped.
 
 use std::fs;
@@ -9,7 +9,7 @@ use std::time::Instant;
 use anyhow::{Context, Result, bail};
 use clap::{Args, ValueEnum};
 
-use crate::{advisories, fuzz, mutants, place, run, site, test, tools};
+use crate::{advisories, fuzz, mutants, place, run, scripts, site, test, tools};
 
 /// What the oracles write: tables, and the hostile corpus.
 const WRITTEN: [&str; 2] = [":(glob)tests/**/*.csv", "tests/hostile"];
@@ -33,6 +33,8 @@ pub(crate) enum Stage {
     Engines,
     /// Ten spreads laid by touch, counted, and pictured in target/spreads
     Spreads,
+    /// Tabs and browsers killed at work; writes tests/reports/kills.md
+    Kills,
 }
 
 /// What to run, and for how long.
@@ -52,6 +54,12 @@ pub(crate) struct Wish {
     /// Minutes for each fuzzer
     #[arg(long, default_value_t = 10)]
     minutes: u32,
+    /// How often a tab or a whole browser is killed
+    #[arg(long, default_value_t = 200)]
+    kills: u32,
+    /// What the acts before a kill, and its moment, are drawn from
+    #[arg(long, default_value_t = 1)]
+    seed: u32,
 }
 
 /// Runs every stage wished for and not yet stamped for this commit and these
@@ -89,6 +97,7 @@ pub(crate) fn all(wish: &Wish) -> Result<()> {
             Stage::Page => test::every_screen(),
             Stage::Engines => engines(),
             Stage::Spreads => spreads(),
+            Stage::Kills => kills(wish),
         }
         .with_context(|| format!("{name} failed"))?;
         times.push((name, start.elapsed()));
@@ -114,7 +123,14 @@ fn mark(wish: &Wish) -> Result<Option<String>> {
     let git = |words: &[&str]| run::output(&mut run::command("git", words));
     let changed = git(&["status", "--porcelain", "--", ".", ":!tests/reports"])?;
     let commit = git(&["rev-parse", "HEAD"])?;
-    let settings = format!("{} {} {}", commit.trim(), wish.cases, wish.minutes);
+    let Wish {
+        cases,
+        minutes,
+        kills,
+        seed,
+        ..
+    } = wish;
+    let settings = format!("{} {cases} {minutes} {kills} {seed}", commit.trim());
     Ok(changed.trim().is_empty().then_some(settings))
 }
 
@@ -212,4 +228,11 @@ fn spreads() -> Result<()> {
             .arg(place::target().join("spreads"))
             .env("OVERSPREAD_URL", crate::serve::beside(&dist)?),
     )
+}
+
+/// Kills tabs and whole browsers at random moments of work, and holds what is
+/// kept after each to what was there before or after the act in hand.
+fn kills(wish: &Wish) -> Result<()> {
+    let [count, seed] = [wish.kills, wish.seed].map(|number| number.to_string());
+    run::succeed(scripts::script("kills.mjs")?.args([count, seed]))
 }
