@@ -18,6 +18,10 @@ const { chromium } = require("playwright-core");
 
 /** How long after an act at most the page is killed, ms. */
 export const WITHIN = 300;
+/** The share of acts that the page has taken in by then; the others may be on their way. */
+const ENDED = 0.75;
+/** How long an act is waited for, ms; one that changes nothing never comes. */
+const SOON = 2_000;
 /** Every so manieth kill takes the whole browser. */
 const WHOLE = 5;
 /** Most layouts laid. */
@@ -239,20 +243,24 @@ class Victim {
     return page;
   }
 
-  /** Kills the page, or the whole browser, so many ms after an act was begun; a burst of them ends first. */
-  async kill(whole, { fire, leads }, after) {
+  /** Kills the page, or the whole browser, so many ms after an act was begun or, where it `ended`, was taken in; tells whether it changed anything. */
+  async kill({ whole, ended, after }, { fire, leads }) {
     const pids = await processes(this.#context.browser(), whole ? "browser" : "renderer");
     assert.ok(pids.length > 0, "there is something to kill");
     const gone = whole
       ? new Promise((resolve) => this.#context.once("close", resolve))
       : new Promise((resolve) => this.page.once("crash", resolve));
     const fired = fire().catch(() => undefined);
-    if (leads === "burst") await fired;
+    if (ended) await fired;
+    // A page under load has not yet made it; what changes nothing is waited for as long as anything is.
+    const changes = ended && !["beside", "open"].includes(leads);
+    const named = () => document.querySelector(".row .quiet")?.textContent !== "";
+    const made = !changes || (await this.page.waitForFunction(named, undefined, { timeout: SOON }).then(() => true, () => false));
     await pause(after);
     for (const pid of pids) process.kill(pid, "SIGKILL");
     await gone;
     if (!whole) await this.page.close();
-    return whole;
+    return made;
   }
 
   /** The page again, after it was killed. */
@@ -346,16 +354,18 @@ export async function killing({ url, count, seed, tell = () => undefined, kind: 
     for (let n = 1; n <= count; n += 1) {
       const kind = of?.(n) ?? draw.among(OFTEN);
       const after = Math.floor(draw.next() * WITHIN);
-      const told = { n, kind, after, whole: whole(n) };
+      const told = { n, kind, after, whole: whole(n), ended: draw.next() < ENDED };
       try {
         const act = await ACTS[kind](page, draw);
         // What made it ready may be an act as well.
         const before = { file: act.was ?? known, beside: await beside(page) };
-        await victim.kill(told.whole, act, after);
+        told.ended ||= act.leads === "burst";
+        const made = await victim.kill(told, act);
         page = await victim.again(told.whole, act.at);
         before.found = await beside(page);
         await atWork(page, url);
         [told.came, known] = await judged(page, act, before, layouts);
+        if (!made && told.came === "lost") told.came = "nothing";
         const now = JSON.parse(known);
         layouts.set(now.id, now);
         if (n % LOOK === 0 || n === count) {
@@ -363,7 +373,7 @@ export async function killing({ url, count, seed, tell = () => undefined, kind: 
           for (const [id, layout] of layouts) assert.deepEqual(kept.get(id), layout, `${layout.title} as it was left`);
         }
       } catch (error) {
-        throw new Error(`kill ${n} of seed ${seed}: ${kind}, ${told.whole ? "browser" : "tab"}, ${after} ms`, { cause: error });
+        throw new Error(`kill ${n} of seed ${seed}: ${kind}, ${told.whole ? "browser" : "tab"}, ${after} ms, ${told.ended ? "ended" : "begun"}`, { cause: error });
       }
       tell(told);
       all.push(told);
