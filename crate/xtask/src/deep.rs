@@ -29,6 +29,8 @@ pub(crate) enum Stage {
     Mutants,
     /// Every browser test on every kind of screen
     Page,
+    /// Every place of the page in longer words, and in ones from right to left
+    Words,
     /// Firefox and WebKit
     Engines,
     /// Ten spreads laid by touch, counted, and pictured in target/spreads
@@ -95,6 +97,7 @@ pub(crate) fn all(wish: &Wish) -> Result<()> {
             Stage::Fuzz => fuzz::explore(wish.minutes, mark.as_deref()),
             Stage::Mutants => mutants::try_some(),
             Stage::Page => test::every_screen(),
+            Stage::Words => words(),
             Stage::Engines => engines(),
             Stage::Spreads => spreads(),
             Stage::Kills => kills(wish),
@@ -200,6 +203,26 @@ fn random(cases: u32) -> Result<()> {
         "--no-fail-fast",
     ]);
     run::succeed(tests.env("PROPTEST_CASES", cases.to_string()))
+}
+
+/// Every place in words as no one speaks them, on two phones and at a desk;
+/// their pictures are there to be looked at.
+fn words() -> Result<()> {
+    tools::chromium()?;
+    for (words, name) in [
+        (site::Words::Long, "long"),
+        (site::Words::Mirrored, "mirrored"),
+    ] {
+        let page = site::build_speaking(words)?;
+        let mut node = run::command("node", &[]);
+        run::succeed(
+            node.arg(place::browser().join("pseudo.mjs"))
+                .arg(name)
+                .arg(place::target().join("words"))
+                .env("OVERSPREAD_URL", crate::serve::beside(&page)?),
+        )?;
+    }
+    Ok(())
 }
 
 /// The main job from end to end in Firefox and WebKit, from a server and from

@@ -44,7 +44,11 @@ enum Task {
         dir: Option<PathBuf>,
     },
     /// Build the page and the single file `dist/overspread.html`
-    Dist,
+    Dist {
+        /// Speak otherwise, in target/words-*, and leave `dist/` as it is
+        #[arg(long, default_value = "plain")]
+        words: site::Words,
+    },
     /// Run every test, or only the stages named
     Test {
         /// lint, native, fuzz, wasm, site, page, budget
@@ -74,7 +78,10 @@ fn main() -> Result<()> {
             };
             serve::forever(&dir, port)
         }
-        Task::Dist => site::build_with_single_file().map(done),
+        Task::Dist {
+            words: site::Words::Plain,
+        } => site::build_with_single_file().map(done),
+        Task::Dist { words } => site::build_speaking(words).map(done),
         Task::Test { stages } => test::all(&stages),
         Task::Bench => bench::run(),
         Task::Shots => scripts::shots(),

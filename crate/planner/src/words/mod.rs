@@ -12,6 +12,7 @@ mod handed;
 mod labels;
 mod laid_over;
 mod proposed;
+pub mod pseudo;
 mod quantity;
 mod rigged;
 mod sheets;
@@ -59,7 +60,7 @@ pub enum Arg {
 pub fn say(id: &str, args: &[(&str, Arg)]) -> String {
     let mut all = SENTENCES.iter().copied().flatten();
     let found = all.find(|(key, _)| *key == id);
-    let mut text = found.map_or(id, |(_, t)| *t).to_string();
+    let mut text = spoken(found.map_or(id, |(_, t)| *t));
     for (name, arg) in args {
         let value = match arg {
             Arg::Name(name) => isolated(name),
@@ -69,6 +70,15 @@ pub fn say(id: &str, args: &[(&str, Arg)]) -> String {
     }
     text
 }
+
+#[cfg(not(any(feature = "words-long", feature = "words-mirrored")))]
+fn spoken(line: &str) -> String {
+    line.to_string()
+}
+#[cfg(feature = "words-long")]
+use pseudo::long as spoken;
+#[cfg(all(feature = "words-mirrored", not(feature = "words-long")))]
+use pseudo::mirrored as spoken;
 
 /// A name between isolating marks when it may run right to left.
 fn isolated(name: &str) -> String {

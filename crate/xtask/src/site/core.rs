@@ -50,17 +50,11 @@ pub(super) const EARLY: Module = Module {
 
 /// Compiles, binds and shrinks a module; leaves its `.js` and `.d.ts` for the
 /// page to import and returns it.
-pub(super) fn build(module: Module) -> Result<Vec<u8>> {
+pub(super) fn build(module: Module, features: &[&str]) -> Result<Vec<u8>> {
     tools::wasm_target()?;
-    run::succeed(&mut run::cargo(&[
-        "build",
-        "--profile",
-        "page",
-        "--package",
-        module.package,
-        "--target",
-        tools::WASM,
-    ]))?;
+    let mut compile = run::cargo(&["build", "--profile", "page", "--package", module.package]);
+    compile.args(["--target", tools::WASM, "--features", &features.join(",")]);
+    run::succeed(&mut compile)?;
     let file = module.package.replace('-', "_") + ".wasm";
     let compiled = place::target().join(tools::WASM).join("page").join(file);
 

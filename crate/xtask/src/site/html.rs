@@ -81,6 +81,21 @@ pub(super) fn single(template: &str, style: &[u8], script: &[u8], icon: &[u8]) -
     )
 }
 
+/// The template of a page that runs from right to left, or as it is.
+///
+/// # Errors
+/// As [`site`].
+pub(super) fn directed(template: String, right_to_left: bool) -> Result<String> {
+    if !right_to_left {
+        return Ok(template);
+    }
+    replaced(
+        &template,
+        "<html lang=\"en\">",
+        "<html lang=\"en\" dir=\"rtl\">",
+    )
+}
+
 /// Puts the policy before anything it is to rule.
 fn with_policy(template: &str, policy: &str) -> Result<String> {
     let meta =

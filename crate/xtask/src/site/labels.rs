@@ -6,6 +6,7 @@ use std::fs;
 
 use anyhow::{Result, bail, ensure};
 
+use super::Words;
 use crate::place;
 
 // The tables as source: this crate is built alone, and compiling the planner
@@ -24,6 +25,9 @@ mod limits;
     reason = "the page asks for the length of a file only"
 )]
 mod lists;
+#[path = "../../../planner/src/words/pseudo.rs"]
+#[expect(unreachable_pub, reason = "it is public where it belongs")]
+mod pseudo;
 #[path = "../../../planner/src/words/labels/mod.rs"]
 #[expect(unreachable_pub, reason = "it is public where it belongs")]
 mod words;
@@ -42,12 +46,23 @@ const own = (text: string): string => (/[\\u0590-\\u08ff\\ufb1d-\\ufdff\\ufe70-\
 ///
 /// # Errors
 /// When a line of the table cannot be read or the file not be written.
-pub(super) fn write() -> Result<()> {
+pub(super) fn write(said: Words) -> Result<()> {
     fs::create_dir_all(place::generated())?;
-    fs::write(
-        place::generated().join("words.ts"),
-        module(&words::LABELS.concat())?,
-    )?;
+    let labels = words::LABELS.concat();
+    let spoken: Vec<String> = labels
+        .iter()
+        .map(|(_, label)| match said {
+            Words::Plain => (*label).to_owned(),
+            Words::Long => pseudo::long(label),
+            Words::Mirrored => pseudo::mirrored(label),
+        })
+        .collect();
+    let labels: Vec<(&str, &str)> = labels
+        .iter()
+        .zip(&spoken)
+        .map(|((id, _), label)| (*id, label.as_str()))
+        .collect();
+    fs::write(place::generated().join("words.ts"), module(&labels)?)?;
     Ok(())
 }
 

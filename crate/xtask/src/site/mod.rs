@@ -11,6 +11,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use anyhow::{Context, Result};
+use clap::ValueEnum;
 
 pub(crate) use digest::gzipped_len;
 
@@ -22,24 +23,64 @@ pub(crate) const SINGLE_FILE: &str = "overspread.html";
 /// File name of the service worker; fixed, so a browser finds its successor.
 pub(crate) const SERVICE_WORKER: &str = "service-worker.js";
 
+/// How the page speaks.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Words {
+    /// As it is served
+    Plain,
+    /// Each sentence two fifths longer, its letters accented
+    Long,
+    /// From right to left
+    Mirrored,
+}
+
+impl Words {
+    /// What the planner is compiled with to speak so.
+    fn features(self) -> &'static [&'static str] {
+        match self {
+            Words::Plain => &[],
+            Words::Long => &["words-long"],
+            Words::Mirrored => &["words-mirrored"],
+        }
+    }
+
+    /// Where a page that speaks so is built.
+    fn place(self) -> PathBuf {
+        match self {
+            Words::Plain => place::dist(),
+            Words::Long => place::target().join("words-long"),
+            Words::Mirrored => place::target().join("words-mirrored"),
+        }
+    }
+}
+
 /// Builds the page into `dist/` and returns that directory.
 ///
 /// # Errors
 /// When a compiler, the type checker or the bundler fails, or the page's HTML
 /// does not hold what is to be replaced.
 pub(crate) fn build() -> Result<PathBuf> {
+    build_speaking(Words::Plain)
+}
+
+/// Builds the page with other words, elsewhere, and returns that directory.
+///
+/// # Errors
+/// As [`build`].
+pub(crate) fn build_speaking(words: Words) -> Result<PathBuf> {
     tools::npm_packages()?;
-    let core = core::build(core::CORE)?;
-    let outputs = core::build(core::OUTPUTS)?;
-    let early = core::build(core::EARLY)?;
-    labels::write()?;
+    let core = core::build(core::CORE, words.features())?;
+    let outputs = core::build(core::OUTPUTS, &[])?;
+    let early = core::build(core::EARLY, &[])?;
+    labels::write(words)?;
     bundle::check_types()?;
-    let dist = place::dist();
+    let dist = words.place();
     if dist.exists() {
         fs::remove_dir_all(&dist)?;
     }
     fs::create_dir_all(&dist)?;
     let template = fs::read_to_string(place::www().join("index.html"))?;
+    let template = html::directed(template, words == Words::Mirrored)?;
 
     let core_name = emit(&dist, "core.wasm", &core)?;
     let worker_name = emit(&dist, "worker.js", &bundle::worker()?)?;

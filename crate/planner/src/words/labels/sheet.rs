@@ -107,6 +107,13 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ),
     ("which-one", "Which one?"),
     ("fit-view", "Whole picture"),
+    ("view", "How the picture is seen"),
+    ("view-larger", "Enlarge the picture"),
+    ("view-smaller", "Make the picture smaller"),
+    ("view-left", "See what lies left"),
+    ("view-right", "See what lies right"),
+    ("view-up", "See what lies above"),
+    ("view-down", "See what lies below"),
     // Findings.
     ("findings", "Findings"),
     (

@@ -27,6 +27,7 @@ pub(super) const LABELS: &[(&str, &str)] = &[
     ("finish-liquid", "filled"),
     ("shelf-unread", "This could not be read here; a newer planner may have kept it. It stays as it is."),
     ("shelf-put", "Put it on the table"),
+    ("shelf-away-of", "Take it off the shelf: {thing}"),
     ("shelf-away", "Take it off the shelf"),
     ("shelf-add", "Add from the catalogue"),
     ("shelf-altered", "“{thing}” changed on your shelf"),
