@@ -104,6 +104,7 @@ function Table({ layout }: { layout: Layout }): JSX.Element {
   if (state.adding.value) {
     return (
       <>
+        <h2 class="away">{say.placeTable}</h2>
         <Begin />
         <Add />
       </>
@@ -111,6 +112,7 @@ function Table({ layout }: { layout: Layout }): JSX.Element {
   }
   return (
     <>
+      <h2 class="away">{say.placeTable}</h2>
       <Arrived layout={layout} />
       {isOn() ? (
         <Many />

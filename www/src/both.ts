@@ -82,7 +82,7 @@ const LOOK: Acts = {
 
 export class Both {
   readonly #all: One[];
-  readonly #view: Window;
+  readonly view: Window;
   readonly #whole: Seen;
   readonly #watch: ResizeObserver;
   #marked: Change | undefined;
@@ -97,9 +97,9 @@ export class Both {
     });
     const [first, ...others] = boxes.flatMap((box) => [...box.querySelectorAll("svg")]);
     if (first === undefined) throw new Error();
-    this.#view = new Window([first, ...others], () => this.#draw(), enlarged);
+    this.view = new Window([first, ...others], () => this.#draw(), enlarged);
     for (const { box } of this.#all) {
-      listen(box, this.#view, LOOK);
+      listen(box, this.view, LOOK);
       box.addEventListener("keydown", (event) => this.#key(event));
     }
     this.#watch = new ResizeObserver(() => this.fit());
@@ -107,14 +107,14 @@ export class Both {
   }
 
   fit(): void {
-    this.#view.fit(this.#whole);
+    this.view.fit(this.#whole);
     this.#draw();
   }
 
   /** Marks a change in both, and shows all again where it lies out of sight. */
   mark(change: Change | undefined): void {
     this.#marked = change;
-    const { x, y, width, height } = this.#view.seen;
+    const { x, y, width, height } = this.view.seen;
     const out = ([a, b]: [number, number]): boolean =>
       a < x || b < y || a > x + width || b > y + height;
     if (change?.moved?.some(out)) this.fit();
@@ -142,9 +142,9 @@ export class Both {
     }
     // Of the crops only the one that is marked: all of them would hide the rest.
     const [crop] = this.#marked?.topic === "crop" ? this.#marked.objects : [];
-    one.planner.view(this.#view.scale, -2, crop ?? -1);
+    one.planner.view(this.view.scale, -2, crop ?? -1);
     one.planner.patch();
-    one.marks.show(one.planner, this.#marked, this.#view.scale);
+    one.marks.show(one.planner, this.#marked, this.view.scale);
   }
 
   /** A core that draws it; none for what cannot be read, of which the reading of both says why. */
@@ -163,10 +163,9 @@ export class Both {
 
   #key(event: KeyboardEvent): void {
     const step = KEYS[event.key];
-    const { x, y, width, height } = this.#view.seen;
-    if (step !== undefined) this.#view.pan(step[0] * PAN_PX, step[1] * PAN_PX);
+    if (step !== undefined) this.view.pan(step[0] * PAN_PX, step[1] * PAN_PX);
     else if (["+", "=", "-"].includes(event.key)) {
-      this.#view.zoom(event.key === "-" ? 0.8 : 1.25, x + width / 2, y + height / 2);
+      this.view.enlarge(event.key === "-" ? 0.8 : 1.25);
     } else if (event.key === "0") this.fit();
     else return;
     event.preventDefault();

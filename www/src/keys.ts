@@ -29,14 +29,13 @@ export function keys(element: HTMLElement, view: Window, abandon: () => void): (
       const by = event.key === "]" ? 5 : -5;
       if (many) several.turnBy(by);
       else if (id !== undefined) act.turnBy(id, by);
-    } else if (event.key === "Enter") {
+    } else if (event.key === "Enter" && event.target === element) {
       goInside();
     } else if (event.key === "Delete" || event.key === "Backspace") {
       if (many) several.deed("remove");
       else if (id !== undefined) act.remove([id]);
     } else if (event.key === "+" || event.key === "-" || event.key === "=") {
-      const { x, y, width, height } = view.seen;
-      view.zoom(event.key === "-" ? 0.8 : 1.25, x + width / 2, y + height / 2);
+      view.enlarge(event.key === "-" ? 0.8 : 1.25);
     } else if (event.key === "0") {
       view.refit();
     } else {

@@ -10,6 +10,7 @@ import * as say from "#words";
 import * as answers from "./answers";
 import { App } from "./app";
 import * as day from "./day/progress";
+import * as focus from "./focus";
 import { registerWorker } from "./register-worker";
 import * as offered from "./offered";
 import * as proposals from "./proposals";
@@ -75,7 +76,10 @@ function notStarted(error: unknown): void {
 }
 
 const root = document.getElementById("page");
-if (root !== null) render(<App />, root);
+if (root !== null) {
+  focus.watch(root);
+  render(<App />, root);
+}
 
 start()
   .then(() => registerWorker((accept) => (state.newer.value = accept), atRest))

@@ -13,6 +13,7 @@ import { listen, type Finger } from "./gestures";
 import { keys } from "./keys";
 import { Overlay } from "./overlay";
 import { Filters, seenAs } from "./panels/sight";
+import { Ways } from "./parts/ways";
 import * as places from "./places";
 import * as readings from "./readings";
 import * as seen from "./seen";
@@ -88,7 +89,7 @@ export function Picture(): JSX.Element {
   const written = useRef<SVGGElement>(null);
   const above = useRef<SVGGElement>(null);
   const lens = useRef<HTMLDivElement>(null);
-  const refit = useRef<(() => void) | undefined>(undefined);
+  const sheet = useRef<Window | undefined>(undefined);
 
   useEffect(() => {
     const [element, under, upper, figure] = [box.current, svg.current, over.current, lens.current];
@@ -103,7 +104,7 @@ export function Picture(): JSX.Element {
       },
       (is) => (state.enlarged.value = is),
     );
-    refit.current = () => view.refit();
+    sheet.current = view;
     seen.follow(view);
     const size = (): void => {
       element.style.height = `${tall(element.clientWidth)}px`;
@@ -242,11 +243,9 @@ export function Picture(): JSX.Element {
         </g>
       </svg>
       <div class="lens sans" ref={lens} hidden />
-      {state.enlarged.value ? (
-        <button class="whole" onClick={() => refit.current?.()}>
-          {say.fitView}
-        </button>
-      ) : null}
+      {state.stage.value === "first" ? null : (
+        <Ways view={() => sheet.current} enlarged={state.enlarged.value} />
+      )}
     </div>
   );
 }

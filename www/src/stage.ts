@@ -103,6 +103,12 @@ export class Window {
     this.enlarged(true);
   }
 
+  /** Enlarges about the middle of what is seen. */
+  enlarge(factor: number): void {
+    const { x, y, width, height } = this.seen;
+    this.zoom(factor, x + width / 2, y + height / 2);
+  }
+
   #timer = 0;
   #show(seen: Seen): void {
     const scaled = Math.abs(seen.width / this.seen.width - 1) > 1e-6;

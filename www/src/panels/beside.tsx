@@ -11,6 +11,7 @@ import * as beside from "../beside";
 import type { Side } from "../beside";
 import { Both } from "../both";
 import { PARTS, Way } from "../parts/scores";
+import { Ways } from "../parts/ways";
 
 function Pictures({ sides }: { sides: readonly [Side, Side] }): JSX.Element {
   const row = useRef<HTMLDivElement>(null);
@@ -37,11 +38,7 @@ function Pictures({ sides }: { sides: readonly [Side, Side] }): JSX.Element {
             <svg aria-hidden="true">
               <g />
             </svg>
-            {enlarged.value && place === 1 ? (
-              <button class="whole" onClick={() => both.current?.fit()}>
-                {say.fitView}
-              </button>
-            ) : null}
+            {place === 1 ? <Ways view={() => both.current?.view} enlarged={enlarged.value} /> : null}
           </div>
         </figure>
       ))}

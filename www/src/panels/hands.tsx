@@ -12,6 +12,7 @@ import * as state from "../state";
 import { length } from "../state";
 import { Shots, Steps } from "./exposures";
 import { Someone } from "./someone";
+import { Moves } from "./thing";
 
 const ACTIONS: readonly (readonly [string, string, 1 | 2])[] = [
   ["tear", say.doTear, 2],
@@ -129,6 +130,7 @@ function Whose({ hand }: { hand: Hand }): JSX.Element {
           {say.handAway}
         </button>
       </div>
+      <Moves />
       <Doing hand={hand} />
       <Place hand={hand} />
       <Choice

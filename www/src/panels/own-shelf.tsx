@@ -116,7 +116,7 @@ function Row({ kept, owned }: mine.Shelved): JSX.Element {
             </button>
             <button
               class="word"
-              aria-label={say.mineDelete({ thing: kept.title })}
+              aria-label={say.shelfAwayOf({ thing: kept.title })}
               onClick={() => void mine.remove(kept)}
             >
               {say.shelfAway}
