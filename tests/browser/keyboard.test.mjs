@@ -112,11 +112,11 @@ test("the whole job is done by keyboard alone", async () => {
   await act("Hands");
   await act("squeeze lemon");
   assert.equal(await page.locator(".picture [data-key^=hand-]").count(), 2, "a pair of hands");
-  await act(/left hand: squeeze/);
+  await act(/left hand: squeezing/);
   await page.locator(".chosen-strip").waitFor();
   await reach("Done", "Shift+Tab");
   await act("hold a dish");
-  await page.getByText("left hand: hold").first().waitFor();
+  await page.getByText("left hand: holding").first().waitFor();
   await act("Camera & light");
   await act("Longer focal length");
   await act("Light");

@@ -111,18 +111,21 @@ export function assertNoForeignRequests(faults) {
   assert.deepEqual(foreign, [], "the page asked another origin");
 }
 
-/** Fails with a readable list when axe-core finds anything against WCAG 2.2 A and AA. */
-export async function assertAccessible(page, { within = undefined, except = [] } = {}) {
+/** What axe-core calls the rules of WCAG 2.2 A and AA. */
+const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+
+/** Fails with a readable list when axe-core finds anything against WCAG 2.2 A and AA, or `also`. */
+export async function assertAccessible(page, { within = undefined, except = [], also = [] } = {}) {
   // Handed over the debugging port, so the page's policy need not allow it.
   await page.evaluate(await axeSource());
   const found = await page.evaluate(
-    ([selector, off]) =>
+    ([selector, off, runOnly]) =>
       globalThis.axe.run(selector ?? document, {
-        runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"],
+        runOnly,
         rules: Object.fromEntries(off.map((rule) => [rule, { enabled: false }])),
         resultTypes: ["violations"],
       }),
-    [within, except],
+    [within, except, [...RULES, ...also]],
   );
   const lines = found.violations.map(
     ({ id, help, nodes }) => `${id}: ${help}: ${nodes.map((node) => node.target).join(" | ")}`,

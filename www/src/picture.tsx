@@ -243,6 +243,16 @@ export function Picture(): JSX.Element {
         </g>
       </svg>
       <div class="lens sans" ref={lens} hidden />
+      {/* At work on the table its list of things tells the same, and more. */}
+      {state.stage.value === "work" && state.place.value === "table" ? null : (
+        <ul class="away" aria-label={say.clientList}>
+          {state.things.value.map(({ id, number, name, where }) => (
+            <li key={id}>
+              <b>{number}</b> <span>{name}</span> <span>{where}</span>
+            </li>
+          ))}
+        </ul>
+      )}
       {state.stage.value === "first" ? null : (
         <Ways view={() => sheet.current} enlarged={state.enlarged.value} />
       )}

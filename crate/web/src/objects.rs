@@ -1,6 +1,7 @@
 //! Small objects for the panels, made when something is opened or selected.
 use planner::catalogue;
-use planner::layout::{Id, Item, Layout, Linen, Part, Role, Size, to_line};
+use planner::compare::doing;
+use planner::layout::{Hand, Id, Item, Layout, Linen, LinenState, Part, Role, Side, Size, to_line};
 use planner::order;
 use planner::scene::{effective_role, flag, linen_drop};
 use planner::words::{Arg, length, place, say};
@@ -30,16 +31,16 @@ struct Thing {
     name: String,
     #[serde(rename = "where")]
     place: String,
-    role: &'static str,
+    role: String,
     locked: bool,
 }
 
-fn role_word(role: Role) -> &'static str {
+fn role_word(role: Role) -> String {
     match role {
-        Role::Hero => "hero",
-        Role::Support => "main dish",
-        Role::Accent => "accent",
-        Role::Filler => "",
+        Role::Hero => say("thing-hero", &[]),
+        Role::Support => say("thing-main", &[]),
+        Role::Accent => say("thing-accent", &[]),
+        Role::Filler => String::new(),
     }
 }
 
@@ -78,9 +79,9 @@ fn things(layout: &Layout) -> Vec<Thing> {
     all.extend(layout.hands.iter().map(|hand| Thing {
         id: hand.id,
         number: flag(layout, hand),
-        name: format!("{} hand: {}", word(&hand.side), word(&hand.action)),
+        name: handed(hand),
         place: place(hand.target, &layout.frame),
-        role: "",
+        role: String::new(),
         locked: false,
     }));
     all.extend(layout.linens.iter().map(|linen| Thing {
@@ -88,7 +89,7 @@ fn things(layout: &Layout) -> Vec<Thing> {
         number: String::new(),
         name: lying(layout, linen, named(&linen.name, "")),
         place: place(linen.at, &layout.frame),
-        role: "",
+        role: String::new(),
         locked: linen.locked,
     }));
     all
@@ -98,9 +99,15 @@ fn things(layout: &Layout) -> Vec<Thing> {
 fn lying(layout: &Layout, linen: &Linen, name: String) -> String {
     let text = |mm: f64| Arg::Text(length(mm, layout.head.units));
     let [first, last] = linen_drop(&layout.table, linen);
+    let state = match linen.state {
+        LinenState::Flat => "thing-flat",
+        LinenState::Folded => "thing-folded",
+        LinenState::Bunched => "thing-bunched",
+        LinenState::Thrown => "thing-thrown",
+    };
     let args = [
         ("name", Arg::Name(name)),
-        ("state", Arg::Text(word(&linen.state))),
+        ("state", Arg::Text(say(state, &[]))),
         ("first", text(first)),
         ("last", text(last)),
     ];
@@ -108,10 +115,13 @@ fn lying(layout: &Layout, linen: &Linen, name: String) -> String {
     say(if hangs { "thing-hangs" } else { "thing-lies" }, &args)
 }
 
-/// A choice of the layout as the word it is written with.
-fn word(choice: &impl Serialize) -> String {
-    let value = serde_json::to_value(choice).unwrap_or_default();
-    value.as_str().unwrap_or_default().replace('-', " ")
+/// A hand by its side and what it does.
+fn handed(hand: &Hand) -> String {
+    let id = match hand.side {
+        Side::Left => "thing-hand-left",
+        Side::Right => "thing-hand-right",
+    };
+    say(id, &[("action", Arg::Text(say(doing(hand.action), &[])))])
 }
 
 #[wasm_bindgen]

@@ -1,7 +1,7 @@
 //! The wasm modules, each with the script that binds it.
 
 use std::fs;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use anyhow::{Context, Result};
 
@@ -48,7 +48,7 @@ pub(super) const EARLY: Module = Module {
     name: "early",
 };
 
-/// Compiles, binds and shrinks a module; leaves its `.js` and `.d.ts` for the
+/// Compiles, binds and shrinks a module, with features not shrunk; leaves its `.js` and `.d.ts` for the
 /// page to import and returns it.
 pub(super) fn build(module: Module, features: &[&str]) -> Result<Vec<u8>> {
     tools::wasm_target()?;
@@ -58,15 +58,23 @@ pub(super) fn build(module: Module, features: &[&str]) -> Result<Vec<u8>> {
     let file = module.package.replace('-', "_") + ".wasm";
     let compiled = place::target().join(tools::WASM).join("page").join(file);
 
-    // Binding and shrinking take longer than the rest together: leave them out
-    // when the compiled module is the one they last saw.
-    let stamp = generated(module, ".stamp");
+    // Binding and shrinking take longer than the rest together: leave each out
+    // where the compiled module is the one it last saw.
     let digest = digest::short(&[fs::read(&compiled)?, FLAGS.into(), SHRINK.into()].concat());
-    let seen = fs::read_to_string(&stamp).is_ok_and(|last| last == digest);
-    if !seen || !optimised(module).exists() {
+    let done = |stamp: &Path| fs::read_to_string(stamp).is_ok_and(|last| last == digest);
+    let bound = generated(module, ".bound");
+    if !done(&bound) {
         bind(module, &compiled)?;
+        fs::write(bound, &digest)?;
+    }
+    if !features.is_empty() {
+        // Only looked at: it need not be small.
+        return fs::read(generated(module, "_bg.wasm")).context("the bound module is missing");
+    }
+    let shrunk = generated(module, ".stamp");
+    if !done(&shrunk) || !optimised(module).exists() {
         optimise(module)?;
-        fs::write(&stamp, digest)?;
+        fs::write(shrunk, &digest)?;
     }
     fs::read(optimised(module)).context("the optimised module is missing")
 }
@@ -80,7 +88,7 @@ fn generated(module: Module, rest: &str) -> PathBuf {
     place::generated().join(module.name.to_owned() + rest)
 }
 
-fn bind(module: Module, compiled: &std::path::Path) -> Result<()> {
+fn bind(module: Module, compiled: &Path) -> Result<()> {
     let out = place::generated();
     fs::create_dir_all(&out)?;
     let mut arguments = vec!["wasm-bindgen".into(), compiled.as_os_str().to_owned()];
