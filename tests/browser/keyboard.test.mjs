@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { setUp } from "./setup.mjs";
+import { long, setUp } from "./setup.mjs";
 import { assertClean, desk, phone } from "./support.mjs";
 
 const { guarded, started } = setUp();
@@ -74,7 +74,7 @@ function keys(page) {
   };
 }
 
-test("the whole job is done by keyboard alone", async () => {
+test("a table is laid, read and made better by keyboard alone", async () => {
   const { context, faults } = await guarded({ ...desk, reducedMotion: "reduce" });
   const page = await started(context);
   const { act, press, reach, type } = keys(page);
@@ -131,6 +131,17 @@ test("the whole job is done by keyboard alone", async () => {
   await page.locator(".way > button").first().waitFor({ timeout: 60_000 });
   await page.locator(".looking").waitFor({ state: "detached", timeout: 60_000 });
   await act(/^Do all of it/);
+  assertClean(faults);
+  await context.close();
+});
+
+/** Long, as every control of the papers is passed on the way. */
+const sent = async () => {
+  const { context, faults } = await guarded({ ...phone, reducedMotion: "reduce" });
+  const page = await started(context);
+  const { act, press, reach } = keys(page);
+  await act(/^Lay /);
+  await page.locator(".was").waitFor();
   await act("Papers");
   await act("Shot list");
   await page.locator(".pages img").first().waitFor();
@@ -157,4 +168,5 @@ test("the whole job is done by keyboard alone", async () => {
   assert.match(await client.locator(".sent").inputValue(), /less oil/);
   assertClean(faults);
   await context.close();
-});
+};
+if (long) test("it is sent, answered and shot by keyboard alone", sent);

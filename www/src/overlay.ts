@@ -22,7 +22,8 @@ function along(id: number): string {
 
 export class Overlay {
   #picks = new Picks();
-  #outline = make("path", "chosen");
+  /** Light on dark, so that it is seen on the board and on linen. */
+  #outline = [make("path", "chosen casing"), make("path", "chosen")];
   #stem = make("path", "chosen");
   #handle = make("circle", "handle");
   /** What follows the thing. */
@@ -35,7 +36,7 @@ export class Overlay {
 
   constructor(root: SVGGElement, lens: HTMLElement) {
     this.#loupe = new Loupe(lens);
-    this.#moving.append(this.#picks.free, this.#outline, this.#stem, this.#handle);
+    this.#moving.append(this.#picks.free, ...this.#outline, this.#stem, this.#handle);
     root.replaceChildren(this.#picks.root, this.#guides, this.#moving);
   }
 
@@ -47,7 +48,7 @@ export class Overlay {
     const others = id === undefined || state.inside.value ? "" : along(id);
     this.#knob = undefined;
     if (points.length < 6) {
-      set(this.#outline, { d: "" });
+      this.#draw("", view);
       set(this.#stem, { d: "" });
       set(this.#handle, { r: 0 });
       return;
@@ -63,7 +64,7 @@ export class Overlay {
     }
     this.#centre = this.#picks.middle ?? [(left + right) / 2, (top + bottom) / 2];
     const drawn = id === undefined ? "" : `M${pairs.join("L")}Z${others}`;
-    set(this.#outline, { d: drawn, "stroke-width": 2.4 * px });
+    this.#draw(drawn, view);
     if (id !== undefined && !core().can_turn(id)) {
       set(this.#stem, { d: "" });
       set(this.#handle, { r: 0 });
@@ -74,6 +75,11 @@ export class Overlay {
     this.#knob = [x, y];
     set(this.#stem, { d: `M${x} ${y < top ? top : bottom}V${y}`, "stroke-width": 1.6 * px });
     set(this.#handle, { cx: x, cy: y, r: 8 * px, "stroke-width": 2.4 * px });
+  }
+
+  /** Draws the outline of the chosen thing. */
+  #draw(d: string, { scale }: Window): void {
+    for (const [n, line] of this.#outline.entries()) set(line, { d, "stroke-width": (n === 0 ? 5 : 2.4) * scale });
   }
 
   /** Takes up what is to be dragged or turned. */
@@ -89,7 +95,7 @@ export class Overlay {
     // An arm follows its hand, which turns as it goes.
     const hand = shape(planner.drag_outline());
     if (hand === "") set(this.#moving, { transform: `translate(${dx} ${dy})` });
-    else set(this.#outline, { d: hand });
+    else this.#draw(hand, view);
     const { x, y, width, height } = view.seen;
     const upright = planner.guide_x;
     const level = planner.guide_y;
