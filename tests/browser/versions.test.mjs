@@ -107,7 +107,7 @@ test("what moves or enlarges one picture does so to both: two fingers, wheel and
   assert.equal(await alike("whole again"), whole);
   await page.keyboard.press("+");
   assert.notEqual(await alike("enlarged by key"), whole);
-  await second.getByRole("button").tap();
+  await second.getByRole("button", { name: "Whole picture" }).tap();
   assert.equal(await alike("whole by the button"), whole);
   assertClean(faults);
   await context.close();
