@@ -3,7 +3,7 @@
 
 /** What takes it; a field of text would bring up a phone's keyboard. */
 const CAN =
-  'button:enabled,select:enabled,summary,a[href],input[type="checkbox"]:enabled,[tabindex="0"]';
+  'button:enabled,select:enabled,summary,input[type="checkbox"]:enabled,[tabindex="0"]';
 
 /** What had it last and all it lay in, each with its place among its neighbours. */
 let path: readonly (readonly [Element, number])[] = [];

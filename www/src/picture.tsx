@@ -248,7 +248,7 @@ export function Picture(): JSX.Element {
         <ul class="away" aria-label={say.clientList}>
           {state.things.value.map(({ id, number, name, where }) => (
             <li key={id}>
-              <b>{number}</b> <span>{name}</span> <span>{where}</span>
+              {number} {name} <span>{where}</span>
             </li>
           ))}
         </ul>
