@@ -135,7 +135,7 @@ export function walker(page, look, said = (words) => words) {
       await walk.go("Hands");
       await unfold(page);
       await look("hands");
-      await press("1");
+      await page.getByRole("button", { name: "1", exact: true }).first().click();
       await page.locator(".panel .panel").first().waitFor();
       await unfold(page);
       await look("one exposure");
