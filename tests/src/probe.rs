@@ -155,7 +155,8 @@ fn saved_and_sent(layout: &Layout) {
     assert!(again == *layout, "its own file is the same layout");
     let made = link(layout);
     let back = unlink(&made.fragment).expect("its own link opens").layout;
-    if made.losses.is_empty() {
+    // What a newer planner made is never sent, as only that one knows all of it.
+    if made.losses.is_empty() && !layout.is_newer() {
         assert!(back == *layout, "its own link is the same layout");
     }
     let relinked = link(&back);

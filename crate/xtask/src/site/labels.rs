@@ -19,11 +19,7 @@ use crate::place;
 )]
 mod limits;
 #[path = "../../../outputs/src/csv/limits.rs"]
-#[expect(
-    dead_code,
-    unreachable_pub,
-    reason = "the page asks for the length of a file only"
-)]
+#[expect(unreachable_pub, reason = "it is public where it belongs")]
 mod lists;
 #[path = "../../../planner/src/words/pseudo.rs"]
 #[expect(unreachable_pub, reason = "it is public where it belongs")]
