@@ -23,7 +23,7 @@ function along(id: number): string {
 export class Overlay {
   #picks = new Picks();
   /** Light on dark, so that it is seen on the board and on linen. */
-  #outline = [make("path", "chosen casing"), make("path", "chosen")];
+  #outline = [make("path", "chosen-casing"), make("path", "chosen")];
   #stem = make("path", "chosen");
   #handle = make("circle", "handle");
   /** What follows the thing. */
