@@ -6,6 +6,8 @@ use planner::layout::{Layout, LayoutId, MAX_FILE_BYTES, ProblemKind, open};
 use planner::link::{MAX_LINK, link, unlink};
 use planner::starters::harbour_supper;
 use proptest::prelude::*;
+use zune_jpeg::JpegDecoder;
+use zune_jpeg::zune_core::bytestream::ZCursor;
 
 /// Names and bytes of the files in a folder, sorted.
 fn corpus(folder: &str) -> Vec<(String, Vec<u8>)> {
@@ -38,13 +40,24 @@ fn as_named(name: &str, said: &[ProblemKind]) -> bool {
     said.contains(&wanted)
 }
 
+/// By their names, and where another reader of JPEG heads (`zune-jpeg`) reads
+/// one, by the channels it counts.
 #[test]
 fn heads_of_photos_are_told_for_what_they_are() {
     let all = corpus("hostile/photos");
     assert!(all.len() >= 16, "{} heads", all.len());
+    let mut read = 0;
     for (name, bytes) in all {
-        assert_eq!(probe::photo(&bytes), name.starts_with("inks-"), "{name}");
+        let inks = probe::photo(&bytes);
+        assert_eq!(inks, name.starts_with("inks-"), "{name}");
+        let mut other = JpegDecoder::new(ZCursor::new(&bytes));
+        if other.decode_headers().is_ok() {
+            let channels = other.info().expect("after its head").components;
+            assert_eq!(inks, channels == 4, "{name}: {channels} channels");
+            read += 1;
+        }
     }
+    assert!(read >= 4, "the other reader read {read}");
 }
 
 type Probe = fn(&[u8]) -> Vec<ProblemKind>;
