@@ -30,7 +30,7 @@ mod things;
 mod trace;
 
 use planner::commands::{Carry, Drag, taken_by};
-use planner::drawing::View;
+use planner::drawing::{Drawn, View};
 use planner::edit::History;
 use planner::layout::{Id, Layout};
 use planner::propose::Search;
@@ -66,6 +66,8 @@ pub struct Planner {
     sheet: Option<Sheet>,
     /// What is written over the things, which changes while they are dragged.
     over: Option<Sheet>,
+    /// What stands in them.
+    drawn: Drawn,
     view: View,
     /// The exposure that is worked on alone, and the table as it stands in it.
     then: Option<(Id, Layout)>,
@@ -91,6 +93,7 @@ impl Planner {
             sliding: None,
             sheet: None,
             over: None,
+            drawn: Drawn::default(),
             view: pages::on_page(),
             then: None,
             through: false,

@@ -1,7 +1,7 @@
 //! The drawing on the page and what leaves it: picture, link, code.
 use planner::drawing::{
-    Keyed, SeeThrough, Shown, Trims, View, cut, groups, marked, see_through, sheet, side,
-    stand_span, view_box,
+    Drawn, Keyed, SeeThrough, Shown, Trims, View, cut, groups_again, marked, see_through, sheet,
+    side, stand_span, view_box,
 };
 use planner::layout::Id;
 use planner::link::public;
@@ -94,6 +94,7 @@ impl Planner {
         root: web_sys::Element,
         over: web_sys::Element,
     ) -> Result<(), JsValue> {
+        self.drawn = Drawn::default();
         self.sheet = Some(Sheet::new(root)?);
         self.over = Some(Sheet::new(over)?);
         Ok(())
@@ -177,10 +178,17 @@ impl Planner {
         let (Some(sheet), Some(over)) = (&mut self.sheet, &mut self.over) else {
             return Ok(0);
         };
-        let mut groups = groups(self.history.layout(), &self.view);
+        let mut groups = groups_again(self.history.layout(), &self.view, &mut self.drawn);
         let written = groups.iter().position(|keyed| keyed.key == MARKS);
         let written = groups.split_off(written.unwrap_or(groups.len()));
-        Ok(sheet.patch(groups)? + over.patch(written)?)
+        let made = sheet
+            .patch_again(groups)
+            .and_then(|made| Ok(made + over.patch_again(written)?));
+        if made.is_err() {
+            // The page may now show any part of it.
+            self.drawn = Drawn::default();
+        }
+        made
     }
 
     /// Shows these marks, as the worker's instance gave them, and makes nothing

@@ -2,7 +2,7 @@
 //! that changed are made again.
 
 use glam::DVec2;
-use planner::drawing::{Keyed, translation};
+use planner::drawing::{Again, Keyed, translation};
 use svg::node::element::Group;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Document, Element};
@@ -54,27 +54,33 @@ impl Sheet {
 
     /// Brings the page to `groups`; returns how many groups were made anew.
     pub(crate) fn patch(&mut self, groups: Vec<Keyed>) -> Result<u32, JsValue> {
+        self.patch_again(groups.into_iter().map(Again::from).collect())
+    }
+
+    /// As [`Self::patch`], where some stand there already.
+    pub(crate) fn patch_again(&mut self, groups: Vec<Again>) -> Result<u32, JsValue> {
         let mut before = std::mem::take(&mut self.held);
         let mut made = 0;
         let mut last: Option<web_sys::Node> = None;
         for keyed in groups {
-            let text = keyed.group.to_string();
+            let text = keyed.group.as_ref().map(ToString::to_string);
             let found = before.iter().position(|held| held.key == keyed.key);
             let found = found.map(|place| before.swap_remove(place));
-            let node = match found {
-                Some(mut held) if held.text == text => {
+            let (node, text) = match (found, keyed.group) {
+                (Some(mut held), group) if group.is_none() || text.as_ref() == Some(&held.text) => {
                     held.lift(false);
-                    held.node
+                    (held.node, held.text)
                 }
-                other => {
-                    let node = dom::element(&self.document, &keyed.group)?;
+                (other, Some(group)) => {
+                    let node = dom::element(&self.document, &group)?;
                     node.set_attribute("data-key", &keyed.key)?;
                     if let Some(old) = other {
                         old.node.remove();
                     }
                     made += 1;
-                    node
+                    (node, text.unwrap_or_default())
                 }
+                (_, None) => return Err(JsValue::from_str("what was drawn last is not there")),
             };
             set_place(&node, keyed.at, DVec2::ZERO)?;
             let next = match &last {

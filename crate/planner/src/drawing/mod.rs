@@ -26,9 +26,9 @@ pub use hand::{Limb, limb};
 pub use held::held;
 pub use pen::Pen;
 pub use picture::{
-    Cut, Keyed, SeeThrough, Shown, Trims, View, alone, carried, cut, cut_file, groups, guide_sheet,
-    marked, reaching, sample, see_through, sheet, side, side_file, stand_span, swatch, translation,
-    version, view_box, waiting,
+    Again, Cut, Drawn, Keyed, SeeThrough, Shown, Trims, View, alone, carried, cut, cut_file,
+    groups, groups_again, guide_sheet, marked, reaching, sample, see_through, sheet, side,
+    side_file, stand_span, swatch, translation, version, view_box, waiting,
 };
 pub use prop::{Ware, flame, prop};
 pub use shadow::{Ground, raised, shadows};

@@ -11,6 +11,7 @@ mod cloth;
 mod contour;
 mod crops;
 mod cut;
+mod drawn;
 mod edge;
 mod frame;
 mod guide_sheet;
@@ -32,6 +33,7 @@ mod view;
 
 pub use cloth::waiting;
 pub use cut::{Cut, cut, cut_file, view_box};
+pub use drawn::{Again, Drawn};
 pub use guide_sheet::guide_sheet;
 pub use sample::{alone, sample, swatch};
 pub use see_through::{SeeThrough, see_through};
@@ -40,13 +42,13 @@ pub use side::{side, side_file};
 pub use stand::stand_span;
 pub use view::{Keyed, Shown, Trims, View, carried, translation};
 
-use glam::DVec2;
 use svg::node::element::Group;
 
 use super::Pen;
 use crate::layout::{Card, Hand, Item, Layout, Linen};
 use crate::optics;
 use crate::scene::{Layer, in_view_order};
+use drawn::{All, Same};
 
 /// Weight of an ink line, px.
 const WEIGHT: f64 = 1.1;
@@ -54,14 +56,23 @@ const WEIGHT: f64 = 1.1;
 /// Every group of the drawing, bottom to top.
 #[must_use]
 pub fn groups(whole: &Layout, view: &View) -> Vec<Keyed> {
+    let all = groups_again(whole, view, &mut Drawn::default());
+    let all = all.into_iter().filter_map(|Again { key, group, at }| {
+        let group = group?;
+        Some(Keyed { key, group, at })
+    });
+    all.collect()
+}
+
+/// As [`groups`], where some are as they were `drawn` last, which is then what
+/// is drawn now.
+pub fn groups_again(whole: &Layout, view: &View, drawn: &mut Drawn) -> Vec<Again> {
     let table = view.shown.table(whole);
     let layout = table.as_ref();
     let pen = pen(layout, view);
-    let mut all = Vec::new();
-    let mut push = |key: String, group: Group, at: Option<DVec2>| {
-        all.push(Keyed { key, group, at });
-    };
-    push("surface".into(), surface::surface(layout, &pen), None);
+    let last = drawn.begin(&layout.light, &layout.table, &pen);
+    let mut all = All::default();
+    all.push("surface".into(), surface::surface(layout, &pen), None);
     // What lies beside the table waits unfaded past the frame.
     let waits = |linen: &&Linen| view.frame && cloth::is_aside(layout, linen);
     let aside = || layout.linens.iter().filter(waits);
@@ -71,27 +82,36 @@ pub fn groups(whole: &Layout, view: &View) -> Vec<Keyed> {
         if let Layer::Item(item) = layer {
             while let Some(vessel) = open.pop_if(|v| item.on != Some(v.id)) {
                 let lip = lens::lip(layout, vessel, view.eye, &pen);
-                push(named("lip", vessel.id.0), lip, None);
+                all.push(named("lip", vessel.id.0), lip, None);
             }
         }
         match layer {
             Layer::Linen(linen) if waits(&linen) => {}
             Layer::Linen(linen) => {
                 let group = cloth::cloth(layout, linen, &pen);
-                push(named("linen", linen.id.0), group, Some(linen.at.vec()));
+                all.push(named("linen", linen.id.0), group, Some(linen.at.vec()));
             }
             Layer::Item(item) => {
                 let at = Some(item.at.vec());
-                if let Some(shadow) = cast::cast(layout, item, &pen) {
-                    push(named("shadow", item.id.0), shadow, at);
+                let same = last.same(item);
+                let shadow = match same {
+                    Same::All { shadow } => shadow.then_some(None),
+                    _ => cast::cast(layout, item, &pen).map(Some),
+                };
+                let throws = shadow.is_some();
+                if let Some(shadow) = shadow {
+                    all.push(named("shadow", item.id.0), shadow, at);
                 }
                 match view.eye {
                     optics::View::Above => {
-                        push(named("item", item.id.0), thing::thing(item, &pen), at);
+                        let anew = same == Same::Nothing;
+                        let group = anew.then(|| thing::thing(item, &pen));
+                        all.push(named("item", item.id.0), group, at);
+                        drawn.keep(item, throws);
                     }
                     optics::View::Lens { .. } => {
                         let leaning = lens::leaning(layout, item, view.eye, &pen);
-                        push(named("item", item.id.0), leaning, None);
+                        all.push(named("item", item.id.0), leaning, None);
                         if item.size.rim() > 0 && carries(layout, item) {
                             open.push(item);
                         }
@@ -102,7 +122,7 @@ pub fn groups(whole: &Layout, view: &View) -> Vec<Keyed> {
     }
     while let Some(vessel) = open.pop() {
         let lip = lens::lip(layout, vessel, view.eye, &pen);
-        push(named("lip", vessel.id.0), lip, None);
+        all.push(named("lip", vessel.id.0), lip, None);
     }
     // What hands hold may stand nowhere on the table.
     let there = |hand: &Hand| layout.hands.iter().any(|h| h.id == hand.id);
@@ -110,7 +130,7 @@ pub fn groups(whole: &Layout, view: &View) -> Vec<Keyed> {
     let shown: Vec<&Hand> = shown.collect();
     for hand in &shown {
         let arm = arm::reaching(whole, hand, view.eye, &pen);
-        push(named("hand", hand.id.0), arm, None);
+        all.push(named("hand", hand.id.0), arm, None);
     }
     // What stands in the picture is seen in it; the rest of the cards is shown
     // with arm and stand, unfaded.
@@ -119,7 +139,7 @@ pub fn groups(whole: &Layout, view: &View) -> Vec<Keyed> {
         .iter()
         .partition(|c| card::is_shot(layout, c, view.eye));
     for card in shot {
-        push(
+        all.push(
             named("card", card.id.0),
             card::card(layout, card, view, &pen),
             None,
@@ -127,7 +147,7 @@ pub fn groups(whole: &Layout, view: &View) -> Vec<Keyed> {
     }
     if view.frame {
         let frame = frame::frame(layout, &shown, view, &pen);
-        push("frame".into(), frame, None);
+        all.push("frame".into(), frame, None);
         // The lens never sees what it hangs from.
         let mut about = Vec::new();
         if view.eye == optics::View::Above {
@@ -148,13 +168,13 @@ pub fn groups(whole: &Layout, view: &View) -> Vec<Keyed> {
             }
         }
         for keyed in about {
-            push(keyed.key, keyed.group, keyed.at);
+            all.push(keyed.key, keyed.group, keyed.at);
         }
         for linen in aside() {
             let group = cloth::aside(layout, linen, view, &pen);
-            push(named("linen", linen.id.0), group, Some(linen.at.vec()));
+            all.push(named("linen", linen.id.0), group, Some(linen.at.vec()));
         }
-        push("marks".into(), marks::marks(&view.marks, &pen), None);
+        all.push("marks".into(), marks::marks(&view.marks, &pen), None);
     }
     if view.crops != Trims::None {
         let taken = if view.tags {
@@ -162,7 +182,7 @@ pub fn groups(whole: &Layout, view: &View) -> Vec<Keyed> {
         } else {
             Vec::new()
         };
-        push(
+        all.push(
             "crops".into(),
             crops::crops(layout, view.crops, taken, &pen),
             None,
@@ -170,13 +190,13 @@ pub fn groups(whole: &Layout, view: &View) -> Vec<Keyed> {
     }
     if view.tags {
         let tags = tags::tags(layout, &shown, view.eye, view.per_pixel);
-        push("tags".into(), tags, None);
+        all.push("tags".into(), tags, None);
     }
     if view.notes && view.tags {
         let notes = notes::notes(layout, view.eye, view.per_pixel);
-        push("notes".into(), notes, None);
+        all.push("notes".into(), notes, None);
     }
-    all
+    all.0
 }
 
 fn pen(layout: &Layout, view: &View) -> Pen {
