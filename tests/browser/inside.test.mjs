@@ -87,3 +87,42 @@ test("keys go inside too, one thing after another", async () => {
   assertClean(faults);
   await context.close();
 });
+
+test("what is chosen from the list is brought into sight, and stays where it is seen", async () => {
+  const { context, faults } = await guarded({ ...phone, reducedMotion: "reduce" });
+  const page = await context.newPage();
+  await page.goto(site.url);
+  await page.waitForSelector("html[data-core=ready]");
+  await page.locator(".first .solid").click();
+  await page.getByRole("button", { name: "Table", exact: true }).click();
+  const picture = page.locator(".picture");
+  for (let times = 0; times < 6; times += 1) await picture.press("+");
+  /** Where the middle of a thing lies in the picture, in shares of its sides. */
+  const middle = (id) =>
+    page.evaluate((key) => {
+      const box = document.querySelector(".picture > svg").getBoundingClientRect();
+      const thing = document.querySelector(`[data-key=${key}]`).getBoundingClientRect();
+      return [
+        (thing.x + thing.width / 2 - box.x) / box.width,
+        (thing.y + thing.height / 2 - box.y) / box.height,
+      ];
+    }, `item-${id}`);
+  const within = (shares) => shares.every((share) => share > 0 && share < 1);
+  const list = page.getByRole("region", { name: "Things on the table" });
+  const choose = async (name) => {
+    await list.locator("button", { has: page.locator("span", { hasText: new RegExp(`^${name}$`) }) }).click();
+    await page.locator(".chosen-strip").getByText(name).first().waitFor();
+  };
+  const far = [];
+  for (const name of ["dark platter", "mussel pot", "loaf"]) {
+    const before = await middle(idOf(name));
+    far.push(!within(before));
+    await choose(name);
+    const after = await middle(idOf(name));
+    assert.ok(within(after), `${name} is seen: ${after}`);
+    if (within(before)) assert.deepEqual(after, before, `${name} was seen and stays`);
+  }
+  assert.ok(far.includes(true), "one of them was out of sight");
+  assertClean(faults);
+  await context.close();
+});

@@ -95,3 +95,72 @@ impl All {
         self.0.push(Again { key, group, at });
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use std::collections::BTreeMap;
+
+    use super::*;
+    use crate::drawing::{View, groups, groups_again};
+    use crate::layout::{Layout, Point, Turn};
+
+    /// What a page shows that held `before`.
+    fn shown(
+        layout: &Layout,
+        view: &View,
+        drawn: &mut Drawn,
+        before: &BTreeMap<String, String>,
+    ) -> (BTreeMap<String, String>, usize) {
+        let mut anew = 0;
+        let all = groups_again(layout, view, drawn).into_iter();
+        let all = all.map(|Again { key, group, .. }| {
+            let text = match group {
+                Some(group) => {
+                    anew += usize::from(key.starts_with("item"));
+                    group.to_string()
+                }
+                None => before[&key].clone(),
+            };
+            (key, text)
+        });
+        (all.collect(), anew)
+    }
+
+    #[test]
+    fn after_every_edit_the_page_shows_what_is_drawn_from_nothing() {
+        let mut layout = super::super::tests::laid();
+        let mut view = View::default();
+        let mut drawn = Drawn::default();
+        let mut page = BTreeMap::new();
+        type Edit = fn(&mut Layout, &mut View);
+        let edits: [(&str, usize, Edit); 9] = [
+            ("nothing yet", 3, |_, _| ()),
+            ("no edit", 0, |_, _| ()),
+            ("moved", 0, |l, _| l.items[2].at = Point::new(300, 300)),
+            ("past the edge", 0, |l, _| {
+                l.items[2].at = Point::new(10, 10)
+            }),
+            ("turned", 1, |l, _| {
+                l.items[2].turn = Turn::from_degrees(90.0)
+            }),
+            ("higher", 1, |l, _| l.items[1].height += 30),
+            ("the window", 3, |l, _| l.light.distance += 400),
+            ("gone", 0, |l, _| drop(l.items.remove(0))),
+            ("nearer", 2, |_, v| v.per_pixel = 0.5),
+        ];
+        for (what, most, edit) in edits {
+            edit(&mut layout, &mut view);
+            let (now, anew) = shown(&layout, &view, &mut drawn, &page);
+            let whole = groups(&layout, &view).into_iter();
+            let whole: BTreeMap<_, _> = whole.map(|k| (k.key, k.group.to_string())).collect();
+            assert!(now == whole, "{what}");
+            assert!(anew <= most, "{what}: {anew} things drawn anew");
+            page = now;
+        }
+        view.eye = crate::optics::View::of(&layout);
+        let (lens, _) = shown(&layout, &view, &mut drawn, &page);
+        view.eye = crate::optics::View::Above;
+        let (back, anew) = shown(&layout, &view, &mut drawn, &lens);
+        assert!(back == page && anew == 2, "back from the lens");
+    }
+}

@@ -1,3 +1,4 @@
+use glam::DVec2;
 use svg::parser::Event;
 
 use super::*;
