@@ -53,6 +53,9 @@ pub(crate) struct Wish {
     /// Cases per property in the random runs; an ordinary run takes 256
     #[arg(long, default_value_t = 20_000)]
     cases: u32,
+    /// Faults put into the formulas, at most 400
+    #[arg(long, default_value_t = 400)]
+    faults: usize,
     /// Minutes for each fuzzer
     #[arg(long, default_value_t = 10)]
     minutes: u32,
@@ -95,7 +98,7 @@ pub(crate) fn all(wish: &Wish) -> Result<()> {
             Stage::Advisories => advisories::ask(),
             Stage::Random => random(wish.cases),
             Stage::Fuzz => fuzz::explore(wish.minutes, mark.as_deref()),
-            Stage::Mutants => mutants::try_some(),
+            Stage::Mutants => mutants::try_some(wish.faults),
             Stage::Page => test::every_screen(),
             Stage::Words => words(),
             Stage::Engines => engines(),

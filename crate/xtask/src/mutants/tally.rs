@@ -65,7 +65,7 @@ impl Tally {
     }
 
     /// Which faults come next: what was missed, then some of every file.
-    pub(super) fn next(&self, keys: &[String]) -> Vec<usize> {
+    pub(super) fn next(&self, keys: &[String], most: usize) -> Vec<usize> {
         let file = |at: usize| keys[at].split(':').next().unwrap_or_default();
         let mut fresh: Vec<usize> = (0..keys.len())
             .filter(|&at| !self.ends.contains_key(&keys[at]))
@@ -78,7 +78,7 @@ impl Tally {
         };
         fresh.sort_by_key(|&at| share(at));
         let missed = (0..keys.len()).filter(|&at| self.open(&keys[at]));
-        missed.chain(fresh).take(A_RUN).collect()
+        missed.chain(fresh).take(most).collect()
     }
 
     pub(super) fn take(&mut self, outcomes: &Value, names: &[&str], keys: &[String]) -> Result<()> {
@@ -161,10 +161,11 @@ mod tests {
             ends: BTreeMap::from([(keys[0].clone(), End::Seen), (keys[2].clone(), End::Missed)]),
             explained: Vec::new(),
         };
-        assert_eq!(tally.next(&keys), [2, 3, 1]);
+        assert_eq!(tally.next(&keys, 9), [2, 3, 1]);
         assert!(tally.judge().is_err(), "it is open");
         tally.explained.push(keys[2].clone());
-        assert_eq!(tally.next(&keys), [3, 1]);
+        assert_eq!(tally.next(&keys, 9), [3, 1]);
+        assert_eq!(tally.next(&keys, 1), [3], "no more than asked for");
         assert!(tally.judge().is_ok(), "it is explained");
     }
 }
