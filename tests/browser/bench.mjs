@@ -1,6 +1,7 @@
 // Measures the built page in Chromium, at full speed and with its processor
 // slowed down, and prints rows of `{ what, slowed, figure, unit, calibration? }` as JSON.
 
+import { feel } from "./bench-feel.mjs";
 import { link } from "./bench-link.mjs";
 import { papers } from "./bench-papers.mjs";
 import { openFile, readings, supper } from "./bench-readings.mjs";
@@ -118,6 +119,8 @@ try {
       rows.push(...found.map((row) => ({ ...row, slowed })));
     }
   }
+  // Web vitals are told at this throttle.
+  rows.push(...(await feel(chromium, site.url, 4)).map((row) => ({ ...row, slowed: 4 })));
   // Under throttles of its own.
   rows.push(...(await link(chromium)));
   console.log(JSON.stringify(rows));

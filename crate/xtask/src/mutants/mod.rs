@@ -121,7 +121,8 @@ fn keys(names: &[&str]) -> Vec<String> {
 fn escaped(text: &str) -> String {
     let mut out = String::new();
     for letter in text.chars() {
-        if !letter.is_alphanumeric() && !" _/".contains(letter) {
+        // Others mean something of their own when they are escaped.
+        if "\\.+*?()|[]{}^$#&-~".contains(letter) {
             out.push('\\');
         }
         out.push(letter);
