@@ -18,14 +18,20 @@ const outlines = (page) =>
   page.locator(".picture path.chosen").first().evaluate((path) => (path.getAttribute("d").match(/M/g) ?? []).length);
 const place = (page, id) => page.locator(`.picture [data-key="item-${id}"]`).getAttribute("transform");
 
-/** The loaf and the dark platter, put together. */
-async function together(options) {
+/** The demonstration table, at work. */
+async function atWork(options) {
   const { context, faults } = await guarded({ ...options, reducedMotion: "reduce" });
   const page = await context.newPage();
   await page.goto(site.url);
   await page.waitForSelector("html[data-core=ready]");
   await page.locator(".first .solid").click();
   await page.getByRole("button", { name: "Table", exact: true }).click();
+  return { context, faults, page };
+}
+
+/** The loaf and the dark platter, put together. */
+async function together(options) {
+  const { context, faults, page } = await atWork(options);
   const things = page.getByRole("region", { name: "Things on the table" });
   await things.locator("button", { has: page.locator("span", { hasText: /^loaf$/ }) }).click();
   await page.locator(".chosen-strip + details > summary").click();
@@ -89,12 +95,7 @@ test("keys go inside too, one thing after another", async () => {
 });
 
 test("what is chosen from the list is brought into sight, and stays where it is seen", async () => {
-  const { context, faults } = await guarded({ ...phone, reducedMotion: "reduce" });
-  const page = await context.newPage();
-  await page.goto(site.url);
-  await page.waitForSelector("html[data-core=ready]");
-  await page.locator(".first .solid").click();
-  await page.getByRole("button", { name: "Table", exact: true }).click();
+  const { context, faults, page } = await atWork(phone);
   const picture = page.locator(".picture");
   for (let times = 0; times < 6; times += 1) await picture.press("+");
   /** Where the middle of a thing lies in the picture, in shares of its sides. */
