@@ -7,7 +7,7 @@ import { test } from "node:test";
 
 import { long, setUp } from "./setup.mjs";
 import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
-import { walker } from "./walk.mjs";
+import { everything, walker } from "./walk.mjs";
 
 const { guarded, started } = setUp();
 
@@ -35,24 +35,10 @@ const roomy = (page) => async (screen) => {
   assert.ok(fast <= 0.5, `${screen}: ${fast} of the screen stands fast`);
 };
 
-/** Goes past every screen. */
-async function everything(options, seen) {
+/** Sees to every screen of a kind. */
+async function past(options, looks) {
   const { context, faults } = await guarded({ ...options, reducedMotion: "reduce" });
-  const page = await started(context);
-  const walk = walker(page, seen(page));
-  await walk.begun();
-  await walk.table();
-  await walk.adding();
-  await walk.places();
-  const link = await walk.papers();
-  await walk.beside();
-  await walk.day();
-  const client = await context.newPage();
-  await client.goto(link);
-  const answer = await walker(client, seen(client)).client();
-  await client.close();
-  await walk.answered(answer);
-  await walk.anew();
+  await everything(await started(context), looks);
   assertClean(faults);
   await context.close();
 }
@@ -65,9 +51,9 @@ const screens = [
   ["phone in colours of the system", { ...phone, forcedColors: "active", colorScheme: "dark" }],
 ];
 for (const [name, options] of long ? screens : []) {
-  test(`every screen on a ${name}`, () => everything(options, sound));
+  test(`every screen on a ${name}`, () => past(options, sound));
 }
-if (long) test("every screen at four times its size", () => everything(enlarged, roomy));
+if (long) test("every screen at four times its size", () => past(enlarged, roomy));
 
 test("the first visit, the guide, a new table and the day in the dark", async () => {
   const { context, faults } = await guarded({ ...phone, colorScheme: "dark", reducedMotion: "reduce" });

@@ -6,7 +6,7 @@ import assert from "node:assert/strict";
 import { mkdir, readFile, readdir } from "node:fs/promises";
 
 import { browser, guarded, phone, root } from "./support.mjs";
-import { walker } from "./walk.mjs";
+import { everything } from "./walk.mjs";
 
 const [kind = "long", folder = "target/words"] = process.argv.slice(2);
 
@@ -141,19 +141,7 @@ try {
   const page = await context.newPage();
   await page.goto(url);
   await page.waitForSelector("html[data-core=ready]");
-  const walk = walker(page, looks(page), said);
-  await walk.begun();
-  await walk.table();
-  await walk.adding();
-  await walk.places();
-  const link = await walk.papers();
-  await walk.beside();
-  await walk.day();
-  const client = await context.newPage();
-  await client.goto(link);
-  const answer = await walker(client, looks(client), said).client();
-  await walk.answered(answer);
-  await walk.anew();
+  await everything(page, looks, said);
 } finally {
   await chromium.close();
   for (const [fault, where] of found) console.log(`${fault}\n    ${where.slice(0, 4).join(", ")}`);

@@ -7,12 +7,12 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 
 import { kinds, setUp } from "./setup.mjs";
-import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
+import { assertAccessible, assertClean, assertNoForeignRequests, desk, phone } from "./support.mjs";
 
 /** Least side of what is touched, CSS px: WCAG 2.5.5 asks for 44. */
 const TOUCH = 44;
 
-const { guarded, started } = setUp();
+const { guarded, site, started } = setUp();
 
 /** At work on the first table. */
 async function working(context) {
@@ -174,9 +174,21 @@ test("a device that keeps nothing says so, and the table is still laid", async (
   });
   const page = await started(context);
   await page.getByRole("alert").getByText("refused to save").waitFor();
+  await sound(page, "a device that keeps nothing");
   await page.getByRole("button", { name: "Understood" }).tap();
   await page.locator(".first .solid").tap();
   await page.locator(".was").waitFor();
+  await context.close();
+});
+
+test("a planner that cannot be fetched says so", async () => {
+  const { context, faults } = await guarded();
+  await context.route(/core-.*\.wasm$/, (route) => route.abort());
+  const page = await context.newPage();
+  await page.goto(site.url);
+  await page.getByRole("alert").getByText("The planner did not start").waitFor();
+  await sound(page, "a planner that did not start");
+  assertNoForeignRequests(faults);
   await context.close();
 });
 

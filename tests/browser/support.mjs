@@ -57,12 +57,25 @@ export async function serve(directory = undefined) {
   return { url, stop };
 }
 
+/**
+ * Parts of Chromium that are off: two pages of its own window, a renderer each for
+ * every context, and, as this takes its place, what Playwright's list has off that
+ * a test could notice.
+ */
+const OFF = [
+  "WebUIOmniboxPopup", "WebUIOmniboxAimPopup", "AvoidUnnecessaryBeforeUnloadCheckSync",
+  "DestroyProfileOnBrowserClose", "HttpsUpgrades", "HttpsFirstBalancedModeAutoEnable", "LensOverlay",
+  "MediaRouter", "PaintHolding", "ThirdPartyStoragePartitioning", "OptimizationHints",
+  "NetworkTimeServiceQuerying", "AimEnabled", "PreconnectToSearch",
+];
+
 /** How Chromium is started. No name outside this machine resolves. */
 export const launching = {
   executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
   args: [
     "--no-sandbox",
     "--disable-dev-shm-usage",
+    `--disable-features=${OFF.join(",")}`,
     "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1",
   ],
 };

@@ -10,7 +10,7 @@ import { begin, choose, loaf, saved, steps } from "./layouts.mjs";
 import { toucher } from "./measure.mjs";
 import { renewable } from "./newer.mjs";
 import { ready, setUp } from "./setup.mjs";
-import { assertClean, keptForOffline, phone } from "./support.mjs";
+import { assertAccessible, assertClean, keptForOffline, phone } from "./support.mjs";
 
 const { guarded, site, started } = setUp();
 const still = { ...phone, reducedMotion: "reduce" };
@@ -26,6 +26,7 @@ test("edits go over into a newer page, which waits for the finger", async () => 
     await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
     const accept = page.locator("[data-act=update]");
     await accept.waitFor();
+    await assertAccessible(page);
     await choose(page);
     await page.keyboard.press("ArrowRight");
     places.push(await loaf(page));

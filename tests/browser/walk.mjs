@@ -277,3 +277,24 @@ export function walker(page, look, said = (words) => words) {
   };
   return walk;
 }
+
+/**
+ * Past every screen, from the first visit in `page`; `looks` says of a page what
+ * is to be seen to on each of its screens.
+ */
+export async function everything(page, looks, said = (words) => words) {
+  const walk = walker(page, looks(page), said);
+  await walk.begun();
+  await walk.table();
+  await walk.adding();
+  await walk.places();
+  const link = await walk.papers();
+  await walk.beside();
+  await walk.day();
+  const client = await page.context().newPage();
+  await client.goto(link);
+  const answer = await walker(client, looks(client), said).client();
+  await client.close();
+  await walk.answered(answer);
+  await walk.anew();
+}

@@ -1,3 +1,5 @@
+//! How large a list that is read may be.
+
 /// How much is taken in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Limits {

@@ -1,3 +1,6 @@
+//! Luminance and contrast ratio of WCAG, for what is read on the picture and on
+//! paper.
+
 use super::lab::linear;
 use crate::layout::Srgb;
 

@@ -1,3 +1,5 @@
+//! Between 8-bit sRGB and CIE Lab.
+
 use palette::color_difference::{Ciede2000, HyAb};
 use palette::white_point::D65;
 use palette::{FromColor, LinSrgb};

@@ -1,3 +1,5 @@
+//! How far apart two colours are on an overhead picture, and the bands of it.
+
 use super::{Lab, delta_c, delta_l};
 
 /// Bands of difference start here: below, two colours merge. The edges are our

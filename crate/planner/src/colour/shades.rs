@@ -1,3 +1,5 @@
+//! Food of several tones, and how two such mixes part.
+
 use super::{Lab, lab, separation};
 use crate::layout::Tone;
 

@@ -1,3 +1,6 @@
+//! How far the weight of a picture lies from its middle, and the balance score,
+//! S1.
+
 use glam::DVec2;
 
 use super::{CHROMA_WEIGHTS, PointMass, Weighed, centroid};

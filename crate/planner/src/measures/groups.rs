@@ -1,3 +1,5 @@
+//! Which pieces read as one group.
+
 use crate::order;
 
 /// A link this many times the mean of the links next to it parts two groups.

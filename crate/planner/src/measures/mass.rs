@@ -1,3 +1,5 @@
+//! What a visible part weighs in the picture, and where masses balance.
+
 use glam::DVec2;
 
 /// Least contrast anything weighs with, so that a white plate on a white cloth
@@ -7,8 +9,6 @@ pub const CONTRAST_FLOOR: f64 = 0.10;
 /// (Hübner & Fillinger 2016), Moon & Spencer's (from memory), and HyAB's.
 /// Nobody has calibrated it.
 pub const CHROMA_WEIGHTS: [f64; 3] = [0.0, 0.25, 1.0];
-/// Emphasis a hand may be given. Our choice.
-pub const HAND_EMPHASIS: f64 = 1.5;
 
 /// A mass at a place.
 #[derive(Clone, Copy, Debug, PartialEq)]

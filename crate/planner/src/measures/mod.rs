@@ -17,13 +17,10 @@ pub use balance::{
     Offset, balance_score, balance_score_of, dcm, object_balance, offset, score_band,
 };
 pub use groups::{GROUP_CUT, Link, groups, spanning_links};
-pub use mass::{
-    CHROMA_WEIGHTS, CONTRAST_FLOOR, HAND_EMPHASIS, PointMass, Weighed, centroid, contrast,
-};
+pub use mass::{CHROMA_WEIGHTS, CONTRAST_FLOOR, PointMass, Weighed, centroid, contrast};
 pub use separation_score::{MIN_RUN, overall_separation, separation_score};
 pub use spacing::{
-    EQUAL_GAPS, KISSING_OVERLAP, NEAR_TANGENT, OTHER_GROUP, attraction, is_kissing,
-    is_near_tangent, spacing_score,
+    EQUAL_GAPS, KISSING_OVERLAP, NEAR_TANGENT, is_kissing, is_near_tangent, spacing_score,
 };
 pub use spread::{Spread, SpreadMass, homogeneity, spread};
 pub use triangle::{

@@ -1,3 +1,5 @@
+//! How well outlines part from what lies beside them, as the score S3.
+
 /// Shortest run of an outline, as a share of it, whose difference may stand
 /// for the weakest. Our choice.
 pub const MIN_RUN: f64 = 0.10;

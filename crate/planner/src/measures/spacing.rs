@@ -1,17 +1,13 @@
+//! Gaps that look like a mistake, and the spacing score, S6.
+
 /// Gaps under this share of the picture's diagonal look like a mistake: about
 /// a third of a degree in a picture 20° wide. Our choice; no published figure.
 pub const NEAR_TANGENT: f64 = 0.01;
 /// Overlaps shallower than this share of the smaller one's short side look
 /// like a kiss and not like depth. Our choice.
 pub const KISSING_OVERLAP: f64 = 0.15;
-/// Gaps whose ratio is at least this read as different groups. Pure distance
-/// law; the figure is our choice.
-pub const OTHER_GROUP: f64 = 1.5;
 /// Gaps whose ratio is below this read as equal. Our choice.
 pub const EQUAL_GAPS: f64 = 1.1;
-
-/// Slope of the pure distance law, about 3.
-const DISTANCE_SLOPE: f64 = 3.0;
 
 /// Whether a gap in a picture with this diagonal is a near-tangent. A negative
 /// gap is an overlap; it counts when it is as thin.
@@ -25,16 +21,6 @@ pub fn is_near_tangent(gap: f64, diagonal: f64) -> bool {
 #[must_use]
 pub fn is_kissing(depth: f64, short_side: f64) -> bool {
     depth > 0.0 && depth < KISSING_OVERLAP * short_side
-}
-
-/// How likely a neighbour at `ratio` times the nearest one's distance is
-/// grouped with, against the nearest: exp(−3 (ratio − 1)), 1 at equal
-/// distance. `None` for a ratio below 1 or not finite.
-///
-/// Kubovy, Holcombe & Wagemans (1998), *Cognitive Psychology* 35:71–98.
-#[must_use]
-pub fn attraction(ratio: f64) -> Option<f64> {
-    (ratio >= 1.0 && ratio.is_finite()).then(|| libm::exp(-DISTANCE_SLOPE * (ratio - 1.0)))
 }
 
 /// Spacing score S6, 0 to 100: share of pieces and neighbouring pairs that are
@@ -63,17 +49,6 @@ mod tests {
         assert!(is_kissing(14.9, 100.0), "just under");
         assert!(!is_kissing(15.0, 100.0), "at the threshold");
         assert!(!is_kissing(0.0, 100.0), "no overlap");
-    }
-
-    #[test]
-    fn attraction_falls_with_the_ratio() {
-        for (ratio, expected) in [(1.0, 1.0), (1.1, 0.741), (1.5, 0.223), (2.0, 0.050)] {
-            let found = attraction(ratio).expect("a ratio");
-            assert!((found - expected).abs() < 5e-4, "at {ratio}: {found}");
-        }
-        for bad in [0.9, f64::NAN, f64::INFINITY] {
-            assert_eq!(attraction(bad), None, "at {bad}");
-        }
     }
 
     #[test]

@@ -1,3 +1,5 @@
+//! How evenly mass lies in the two halves of a picture, and in all its cells.
+
 use glam::DVec2;
 
 use super::balance::has_area;

@@ -1,3 +1,5 @@
+//! The triangle of the three heaviest masses and its score, S4.
+
 use glam::DVec2;
 
 use super::balance::has_area;

@@ -1,3 +1,5 @@
+//! Sizes of sensors, and the lens of a phone from what it is quoted as.
+
 use glam::DVec2;
 
 use crate::layout::Format;

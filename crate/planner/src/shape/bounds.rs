@@ -1,3 +1,5 @@
+//! Boxes, for finding out cheaply what cannot touch.
+
 use glam::DVec2;
 
 /// An axis-parallel box in mm.

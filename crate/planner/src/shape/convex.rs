@@ -1,3 +1,5 @@
+//! Convex polygons: whether one is, and their Minkowski sum.
+
 use glam::DVec2;
 
 use super::polygon::edges;

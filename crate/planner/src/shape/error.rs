@@ -1,3 +1,5 @@
+//! What shapes are refused before anything is made of them.
+
 use thiserror::Error;
 
 /// Why a polygon operation was refused before it was tried.

@@ -1,3 +1,5 @@
+//! Curves and turned rectangles as polygons, as fine as asked for.
+
 use std::f64::consts::{FRAC_PI_4, PI};
 
 use glam::DVec2;

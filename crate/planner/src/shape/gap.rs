@@ -1,3 +1,5 @@
+//! The shortest way between two areas, and where two lines cross.
+
 use glam::DVec2;
 
 use super::polygon::edges;

@@ -1,3 +1,5 @@
+//! The convex hull.
+
 use glam::DVec2;
 
 use crate::order;

@@ -41,4 +41,4 @@ pub use traced::{TRACED_SIDES, TraceFault, is_simple, scale_of, scaled, stroke, 
 pub use triangulate::triangulate;
 pub use vacant::{largest_circle, largest_rectangle};
 pub use visible::{seen_under, visible};
-pub use walk::{Step, walk, walk_region};
+pub use walk::{Step, walk};

@@ -1,3 +1,5 @@
+//! Outlines of things, of the table top and of the picture, as polygons.
+
 use glam::DVec2;
 
 use super::{disc, oval, placed, rect};

@@ -1,3 +1,5 @@
+//! How deep two outlines overlap, and the shortest move apart.
+
 use glam::DVec2;
 
 use super::boolean::{check, enclosed, union};

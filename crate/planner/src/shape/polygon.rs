@@ -1,3 +1,5 @@
+//! Area, length, middle and inside of one polygon.
+
 use glam::DVec2;
 
 /// Each point with the one after it, round the polygon.

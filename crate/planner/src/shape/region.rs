@@ -1,3 +1,6 @@
+//! An area on the table with its holes: what all measures of visible parts are
+//! taken from.
+
 use glam::DVec2;
 
 use super::boolean::{self, check};

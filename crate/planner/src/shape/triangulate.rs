@@ -1,3 +1,5 @@
+//! Polygons cut into triangles.
+
 use glam::DVec2;
 
 use super::signed_area;

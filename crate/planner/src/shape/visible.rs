@@ -1,3 +1,5 @@
+//! What is seen from above of pieces that lie over each other.
+
 use super::boolean::{difference, intersection};
 use super::{Bounds, Region, ShapeError};
 

@@ -1,6 +1,7 @@
+//! An outline walked in short pieces, each with its way out.
+
 use glam::DVec2;
 
-use super::Region;
 use super::polygon::edges;
 
 /// A short piece of an outline.
@@ -40,20 +41,10 @@ pub fn walk(ring: &[DVec2], longest: f64) -> Vec<Step> {
     steps
 }
 
-/// All rings of a region walked, holes included.
-#[must_use]
-pub fn walk_region(region: &Region, longest: f64) -> Vec<Step> {
-    region
-        .rings()
-        .iter()
-        .flat_map(|ring| walk(ring, longest))
-        .collect()
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::shape::{CHORD_ERROR, difference, disc, perimeter, rect};
+    use crate::shape::{CHORD_ERROR, Region, difference, disc, perimeter, rect};
 
     #[test]
     fn pieces_add_up_and_point_outward() {
@@ -86,7 +77,9 @@ mod tests {
             Region::from_polygon(&polygon).expect("a box")
         };
         let ring = difference(&boxed(40.0), &[&boxed(20.0)]).expect("a ring");
-        let steps = walk_region(&ring, 5.0);
+        let steps: Vec<_> = (ring.rings().iter())
+            .flat_map(|outline| walk(outline, 5.0))
+            .collect();
         assert_eq!(
             steps.iter().map(|s| s.length).sum::<f64>(),
             240.0,

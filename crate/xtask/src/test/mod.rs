@@ -42,25 +42,28 @@ pub(crate) enum Stage {
 pub(crate) fn all(asked: &[Stage]) -> Result<()> {
     let mut rows = Vec::new();
     let mut total = Tally::default();
-    let wanted = |stage: &&Stage| asked.is_empty() || asked.contains(stage);
+    let wanted = |stage: Stage| asked.is_empty() || asked.contains(&stage);
+    let mut beside = Vec::new();
     // The tests' compilers and the page's share nothing but sources.
-    let mut beside = if [Stage::Native, Stage::Site]
-        .iter()
-        .all(|stage| wanted(&stage))
-    {
-        Some(Beside::begin(name(Stage::Site))?)
-    } else {
-        None
-    };
-    for &stage in Stage::value_variants().iter().filter(wanted) {
+    if wanted(Stage::Native) && wanted(Stage::Site) {
+        beside.push(Beside::begin(Stage::Site)?);
+    }
+    let all = Stage::value_variants().iter().copied();
+    for stage in all.filter(|stage| wanted(*stage)) {
         println!("\n== {} ==", name(stage));
         let start = Instant::now();
-        let begun = if stage == Stage::Site {
-            beside.take()
-        } else {
-            None
+        let begun = beside.iter().position(|each| each.stage() == stage);
+        let tally = match (begun, stage) {
+            (Some(at), _) => beside.swap_remove(at).end(),
+            // Many tests keep one core busy, so others can be compiled meanwhile.
+            (None, Stage::Native) => stages::native(|| {
+                if wanted(Stage::Wasm) {
+                    beside.push(Beside::begin(Stage::Wasm)?);
+                }
+                Ok(())
+            }),
+            (None, _) => run(stage),
         };
-        let tally = begun.map_or_else(|| run(stage), Beside::end);
         let tally = tally.unwrap_or_else(|error| {
             println!("{error:#}");
             Tally::one_failed()
@@ -93,7 +96,7 @@ pub(crate) fn every_screen() -> Result<()> {
 fn run(stage: Stage) -> Result<Tally> {
     match stage {
         Stage::Lint => stages::lint(),
-        Stage::Native => stages::native(),
+        Stage::Native => stages::native(|| Ok(())),
         Stage::Fuzz => stages::fuzzers(),
         Stage::Wasm => stages::wasm(),
         Stage::Site => stages::site(),

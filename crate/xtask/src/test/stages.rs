@@ -50,23 +50,28 @@ pub(super) fn lint() -> Result<Tally> {
 
 /// The tests of every crate. This crate's run on their own, as `cargo xtask`
 /// builds it on its own: together, its many dependencies would be compiled a
-/// second time with other features.
-pub(super) fn native() -> Result<Tally> {
+/// second time with other features. `compiled` is called before they run.
+pub(super) fn native(compiled: impl FnOnce() -> Result<()>) -> Result<Tally> {
     tools::python()?;
-    let others = counted(&mut run::cargo(&[
-        "test",
-        "--workspace",
-        "--exclude",
-        "xtask",
-        "--exclude",
-        "benches",
-        "--exclude",
-        fuzz::PACKAGE,
-        "--lib",
-        "--bins",
-        "--tests",
-        "--no-fail-fast",
-    ]))?;
+    let others = || {
+        run::cargo(&[
+            "test",
+            "--workspace",
+            "--exclude",
+            "xtask",
+            "--exclude",
+            "benches",
+            "--exclude",
+            fuzz::PACKAGE,
+            "--lib",
+            "--bins",
+            "--tests",
+            "--no-fail-fast",
+        ])
+    };
+    run::succeed(others().arg("--no-run"))?;
+    compiled()?;
+    let others = counted(&mut others())?;
     let mut examples = run::cargo(&["test", "--workspace", "--exclude", "xtask", "--doc"]);
     examples.args(["--exclude", "benches", "--exclude", fuzz::PACKAGE]);
     let examples = counted(&mut examples)?;
@@ -112,6 +117,8 @@ pub(super) fn wasm() -> Result<Tally> {
         "--tests",
         "--no-fail-fast",
     ]);
+    // Here one table is read: unoptimised, that is done before more is compiled.
+    tests.args(["--config", "profile.dev.opt-level=0"]);
     counted(tests.env("OVERSPREAD_SUPPER", native.trim()))
 }
 

@@ -77,6 +77,15 @@ pub(super) fn counted(command: &mut Command) -> Result<Tally> {
     Ok(tally)
 }
 
+/// The counts of the last line, as a [`Tally`] is written there.
+pub(super) fn closing(words: &str) -> Option<Tally> {
+    let (passed, failed) = words.lines().last()?.split_once(" passed, ")?;
+    Some(Tally {
+        passed: passed.parse().ok()?,
+        failed: failed.strip_suffix(" failed")?.parse().ok()?,
+    })
+}
+
 /// What one line of output adds: the result line of Rust's test harness, or
 /// the two summary lines of Node's.
 fn reported(line: &str) -> Tally {
@@ -118,6 +127,17 @@ mod tests {
             failed: 3,
         };
         assert_eq!(reported(line), expected, "both counts of the result line");
+    }
+
+    #[test]
+    fn a_tally_is_read_as_it_was_written() {
+        let tally = Tally {
+            passed: 31,
+            failed: 2,
+        };
+        let words = format!("wasm 1.0 s  33 passed, 0 failed\n{tally}\n");
+        assert_eq!(closing(&words), Some(tally), "the last line");
+        assert_eq!(closing("it broke off"), None, "no tally");
     }
 
     #[test]
