@@ -8,7 +8,7 @@ import { test } from "node:test";
 
 import { toucher } from "./measure.mjs";
 import { kinds, setUp } from "./setup.mjs";
-import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
+import { assertAccessible, assertClean, desk, painted, phone } from "./support.mjs";
 
 const { guarded, started } = setUp();
 
@@ -171,6 +171,7 @@ test("a card is picked by a tap, dragged, turned, nudged, taken away and brought
   // In another place it is not in the way of the things.
   await pick(first);
   await press("Table");
+  await painted(page);
   assert.equal(await page.locator('.picture path.chosen[d^="M"]').count(), 0, "no longer chosen");
   assertClean(faults);
   await context.close();

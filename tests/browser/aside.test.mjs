@@ -49,6 +49,7 @@ for (const [name, drawn] of [["opening", false], ["drawing", true]]) {
     await page.getByRole("button", { name: "Understood" }).click();
     await saved(page);
     await go(page, "Papers");
+    await page.locator(".kept").nth(1).waitFor();
     assert.equal(await page.locator(".kept").count(), 2);
     await page.close();
 

@@ -38,6 +38,9 @@ test("the plan counts back from the day on sale", async () => {
   await steps.nth(2).getByText("Usual: 7 (common practice, no source).").waitFor();
   const shoot = steps.nth(4).getByRole("spinbutton", { name: "Days before it is on sale or online" });
   await shoot.fill("124");
+  // What comes in from elsewhere meanwhile leaves it as it is being written.
+  await page.waitForTimeout(1_500);
+  assert.equal(await shoot.inputValue(), "124");
   await shoot.blur();
   await steps.nth(4).getByText("Friday, 4 July 2031").waitFor();
   await steps.nth(2).getByText("Thursday, 26 June 2031").waitFor();

@@ -6,7 +6,7 @@ import { readdir, readFile } from "node:fs/promises";
 import { test } from "node:test";
 
 import { long, ready, setUp } from "./setup.mjs";
-import { assertClean, keptForOffline, phone } from "./support.mjs";
+import { assertClean, keptForOffline, painted, phone } from "./support.mjs";
 
 /** One report: what stands there, and what may. */
 const REPORT = /found .+[,;] allowed:? .+/;
@@ -40,6 +40,7 @@ async function working() {
   await page.getByRole("button", { name: "Hands", exact: true }).tap();
   await page.getByRole("button", { name: "squeeze lemon" }).tap();
   await page.getByRole("button", { name: "Papers" }).tap();
+  await painted(page);
   await keptForOffline(page);
   return { context, faults, page };
 }

@@ -5,7 +5,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 
 import { ready, setUp } from "./setup.mjs";
-import { assertAccessible, assertClean, keptForOffline, phone } from "./support.mjs";
+import { assertAccessible, assertClean, keptForOffline, painted, phone } from "./support.mjs";
 
 /** A script of touches longer than this is too much work for one spread. */
 const MOST_TOUCHES = 60;
@@ -54,6 +54,7 @@ test("from the first sentence to a link that opens elsewhere", async () => {
   const steps = page.getByRole("group", { name: "Exposure shown" });
   for (const [step, count] of [["no hands", 0], ["1", 2], ["all together", 2]]) {
     await touch(steps.getByRole("button", { name: step, exact: true }));
+    await painted(page);
     assert.equal(await drawnHands(), count, `hands drawn at "${step}"`);
   }
 

@@ -22,6 +22,8 @@ export const WITHIN = 300;
 const ENDED = 0.75;
 /** How long an act is waited for, ms; one that changes nothing never comes. */
 const SOON = 2_000;
+/** How long what was killed may take to be gone, ms. */
+const HELD = 30_000;
 /** Every so manieth kill takes the whole browser. */
 const WHOLE = 5;
 /** Most layouts laid. */
@@ -258,7 +260,8 @@ class Victim {
     const made = !changes || (await this.page.waitForFunction(named, undefined, { timeout: SOON }).then(() => true, () => false));
     await pause(after);
     for (const pid of pids) process.kill(pid, "SIGKILL");
-    await gone;
+    const late = pause(HELD, undefined, { ref: false }).then(() => assert.fail("what was killed has not ended"));
+    await Promise.race([gone, late]);
     if (!whole) await this.page.close();
     return made;
   }

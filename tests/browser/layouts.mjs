@@ -3,11 +3,15 @@
 
 import { readFile } from "node:fs/promises";
 
+import { painted } from "./support.mjs";
+
 /** Waits until the open layout is said to be kept. */
 export const saved = (page) => page.locator(".head").getByText(/^saved on/).waitFor();
 
-export const go = (page, place) =>
-  page.getByRole("navigation").getByRole("button", { name: place, exact: true }).click();
+export async function go(page, place) {
+  await page.getByRole("navigation").getByRole("button", { name: place, exact: true }).click();
+  await painted(page);
+}
 
 /** From the first visit to work on the first table. */
 export async function begin(page) {

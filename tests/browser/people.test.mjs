@@ -6,7 +6,7 @@ import { createHash } from "node:crypto";
 import { test } from "node:test";
 
 import { kinds, setUp } from "./setup.mjs";
-import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
+import { assertAccessible, assertClean, desk, painted, phone } from "./support.mjs";
 
 const at = setUp();
 
@@ -125,6 +125,7 @@ test("a place at the table is tapped for the chosen hand, and dragged along", as
   const [after] = await middle(page, place);
   assert.ok(Math.abs(after - x) > 30, `moved along the edge: ${x} to ${after}`);
   await page.getByRole("button", { name: "Table", exact: true }).click();
+  await painted(page);
   assert.equal(await page.locator('.picture [data-key^="place-"]').count(), 0, "not at the table");
   assertClean(faults);
   await context.close();

@@ -7,7 +7,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 
 import { kinds, setUp } from "./setup.mjs";
-import { assertAccessible, assertClean, assertNoForeignRequests, desk, phone } from "./support.mjs";
+import { assertAccessible, assertClean, assertNoForeignRequests, desk, painted, phone } from "./support.mjs";
 
 /** Least side of what is touched, CSS px: WCAG 2.5.5 asks for 44. */
 const TOUCH = 44;
@@ -68,10 +68,12 @@ for (const [name, options] of kinds(screens, 2)) {
     const page = await working(context);
     for (const place of ["Table", "Hands", "Camera & light", "Crops", "Papers"]) {
       await page.getByRole("button", { name: place, exact: true }).click();
+      await painted(page);
       await unfold(page);
       await sound(page, place);
     }
     await page.getByRole("button", { name: "Make the link" }).click();
+    await page.locator("input.link").waitFor();
     await sound(page, "the link");
     await page.getByRole("button", { name: "Table", exact: true }).click();
     await page.getByRole("button", { name: "Add a thing" }).click();
@@ -186,7 +188,7 @@ test("a planner that cannot be fetched says so", async () => {
   await context.route(/core-.*\.wasm$/, (route) => route.abort());
   const page = await context.newPage();
   await page.goto(site.url);
-  await page.getByRole("alert").getByText("The planner did not start").waitFor();
+  await page.getByText("The planner did not start").waitFor();
   await sound(page, "a planner that did not start");
   assertNoForeignRequests(faults);
   await context.close();
@@ -319,6 +321,7 @@ test("a dish and a crop of one's own take the shape asked for", async () => {
   await page.getByText("gratin dish added").first().waitFor();
 
   await page.getByRole("button", { name: "Crops", exact: true }).tap();
+  await painted(page);
   await unfold(page);
   const ratio = page.getByRole("form", { name: "Own ratio" });
   await ratio.getByLabel("Wide").fill("50");

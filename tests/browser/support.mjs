@@ -152,6 +152,23 @@ function axeSource() {
   return axe;
 }
 
+/**
+ * Waits until what was pressed is painted: a place comes after its mark, its
+ * drawing after that, and the parts of a long one each in a frame of its own.
+ */
+export const painted = (page) =>
+  page.evaluate(async () => {
+    let still = 0;
+    const watch = new MutationObserver(() => (still = 0));
+    watch.observe(document.body, { subtree: true, childList: true, attributes: true });
+    // Something may never rest: that is told of otherwise.
+    for (let n = 0; n < 120 && still < 4; n += 1) {
+      still += 1;
+      await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+    }
+    watch.disconnect();
+  });
+
 /** Waits until the service worker has kept the page, so that it opens without a network. */
 export async function keptForOffline(page) {
   await page.evaluate(async () => {

@@ -2,6 +2,8 @@
 // and so is how the page speaks: what is pressed is named in plain words and
 // found as `said` puts them.
 
+import { painted } from "./support.mjs";
+
 /** Opens everything that unfolds, also what that brings. */
 export async function unfold(page) {
   for (let n = 0; n < 3; n += 1) {
@@ -58,7 +60,10 @@ export function walker(page, look, said = (words) => words) {
   const walk = {
     press,
     region,
-    go: (place) => press(place, page.locator(".places")),
+    async go(place) {
+      await press(place, page.locator(".places"));
+      await painted(page);
+    },
 
     /** From the first sight to the first table at work. */
     async begun() {

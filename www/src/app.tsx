@@ -4,6 +4,7 @@ import { batch } from "@preact/signals";
 import type { JSX } from "preact";
 import * as say from "#words";
 
+import { painted } from "./after";
 import * as beside from "./beside";
 import type { Layout } from "./core";
 import { Add } from "./panels/add";
@@ -172,12 +173,21 @@ function Row(): JSX.Element {
   );
 }
 
+/** Marks a place as the one gone to, then shows it. */
 function go(place: state.Place): void {
+  state.going.value = place;
+  painted(() => {
+    if (state.going.value === place) arrive(place);
+  });
+}
+
+function arrive(place: state.Place): void {
   if (place !== "table") several.leave();
   batch(() => {
     // Cards are chosen where they are shown.
     if (place !== "camera" && session.core().is_card(state.chosen.value ?? 0)) session.choose(undefined);
     state.putting.value = undefined;
+    state.going.value = undefined;
     state.place.value = place;
     state.stage.value = "work";
   });
@@ -188,7 +198,8 @@ function Places(): JSX.Element {
   return (
     <nav class="places" aria-label={say.places}>
       {PLACES.map(([place, name]) => {
-        const here = !STARTS.includes(state.stage.value) && state.place.value === place;
+        const at = STARTS.includes(state.stage.value) ? undefined : state.place.value;
+        const here = (state.going.value ?? at) === place;
         return (
           <button key={place} aria-current={here ? "page" : undefined} onClick={() => go(place)}>
             {name}

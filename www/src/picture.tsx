@@ -207,7 +207,7 @@ export function Picture(): JSX.Element {
       void state.noted.value;
       void state.stage.value;
       void state.through.value;
-      session.redraw();
+      session.redrawAfter();
     });
     return () => {
       state.touched.value = false;

@@ -8,7 +8,7 @@ import * as say from "#words";
 
 import type { Layout } from "./core";
 import { others, tagged, version } from "./panels/client";
-import { Turns } from "./panels/order";
+import { running, Turns } from "./panels/order";
 import { Cautions } from "./parts/cautions";
 import { Whole } from "./parts/kept";
 import * as state from "./state";
@@ -118,7 +118,7 @@ export function Printed({ layout }: { layout: Layout }): JSX.Element | null {
       {state.stage.value === "client" || (layout.exposures ?? []).length === 0 ? null : (
         <section aria-label={say.runningOrder}>
           <h2>{say.runningOrder}</h2>
-          <Turns layout={layout} />
+          <Turns layout={layout} paper={running()} />
         </section>
       )}
       {state.stage.value === "client" ? <p class="caution">{say.cautionClient}</p> : null}

@@ -5,6 +5,7 @@ import { batch } from "@preact/signals";
 import { Planner } from "#core";
 import * as say from "#words";
 
+import { painted } from "./after";
 import type { Marks } from "./asked";
 import type { Done, Id, Layout, Thing } from "./core";
 import { remedyDone } from "./done";
@@ -91,16 +92,17 @@ export function setScale(perPixel: number): void {
 /** Whether a drawing is asked for. */
 let asked = false;
 
-/** Brings the drawing to the layout: once before the next frame, however often it is asked for. */
-export function redraw(): void {
-  if (asked) return;
+function ask(soon: (run: () => void) => void): void {
   asked = true;
-  queueMicrotask(() => {
-    if (!asked) return;
-    asked = false;
-    draws(patch);
+  soon(() => {
+    if (asked) draws(patch);
   });
 }
+
+/** Brings the drawing to the layout: once before the next frame, however often it is asked for. */
+export const redraw = (): void => ask(queueMicrotask);
+/** The same once it was seen that something else is to be shown. */
+export const redrawAfter = (): void => ask(painted);
 
 function patch(): void {
   asked = false;

@@ -12,6 +12,8 @@ export type Stage = "first" | "cured" | "new" | "yours" | "empty" | "work" | "cl
 
 export const stage = signal<Stage>("first");
 export const place = signal<Place>("table");
+/** The place that was asked for and is being made ready. */
+export const going = signal<Place | undefined>(undefined);
 export const layout = signal<Layout | undefined>(undefined);
 export const report = signal<Report | undefined>(undefined);
 /** What the drag in hand changes of the report. */

@@ -58,6 +58,7 @@ impl Planner {
         // An arm follows its hand: it is solved anew, and drawn alone.
         if let Some(hand) = drag.reaching(self.history.layout()) {
             let arm = reaching(self.history.layout(), &hand, &self.view);
+            self.drawn.forget(hand.id);
             return sheet.replace(&key_of(hand.id), &arm);
         }
         sheet.shift(|key| drag.takes(key), drag.by())

@@ -31,10 +31,13 @@ const DOES: Record<string, (said: { count: number; thing: string }) => string> =
   lift: say.clientLift,
 };
 
+/** Made once: that takes longer than all it is used for. */
+let days: Intl.DateTimeFormat | undefined;
+
 /** A day as the page's own words speak, "14 March". */
 export function day(date: string | number): string {
-  const when = new Date(typeof date === "string" ? `${date}T12:00` : date);
-  return when.toLocaleDateString("en-GB", { day: "numeric", month: "long" });
+  days ??= new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "long" });
+  return days.format(new Date(typeof date === "string" ? `${date}T12:00` : date));
 }
 
 /** Which version it is, and of which day. */

@@ -6,7 +6,7 @@ import * as say from "#words";
 import { act } from "../acts";
 import type { Layout } from "../core";
 import { change, stamp, today, type BackPlan, type Dates, type Entry, type Seasonal, type Step } from "../dates";
-import { Choice } from "../parts/controls";
+import { Choice, useHeld } from "../parts/controls";
 import { Save } from "../parts/save";
 import * as session from "../session";
 import * as state from "../state";
@@ -21,7 +21,7 @@ function Wanted({ dates }: { dates: Dates }): JSX.Element {
           type="date"
           min="2000-01-01"
           max="2199-12-31"
-          value={dates.on_sale ?? ""}
+          ref={useHeld<HTMLInputElement>(dates.on_sale ?? "")}
           onChange={(event) => {
             // A year that is being typed is none yet, nor is a day half cleared.
             const { value: day, validity } = event.currentTarget;
@@ -71,7 +71,7 @@ function Days({ dates, step }: { dates: Dates; step: Step }): JSX.Element {
           min={0}
           max={say.MAX_STEP_DAYS}
           aria-label={step.counted}
-          value={step.days}
+          ref={useHeld<HTMLInputElement>(String(step.days))}
           onChange={(event) => {
             const days = event.currentTarget.valueAsNumber;
             if (Number.isNaN(days)) event.currentTarget.value = String(step.days);

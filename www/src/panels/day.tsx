@@ -9,7 +9,7 @@ import * as say from "#words";
 import type { Layout } from "../core";
 import * as awake from "../day/awake";
 import * as day from "../day/progress";
-import { Stepper } from "../parts/controls";
+import { Field, Note, Stepper } from "../parts/controls";
 import * as session from "../session";
 import { does } from "./order";
 
@@ -93,23 +93,8 @@ function Log({ exposure }: { exposure: number }): JSX.Element {
       </ul>
       <details>
         <summary>{say.dayFile}</summary>
-        <label class="field">
-          <span>{say.dayFileName}</span>
-          <input
-            value={shot.file}
-            maxLength={say.MAX_NAME}
-            onChange={(event) => day.log(exposure, { file: event.currentTarget.value })}
-          />
-        </label>
-        <label class="field">
-          <span>{say.dayNote}</span>
-          <textarea
-            rows={2}
-            maxLength={say.MAX_NOTE}
-            value={shot.note}
-            onChange={(event) => day.log(exposure, { note: event.currentTarget.value })}
-          />
-        </label>
+        <Field name={say.dayFileName} value={shot.file} take={(file) => day.log(exposure, { file })} />
+        <Note name={say.dayNote} value={shot.note} take={(note) => day.log(exposure, { note })} />
       </details>
     </>
   );

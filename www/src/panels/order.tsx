@@ -52,9 +52,11 @@ export function does(layout: Layout, exposure: number): string[] {
   return [...lines.values()].map((hands) => doing(layout, hands));
 }
 
+/** The running order of what is open. */
+export const running = (): Paper => session.core().running_order() as Paper;
+
 /** The exposures one after another. */
-export function Turns({ layout }: { layout: Layout }): JSX.Element {
-  const paper = session.core().running_order() as Paper;
+export function Turns({ layout, paper }: { layout: Layout; paper: Paper }): JSX.Element {
   return (
     <>
       <ol class="order">
@@ -140,7 +142,7 @@ function Better(): JSX.Element {
 }
 
 export function OrderPart({ layout }: { layout: Layout }): JSX.Element {
-  const paper = session.core().running_order() as Paper;
+  const paper = running();
   const lasting = paper.food.filter(({ hold }) => hold != null);
   return (
     <section class="panel" aria-label={say.runningOrder}>
@@ -150,7 +152,7 @@ export function OrderPart({ layout }: { layout: Layout }): JSX.Element {
       ) : (
         <>
           <Better />
-          <Turns layout={layout} />
+          <Turns layout={layout} paper={paper} />
           {lasting.length === 0 ? null : (
             <details>
               <summary>{say.runningOrderFood}</summary>

@@ -2,13 +2,16 @@
 
 import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
+import { useMemo, useRef } from "preact/hooks";
 import * as say from "#words";
 
 import { act } from "../acts";
+import { painted } from "../after";
 import type { Layout } from "../core";
 import { hand, share, shareOrCopy, type Sent } from "../export";
 import { Cautions } from "../parts/cautions";
 import { Field, Note, Panel } from "../parts/controls";
+import { Later } from "../parts/later";
 import { Save } from "../parts/save";
 import { pictureFile, rasterised } from "../raster";
 import * as shelf from "../kept";
@@ -62,17 +65,25 @@ function LinkPart({ layout }: { layout: Layout }): JSX.Element {
   const name = useSignal("");
   const version = versions.all.value.find(({ made: when }) => when === other.value);
   const called = name.value.trim() || say.versionNow;
-  const address = (): string => {
+  const coded = useRef<{ of: readonly unknown[]; text: string }>({ of: [], text: "" });
+  const code = (): string => {
     const core = session.core();
-    if (version !== undefined) {
-      return linkAddress(core.link_two(called, version.name, version.file));
+    if (version !== undefined) return core.link_two(called, version.name, version.file);
+    return whole.value ? core.link_whole() : core.link();
+  };
+  /** Made once of what it holds. */
+  const address = (): string => {
+    const of = [state.layout.value, whole.value, version, called];
+    if (of.some((each, n) => each !== coded.current.of[n])) {
+      coded.current = { of, text: linkAddress(code()) };
     }
-    return linkAddress(whole.value ? core.link_whole() : core.link());
+    return coded.current.text;
   };
   const make = (): void => {
     stamped();
-    made.value = address();
     told.value = "";
+    // It takes its time.
+    painted(() => (made.value = address()));
   };
   const older = made.value !== "" && made.value !== address();
   return (
@@ -146,7 +157,7 @@ function LinkPart({ layout }: { layout: Layout }): JSX.Element {
 
 /** The link as a code another camera reads. */
 function Code({ text }: { text: string }): JSX.Element {
-  const code = session.core().qr(text) as { size: number; path: string } | undefined;
+  const code = useMemo(() => session.core().qr(text) as { size: number; path: string } | undefined, [text]);
   if (code === undefined) return <p class="quiet">{say.codeTooLarge}</p>;
   const { size, path } = code;
   return (
@@ -258,23 +269,57 @@ export function PapersPanel({ layout }: { layout: Layout }): JSX.Element {
       <Field name={say.title} value={layout.title} take={(title) => act.head({ title })} />
       <PicturePart layout={layout} />
       <SheetsPart layout={layout} name={named(layout)} />
-      <Lists layout={layout} />
-      <DatesPart layout={layout} name={named(layout)} />
-      <OwnShelf layout={layout} />
-      <SeasonPart layout={layout} name={named(layout)} />
-      <TwicePart layout={layout} />
-      <OrderPart layout={layout} />
-      <Crockery layout={layout} name={named(layout)} />
-      <DayPart layout={layout} />
-      <TestFrame layout={layout} />
-      <SeeThrough title={layout.title} name={named(layout)} />
-      <Guides layout={layout} name={named(layout)} />
-      <KeptAnswers />
-      <Versions layout={layout} />
-      <LinkPart layout={layout} />
-      <Note name={say.note} value={layout.note ?? ""} take={(note) => act.head({ note })} />
-      <Files layout={layout} />
-      <Shelf />
+      <Later>
+        <Lists layout={layout} />
+      </Later>
+      <Later>
+        <DatesPart layout={layout} name={named(layout)} />
+      </Later>
+      <Later>
+        <OwnShelf layout={layout} />
+      </Later>
+      <Later>
+        <SeasonPart layout={layout} name={named(layout)} />
+      </Later>
+      <Later>
+        <TwicePart layout={layout} />
+      </Later>
+      <Later>
+        <OrderPart layout={layout} />
+      </Later>
+      <Later>
+        <Crockery layout={layout} name={named(layout)} />
+      </Later>
+      <Later>
+        <DayPart layout={layout} />
+      </Later>
+      <Later>
+        <TestFrame layout={layout} />
+      </Later>
+      <Later>
+        <SeeThrough title={layout.title} name={named(layout)} />
+      </Later>
+      <Later>
+        <Guides layout={layout} name={named(layout)} />
+      </Later>
+      <Later>
+        <KeptAnswers />
+      </Later>
+      <Later>
+        <Versions layout={layout} />
+      </Later>
+      <Later>
+        <LinkPart layout={layout} />
+      </Later>
+      <Later>
+        <Note name={say.note} value={layout.note ?? ""} take={(note) => act.head({ note })} />
+      </Later>
+      <Later>
+        <Files layout={layout} />
+      </Later>
+      <Later>
+        <Shelf />
+      </Later>
     </Panel>
   );
 }

@@ -14,8 +14,9 @@ import { day } from "./client";
 
 /** When something was kept, as the page's own words speak. */
 export function when(changed: number): string {
-  const time = new Date(changed).toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit" });
-  return `${day(changed)}, ${time}`;
+  const at = new Date(changed);
+  const [hour, minute] = [at.getHours(), at.getMinutes()].map((part) => String(part).padStart(2, "0"));
+  return `${day(changed)}, ${hour}:${minute}`;
 }
 
 function One({ kept, remove }: { kept: Kept; remove: () => void }): JSX.Element {

@@ -2,7 +2,7 @@
 // two of what is kept here beside each other.
 
 import { useSignal } from "@preact/signals";
-import { useEffect } from "preact/hooks";
+import { useEffect, useLayoutEffect } from "preact/hooks";
 import type { JSX } from "preact";
 import * as say from "#words";
 
@@ -121,10 +121,9 @@ export function Versions({ layout }: { layout: Layout }): JSX.Element {
   const told = useSignal("");
   const gone = useSignal<Version | undefined>(undefined);
   const { id } = layout;
-  useEffect(() => {
-    [name.value, told.value, gone.value] = ["", "", undefined];
-    void versions.list();
-  }, [id]);
+  // Before anything can be written.
+  useLayoutEffect(() => void ([name.value, told.value, gone.value] = ["", "", undefined]), [id]);
+  useEffect(() => void versions.list(), [id]);
   const keep = async (): Promise<void> => {
     const kept = await versions.keep(name.value);
     if (kept === undefined) return;

@@ -1,6 +1,7 @@
 // Native controls with their words.
 
-import type { ComponentChildren, JSX } from "preact";
+import type { ComponentChildren, JSX, RefObject } from "preact";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import * as say from "#words";
 
 /** A big tap-and-step way to set a figure. */
@@ -54,6 +55,18 @@ export function Choice<T extends string>(props: {
   );
 }
 
+/**
+ * A field that holds `value` when that changes; what is being written in it is
+ * left alone, whatever else of the page is drawn anew meanwhile.
+ */
+export function useHeld<E extends { value: string }>(value: string): RefObject<E | null> {
+  const field = useRef<E>(null);
+  useLayoutEffect(() => {
+    if (field.current !== null) field.current.value = value;
+  }, [value]);
+  return field;
+}
+
 /** A field of text, taken over when it is left. */
 export function Field(props: {
   name: string;
@@ -65,7 +78,7 @@ export function Field(props: {
     <label class="field">
       <span>{props.name}</span>
       <input
-        value={props.value}
+        ref={useHeld<HTMLInputElement>(props.value)}
         inputMode={props.mode ?? "text"}
         maxLength={say.MAX_NAME}
         onChange={(event) => props.take(event.currentTarget.value)}
@@ -99,8 +112,8 @@ export function Note(props: {
     <label class="field">
       <span>{props.name}</span>
       <textarea
+        ref={useHeld<HTMLTextAreaElement>(props.value)}
         rows={3}
-        value={props.value}
         maxLength={say.MAX_NOTE}
         onChange={(event) => props.take(event.currentTarget.value)}
       />

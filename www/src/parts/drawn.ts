@@ -35,8 +35,9 @@ export function useDrawn(root: RefObject<SVGSVGElement | null>, draw: Draw, on: 
     const svg = root.current;
     if (svg === null) return undefined;
     const watch = new IntersectionObserver(
-      ([seen]) => {
-        if (!seen?.isIntersecting) return;
+      (met) => {
+        // A busy page is told at once of all that has happened.
+        if (!met.some(({ isIntersecting }) => isIntersecting)) return;
         watch.disconnect();
         waiting.set(svg, draw);
         soon(REST);

@@ -70,7 +70,7 @@ pub fn groups_again(whole: &Layout, view: &View, drawn: &mut Drawn) -> Vec<Again
     let table = view.shown.table(whole);
     let layout = table.as_ref();
     let pen = pen(layout, view);
-    let last = drawn.begin(&layout.light, &layout.table, &pen);
+    let last = drawn.begin(whole, layout, &pen);
     let mut all = All::default();
     all.push("surface".into(), surface::surface(layout, &pen), None);
     // What lies beside the table waits unfaded past the frame.
@@ -129,8 +129,12 @@ pub fn groups_again(whole: &Layout, view: &View, drawn: &mut Drawn) -> Vec<Again
     let shown = whole.hands.iter().filter(|h| view.shown.has(h) && there(h));
     let shown: Vec<&Hand> = shown.collect();
     for hand in &shown {
-        let arm = arm::reaching(whole, hand, view.eye, &pen);
+        let anew = view.eye != optics::View::Above || !last.has(whole, hand);
+        let arm = anew.then(|| arm::reaching(whole, hand, view.eye, &pen));
         all.push(named("hand", hand.id.0), arm, None);
+        if view.eye == optics::View::Above {
+            drawn.keep_hand(whole, hand);
+        }
     }
     // What stands in the picture is seen in it; the rest of the cards is shown
     // with arm and stand, unfaded.
