@@ -17,7 +17,7 @@ const corpus = new URL("../hostile/", import.meta.url);
 
 const { guarded, site, started } = setUp();
 
-/** Every so manieth bad input is tried where there is no time for all; the core's own tests try all. */
+/** Every so manieth input is tried where there is no time for all; the core's own tests try all. */
 const EVERY = long ? 1 : 3;
 
 /** `[name, bytes]` of every file in a folder of the corpus. */
@@ -123,7 +123,7 @@ test("hostile files leave the open layout as it was, or open as text", async () 
 
   const between = Buffer.from(sound.replace("A board", "Between"));
   await page.getByRole("button", { name: "Papers" }).tap();
-  for (const file of files.filter(opens)) {
+  for (const file of files.filter(opens).filter((_, n) => n % EVERY === 0)) {
     await hand(["between.json", between]);
     const marker = page.getByRole("heading", { name: "Between" });
     await marker.waitFor();
@@ -162,7 +162,8 @@ test("hostile links leave the open layout as it was, or show as text", async () 
     assert.deepEqual(await open(page), was, `${link[0]} changed what was open`);
   }
   await assertNothingInjected(page, "refused links");
-  for (const link of links.filter(([name]) => name.startsWith("ok-"))) {
+  const good = links.filter(([name]) => name.startsWith("ok-"));
+  for (const link of good.filter((_, n) => n % EVERY === 0)) {
     await page.goto(site.url);
     await ready(page);
     await go(link);

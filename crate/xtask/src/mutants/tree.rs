@@ -41,8 +41,11 @@ pub(super) fn write(tree: &Path) -> Result<()> {
         }
     }
     for name in CHECKS {
-        let file = format!("tests/tests/{name}.rs");
-        copy(&root.join(&file), &tree.join(&file))?;
+        let from = format!("tests/tests/outside/{name}.rs");
+        copy(
+            &root.join(from),
+            &tree.join(format!("tests/tests/{name}.rs")),
+        )?;
     }
     for path in [
         "crate/key-sort",

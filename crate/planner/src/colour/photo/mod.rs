@@ -4,7 +4,7 @@
 //! The paper's pixels give the light's white and the exposure. Every pixel of
 //! the thing is brought to D65 in Bradford's cone space, as if the paper were
 //! neutral and as light as it is known to be, and the pixels are then sorted
-//! into up to three tones. On the charts of `tests/tests/photo.rs` Bradford's
+//! into up to three tones. On the charts of `tests/tests/outside/photo.rs` Bradford's
 //! space leaves less than half the error of scaling red, green and blue.
 mod inks;
 mod light;

@@ -246,7 +246,7 @@ fn words(what: &str) -> &str {
 #[test]
 fn the_report_of_laid_places_is_of_today() {
     let mut text = String::from(
-        "# Places as they are laid, beside the sources\n\nWritten by `tests/tests/settings.rs` \
+        "# Places as they are laid, beside the sources\n\nWritten by `tests/tests/outside/settings.rs` \
          from `tests/reference/settings.csv`. Ours are the least and the most on an empty table; \
          a source's range is held to half a millimetre a side. Grade `published`: a printed \
          standard or cook book; `weak`: one page on the web; `practice`: common practice, no \

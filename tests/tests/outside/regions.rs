@@ -10,8 +10,8 @@ use planner::exposures::{Added, Clash, Meeting, added, clashes};
 use planner::layout::{Id, Layout, open};
 use planner::scene::Lit;
 
-const LAYOUTS: &str = include_str!("../reference/regions.jsonl");
-const AREAS: &str = include_str!("../reference/regions.csv");
+const LAYOUTS: &str = include_str!("../../reference/regions.jsonl");
+const AREAS: &str = include_str!("../../reference/regions.csv");
 
 /// One row: case, exposures, and areas in mm².
 struct Row {
