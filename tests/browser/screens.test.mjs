@@ -61,8 +61,7 @@ const screens = [
   ["phone in the dark", { ...phone, colorScheme: "dark" }],
   ["desk", desk],
 ];
-// The narrowest and the widest of them, one in either light.
-for (const [name, options] of kinds(screens, 2)) {
+for (const [name, options] of kinds(screens)) {
   test(`every place on a ${name}`, async () => {
     const { context, faults } = await guarded({ ...options, reducedMotion: "reduce" });
     const page = await working(context);

@@ -30,6 +30,7 @@ import { ItemPanel, LinenPanel } from "./panels/thing";
 import { Things, Which } from "./panels/things";
 import { Yours } from "./panels/yours";
 import { Anew } from "./parts/arranged";
+import * as later from "./parts/later";
 import { Grease, Rule } from "./parts/lines";
 import { Notices } from "./parts/notices";
 import { ScoreLine } from "./parts/scores";
@@ -183,6 +184,7 @@ function go(place: state.Place): void {
 
 function arrive(place: state.Place): void {
   if (place !== "table") several.leave();
+  if (place === "papers" && state.place.value !== place) later.going();
   batch(() => {
     // Cards are chosen where they are shown.
     if (place !== "camera" && session.core().is_card(state.chosen.value ?? 0)) session.choose(undefined);

@@ -1,4 +1,4 @@
-//! What takes long: oracles, random runs, fuzzing, other engines, whole
+//! What takes long: oracles, documentation, random runs, fuzzing, other engines, whole
 //! spreads, kills. Each stage that passed leaves a stamp, so a broken-off run goes on
 //! where it stopped.
 
@@ -19,6 +19,8 @@ const WRITTEN: [&str; 2] = [":(glob)tests/**/*.csv", "tests/hostile"];
 pub(crate) enum Stage {
     /// Reference data made anew by independent programs
     Oracles,
+    /// Documentation of every public item, warnings as errors
+    Docs,
     /// What the registries say against the versions in use
     Advisories,
     /// Property tests with many more cases
@@ -95,6 +97,7 @@ pub(crate) fn all(wish: &Wish) -> Result<()> {
         let start = Instant::now();
         match stage {
             Stage::Oracles => oracles(),
+            Stage::Docs => docs(),
             Stage::Advisories => advisories::ask(),
             Stage::Random => random(wish.cases),
             Stage::Fuzz => fuzz::explore(wish.minutes, mark.as_deref()),
@@ -121,6 +124,18 @@ pub(crate) fn all(wish: &Wish) -> Result<()> {
 fn name(stage: Stage) -> String {
     let value = stage.to_possible_value();
     value.map_or_else(String::new, |value| value.get_name().to_owned())
+}
+
+/// Builds the documentation of every crate.
+fn docs() -> Result<()> {
+    let mut docs = run::cargo(&[
+        "doc",
+        "--workspace",
+        "--no-deps",
+        "--exclude",
+        fuzz::PACKAGE,
+    ]);
+    run::succeed(docs.env("RUSTDOCFLAGS", "-D warnings"))
 }
 
 /// What a stamp stands for: the commit and the settings. Nothing when files

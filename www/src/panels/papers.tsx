@@ -271,53 +271,21 @@ export function PapersPanel({ layout }: { layout: Layout }): JSX.Element {
       <SheetsPart layout={layout} name={named(layout)} />
       <Later>
         <Lists layout={layout} />
-      </Later>
-      <Later>
         <DatesPart layout={layout} name={named(layout)} />
-      </Later>
-      <Later>
         <OwnShelf layout={layout} />
-      </Later>
-      <Later>
         <SeasonPart layout={layout} name={named(layout)} />
-      </Later>
-      <Later>
         <TwicePart layout={layout} />
-      </Later>
-      <Later>
         <OrderPart layout={layout} />
-      </Later>
-      <Later>
         <Crockery layout={layout} name={named(layout)} />
-      </Later>
-      <Later>
         <DayPart layout={layout} />
-      </Later>
-      <Later>
         <TestFrame layout={layout} />
-      </Later>
-      <Later>
         <SeeThrough title={layout.title} name={named(layout)} />
-      </Later>
-      <Later>
         <Guides layout={layout} name={named(layout)} />
-      </Later>
-      <Later>
         <KeptAnswers />
-      </Later>
-      <Later>
         <Versions layout={layout} />
-      </Later>
-      <Later>
         <LinkPart layout={layout} />
-      </Later>
-      <Later>
         <Note name={say.note} value={layout.note ?? ""} take={(note) => act.head({ note })} />
-      </Later>
-      <Later>
         <Files layout={layout} />
-      </Later>
-      <Later>
         <Shelf />
       </Later>
     </Panel>

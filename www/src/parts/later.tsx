@@ -2,8 +2,9 @@
 // that they do not hold up what a touch does meanwhile.
 
 import { useSignal } from "@preact/signals";
-import type { ComponentChildren, JSX } from "preact";
-import { useEffect } from "preact/hooks";
+import { toChildArray } from "preact";
+import type { ComponentChild, ComponentChildren, JSX } from "preact";
+import { useEffect, useLayoutEffect, useRef } from "preact/hooks";
 
 import { painted } from "../after";
 
@@ -21,13 +22,35 @@ function next(): void {
   if (waiting.size > 0) painted(next);
 }
 
-export function Later({ children }: { children: ComponentChildren }): JSX.Element | null {
-  const here = useSignal(false);
+/** Whether the next long place is gone to: otherwise it is come back to, where one was. */
+let gone = false;
+
+/** Says that the next long place is gone to. */
+export const going = (): void => void (gone = true);
+
+function One({ now, children }: { now: boolean; children: ComponentChild }): JSX.Element | null {
+  const here = useSignal(now);
   useEffect(() => {
+    if (now) return undefined;
     const come = (): void => void (here.value = true);
     waiting.add(come);
     if (waiting.size === 1) painted(next);
     return () => waiting.delete(come);
   }, []);
   return here.value ? <>{children}</> : null;
+}
+
+/** Has its parts come, or there at once where the place is come back to. */
+export function Later({ children }: { children: ComponentChildren }): JSX.Element {
+  const back = useRef(!gone).current;
+  useLayoutEffect(() => void (gone = false), []);
+  return (
+    <>
+      {toChildArray(children).map((part, n) => (
+        <One key={n} now={back}>
+          {part}
+        </One>
+      ))}
+    </>
+  );
 }

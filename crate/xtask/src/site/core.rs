@@ -52,8 +52,11 @@ pub(super) const EARLY: Module = Module {
 /// page to import and returns it.
 pub(super) fn build(module: Module, features: &[&str]) -> Result<Vec<u8>> {
     tools::wasm_target()?;
-    let mut compile = run::cargo(&["build", "--profile", "page", "--package", module.package]);
+    let mut compile = run::cargo(&["rustc", "--profile", "page", "--package", module.package]);
     compile.args(["--target", tools::WASM, "--features", &features.join(",")]);
+    // A library that tests can link as well is compiled with less left out, and
+    // all it needs once more than for the other modules.
+    compile.args(["--crate-type", "cdylib"]);
     run::succeed(&mut compile)?;
     let file = module.package.replace('-', "_") + ".wasm";
     let compiled = place::target().join(tools::WASM).join("page").join(file);

@@ -12,20 +12,20 @@ const KILO: usize = 1000;
 /// The core's module, compressed. The goal is 220, and until it is met this
 /// holds what there is from growing: a commit that raises it says why. The same
 /// for the two below.
-const WASM: usize = 912 * KILO;
+const WASM: usize = 906 * KILO;
 /// All a first visit fetches, compressed: the page and what the service worker
 /// keeps, so that the second visit needs no network. Icons for a home screen
 /// are fetched only when the page is put there.
-const FIRST_VISIT: usize = 1_045 * KILO; // goal: 300
+const FIRST_VISIT: usize = 1_039 * KILO; // goal: 300
 /// What makes papers, compressed: fetched when the first one is asked for, or in
 /// the background after the first visit. Of it 130 kB are the serif; papers read
 /// as SVG, PDF and its fonts, lists and calendars the rest.
 const LATER: usize = 300 * KILO;
 /// What shows the picture of a link, compressed: fetched before the rest where
 /// the planner never was. A client on 1.6 Mbit/s is to see it within 2.5 s.
-const EARLY: usize = 330 * KILO;
+const EARLY: usize = 310 * KILO;
 /// The page in one file, as it lies on a disk.
-const SINGLE_FILE: usize = 1_554 * KILO; // goal: 600
+const SINGLE_FILE: usize = 1_546 * KILO; // goal: 600
 
 /// Holds what was built last to the budgets.
 ///

@@ -37,15 +37,7 @@ pub(super) fn lint() -> Result<Tally> {
         "-D",
         "warnings",
     ]))?;
-    let mut docs = run::cargo(&[
-        "doc",
-        "--workspace",
-        "--no-deps",
-        "--exclude",
-        fuzz::PACKAGE,
-    ]);
-    let docs = one_check(docs.env("RUSTDOCFLAGS", "-D warnings"))?;
-    Ok(format + native + wasm + docs)
+    Ok(format + native + wasm)
 }
 
 /// The tests of every crate. This crate's run on their own, as `cargo xtask`
