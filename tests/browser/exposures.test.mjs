@@ -5,7 +5,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 
 import { kinds, setUp } from "./setup.mjs";
-import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
+import { assertAccessible, assertClean, desk, painted, phone } from "./support.mjs";
 
 const at = setUp();
 
@@ -79,6 +79,7 @@ test("a thing dragged while an exposure is shown moves in it alone", async () =>
   assert.notEqual(await placed(page, "item-3"), set, "moved");
   await page.getByText(/moved in (the )?clean exposure/).waitFor();
   await page.getByRole("button", { name: "Table", exact: true }).click();
+  await painted(page);
   assert.equal(await placed(page, "item-3"), set, "the table is as it is set");
   assertClean(faults);
   await context.close();
