@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 
 import { setUp } from "./setup.mjs";
-import { assertAccessible, assertClean, phone } from "./support.mjs";
+import { assertAccessible, assertClean, painted, phone } from "./support.mjs";
 
 const { guarded, started } = setUp();
 
@@ -60,6 +60,7 @@ test("one of three arrangements is laid, and another is one step away", async ()
   await page.getByRole("button", { name: "Hands", exact: true }).tap();
   await page.getByRole("button", { name: "squeeze lemon" }).tap();
   await page.getByRole("button", { name: "Table", exact: true }).tap();
+  await painted(page);
   assert.equal(await page.getByRole("button", { name: "Arrange anew" }).count(), 0, "hands rest on it");
   assertClean(faults);
   await context.close();

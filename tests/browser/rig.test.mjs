@@ -5,7 +5,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 
 import { kinds, setUp } from "./setup.mjs";
-import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
+import { assertAccessible, assertClean, desk, painted, phone } from "./support.mjs";
 
 const at = setUp();
 
@@ -74,6 +74,7 @@ test("what to take care of is said where it concerns and on paper", async () => 
   const care = page.getByRole("list", { name: "Take care" });
   assert.match(await care.innerText(), /steel tether/, "by the camera");
   await page.getByRole("button", { name: "Papers", exact: true }).click();
+  await painted(page);
   assert.match(await care.innerText(), /not for eating/, "by the papers");
   await page.emulateMedia({ media: "print" });
   const text = await page.locator(".printed").innerText();

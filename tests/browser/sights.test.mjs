@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 
 import { setUp } from "./setup.mjs";
-import { assertAccessible, assertClean, phone } from "./support.mjs";
+import { assertAccessible, assertClean, painted, phone } from "./support.mjs";
 
 const at = setUp();
 
@@ -47,6 +47,7 @@ test("the picture is looked at in grey, squinting and in a mirror", async () => 
   assert.ok(upright, "tags are not in mirror writing");
 
   await page.getByRole("button", { name: "Hands", exact: true }).click();
+  await painted(page);
   const back = await middle(page, key);
   assert.ok(Math.abs(back - before) < 3, "elsewhere it is as it is");
   assertClean(faults);
