@@ -143,7 +143,12 @@ test("a surface is chosen by a piece of it", async () => {
   await page.getByText(/^Surface: /).click();
   const all = page.getByRole("list", { name: "Surfaces" });
   assert.ok((await all.getByRole("button").count()) >= 25, "every surface");
-  await all.locator("svg:has(*)").first().waitFor();
+  // Findings said above them may still come, and push them out of sight.
+  await page.waitForFunction(() => {
+    const first = document.querySelector(".surfaces .swatches svg");
+    first.scrollIntoView({ block: "nearest" });
+    return first.childElementCount > 0;
+  });
   await all.getByRole("button", { name: "blue tiles" }).tap();
   await page.getByText("Surface: blue tiles").waitFor();
   await assertAccessible(page);

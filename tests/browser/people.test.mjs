@@ -21,8 +21,9 @@ async function hands(options) {
   return { page, context, faults, strip: page.locator(".chosen-strip") };
 }
 
-/** What the group of this key is drawn with, as a short sum. */
+/** What the group of this key is drawn with once the picture rests, as a short sum. */
 const drawn = async (page, key) => {
+  await painted(page);
   const paths = await page
     .locator(`.picture [data-key="${key}"]`)
     .evaluate((g) => [...g.querySelectorAll("path")].map((path) => path.getAttribute("d")).join(" "));
