@@ -238,7 +238,9 @@ class Victim {
   }
 
   async open(address = this.url) {
-    const page = await this.#context.newPage();
+    const fresh = () => this.#context.newPage();
+    // A browser may still hand out a process made in advance that was killed with the page's.
+    const page = await fresh().catch(fresh);
     await page.goto(address);
     await ready(page);
     this.page = page;
