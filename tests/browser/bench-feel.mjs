@@ -4,7 +4,8 @@
 // and light on. And how far anything moves on the page that nobody moved.
 
 import { calibrate, handle, share, toucher } from "./measure.mjs";
-import { phone } from "./support.mjs";
+import { screen } from "./screen.mjs";
+import { browser, phone } from "./support.mjs";
 
 /** Notes each event's time to the next frame, and every shift of layout. */
 function instrument() {
@@ -27,14 +28,28 @@ function instrument() {
   }).observe({ type: "layout-shift", buffered: true });
 }
 
+/**
+ * Taps what a locator finds by its place alone: `tap` of the locator asks the
+ * page what lies under the finger while the page answers, which takes its time.
+ */
+async function tap(page, what) {
+  await what.scrollIntoViewIfNeeded();
+  const { x, y, width, height } = await what.boundingBox();
+  await page.evaluate(() => (globalThis.feel.events.length = 0));
+  await page.touchscreen.tap(x + width / 2, y + height / 2);
+}
+
 /** Everything a person does, by name; each leaves the table as the next wants it. */
 function deeds(page, touch) {
-  const button = (name) => page.getByRole("button", { name, exact: true });
+  const button = (name) => {
+    const found = page.getByRole("button", { name, exact: true });
+    return { tap: () => tap(page, found) };
+  };
   const picture = page.locator(".picture");
   const place = (name) => button(name).tap();
   const list = page.getByRole("region", { name: "Things on the table" });
   return [
-    ["lay the runner", () => page.locator(".first .solid").tap()],
+    ["lay the runner", () => tap(page, page.locator(".first .solid"))],
     ["to Camera & light", () => place("Camera & light")],
     ["show stops", () => button("stops").tap()],
     ["show glare", () => button("glare").tap()],
@@ -42,7 +57,7 @@ function deeds(page, touch) {
     ["to Hands", () => place("Hands")],
     ["to Papers", () => place("Papers")],
     ["to Table", () => place("Table")],
-    ["choose a thing in the list", () => list.getByRole("button", { name: "mussel pot" }).first().tap()],
+    ["choose a thing in the list", () => tap(page, list.getByRole("button", { name: "mussel pot" }).first())],
     ["choose it in the picture", async () => {
       const tag = await page.locator("[data-key=tags] circle").first().boundingBox();
       await page.touchscreen.tap(tag.x + tag.width, tag.y - 6);
@@ -61,33 +76,39 @@ function deeds(page, touch) {
       await touch("touchEnd");
     }],
     ["undo the drag", () => button("Undo").tap()],
-    ["open a finding", () => page.locator(".find > button").first().tap()],
-    ["close it", () => page.locator(".find > button").first().tap()],
-    ["take a remedy", () => page.locator(".find .tape").first().tap()],
+    ["open a finding", () => tap(page, page.locator(".find > button").first())],
+    ["close it", () => tap(page, page.locator(".find > button").first())],
+    ["take a remedy", () => tap(page, page.locator(".find .tape").first())],
     ["undo the remedy", () => button("Undo").tap()],
     ["add: open", () => button("Add a thing").tap()],
     ["add: write a letter", () => page.locator("input[type=search]").first().press("b")],
     ["add: write another", () => page.locator("input[type=search]").first().press("o")],
-    ["add: take the first found", () => page.locator(".finds button").first().tap()],
+    ["add: take the first found", () => tap(page, page.locator(".finds button").first())],
     ["add: done", () => button("Done adding").tap()],
     ["take away by key", () => picture.press("Delete")],
     ["undo that", () => button("Undo").tap()],
     ["through the lens", () => button("through the lens").tap()],
     ["from above", () => button("from above").tap()],
-    ["no hands", async () => {
-      await place("Hands");
-      await button("no hands").tap();
-    }],
+    ["to Hands again", () => place("Hands")],
+    ["no hands", () => button("no hands").tap()],
     ["all together", () => button("all together").tap()],
-    ["the link", async () => {
-      await place("Papers");
-      await button("Make the link").tap();
-    }],
+    ["to Papers again", () => place("Papers")],
+    ["the link", () => button("Make the link").tap()],
   ];
 }
 
-/** How the page answers, each deed with its longest time to the next frame. */
-export async function feel(chromium, url, slowed) {
+/**
+ * How the page answers, each deed with its longest time to the next frame, on a
+ * screen in memory: without any, Chromium shows no frame and tells of one only
+ * when the page next rests, so that what is done after it counts as well.
+ */
+export async function feel(url, slowed) {
+  const { display, stop } = await screen();
+  const chromium = await browser({ headless: false, env: { ...process.env, DISPLAY: display } });
+  return measured(chromium, url, slowed).finally(() => chromium.close().then(stop));
+}
+
+async function measured(chromium, url, slowed) {
   const context = await chromium.newContext(phone);
   await context.addInitScript(instrument);
   const page = await context.newPage();

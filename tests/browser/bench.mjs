@@ -120,7 +120,7 @@ try {
     }
   }
   // Web vitals are told at this throttle.
-  rows.push(...(await feel(chromium, site.url, 4)).map((row) => ({ ...row, slowed: 4 })));
+  rows.push(...(await feel(site.url, 4)).map((row) => ({ ...row, slowed: 4 })));
   // Under throttles of its own.
   rows.push(...(await link(chromium)));
   console.log(JSON.stringify(rows));

@@ -26,7 +26,8 @@ function said(words) {
 /** Names that are no words of the table: of the catalogue and of the first table. */
 async function names() {
   const catalogue = new URL("crate/planner/src/catalogue/", `file://${root}`);
-  const texts = [await readFile(`${root}static/starters/harbour-supper.spread.json`, "utf8")];
+  const others = ["static/starters/harbour-supper.spread.json", "crate/planner/src/commands/lay/dishes.rs"];
+  const texts = await Promise.all(others.map((file) => readFile(`${root}${file}`, "utf8")));
   for (const file of await readdir(catalogue)) texts.push(await readFile(new URL(file, catalogue), "utf8"));
   const found = texts.flatMap((text) => [...text.matchAll(/"([^"\n]*[a-z]{2}[^"\n]*)"/g)].map(([, name]) => name));
   return [...new Set(found)].sort((a, b) => b.length - a.length);

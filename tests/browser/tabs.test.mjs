@@ -6,12 +6,16 @@ import { test } from "node:test";
 
 import { begin, choose, go, loaf, saved } from "./layouts.mjs";
 import { ready, setUp } from "./setup.mjs";
-import { assertClean, phone } from "./support.mjs";
+import { assertClean, painted, phone } from "./support.mjs";
 
 const { guarded, started } = setUp();
 const still = { ...phone, reducedMotion: "reduce" };
 
 const shown = (page) => page.locator(".notice").getByText("Another tab is working on this layout");
+
+/** Waits until the browser has let go of what a closed tab held, so that `left` tabs hold a layout. */
+const gone = (page, left) =>
+  page.waitForFunction(async (count) => (await navigator.locks.query()).held.length === count, left);
 
 async function lay(page, title) {
   await go(page, "Papers");
@@ -46,6 +50,7 @@ test("two tabs work on different layouts, and one takes over when the other has 
   assert.notEqual(moved, before);
   await saved(first);
   await first.close();
+  await gone(second, 1);
   await second.locator(".kept", { hasText: "Harbour supper" }).click();
   await second.getByRole("heading", { name: "Harbour supper" }).waitFor();
   assert.equal(await shown(second).count(), 0, "it took over");
@@ -54,6 +59,7 @@ test("two tabs work on different layouts, and one takes over when the other has 
   const third = await started(context);
   await shown(third).waitFor();
   await second.close();
+  await gone(third, 0);
   await third.reload();
   await ready(third);
   assert.equal(await shown(third).count(), 0, "after a reload");
@@ -85,6 +91,7 @@ test("a file of what another tab has open is only shown", async () => {
   await shown(second).waitFor();
   await first.reload();
   await ready(first);
+  await painted(first);
   assert.equal(await loaf(first), before, "the first has what it did itself");
   assert.ok(await first.getByRole("button", { name: "Redo" }).isEnabled(), "with its steps");
   assertClean(faults);

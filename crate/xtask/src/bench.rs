@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 use anyhow::{Context, Result};
 use serde_json::Value;
 
-use crate::{place, run, scripts, site};
+use crate::{place, run, scripts, site, tools};
 
 /// The bench every other is compared with.
 const CALIBRATION: &str = "calibration";
@@ -52,6 +52,7 @@ const GROWS: (f64, [&str; 3]) = (
 /// # Errors
 /// When a bench fails or reports nothing.
 pub(crate) fn run() -> Result<()> {
+    tools::screen()?;
     let records = place::target().join("criterion");
     if records.exists() {
         fs::remove_dir_all(&records)?;

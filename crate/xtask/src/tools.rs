@@ -67,13 +67,22 @@ pub(crate) fn chromium() -> Result<()> {
     ])
 }
 
+/// Makes sure there is a screen in memory for browsers that need one.
+///
+/// # Errors
+/// As [`chromium`].
+pub(crate) fn screen() -> Result<()> {
+    apt_packages(&[("Xvfb", "xvfb")])
+}
+
 /// Makes sure Firefox is installed, and WebKit with its driver and a screen to
 /// draw on. Firefox is driven by a protocol of its own and needs no driver.
 ///
 /// # Errors
 /// As [`chromium`].
 pub(crate) fn engines() -> Result<()> {
-    let mut wanted = vec![("WebKitWebDriver", "webkit2gtk-driver"), ("Xvfb", "xvfb")];
+    screen()?;
+    let mut wanted = vec![("WebKitWebDriver", "webkit2gtk-driver")];
     if std::env::var_os("FIREFOX").is_none() {
         wanted.push(("firefox-esr", "firefox-esr"));
     }

@@ -1,11 +1,10 @@
 // WebKitGTK, driven through its own driver, on a screen that nobody sees.
 
-import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { createServer } from "node:net";
-import { createInterface } from "node:readline";
 import { setTimeout as pause } from "node:timers/promises";
 
+import { screen, stay } from "../screen.mjs";
 import { require } from "../support.mjs";
 
 const { Builder, Capabilities } = require("selenium-webdriver");
@@ -23,35 +22,6 @@ async function freePort() {
   server.close();
   await once(server, "close");
   return port;
-}
-
-/** Starts a program that stays; `stop` ends it and waits until it has. */
-function stay(program, words, options) {
-  const child = spawn(program, words, options);
-  const ended = new Promise((resolve) => {
-    child.once("exit", resolve);
-    child.once("error", (error) => {
-      console.error(`${program}: ${error.message}`);
-      resolve();
-    });
-  });
-  const stop = () => {
-    child.kill();
-    return ended;
-  };
-  return { child, stop };
-}
-
-/** A screen in memory, under the first number that is free. */
-async function screen() {
-  const { child, stop } = stay("Xvfb", ["-displayfd", "3", "-screen", "0", "1280x1024x24"], {
-    stdio: ["ignore", "ignore", "ignore", "pipe"],
-  });
-  const [number] = await Promise.race([
-    once(createInterface({ input: child.stdio[3] }), "line"),
-    once(child, "exit").then(() => Promise.reject(new Error("Xvfb gave no screen"))),
-  ]);
-  return { display: `:${number}`, stop };
 }
 
 /** Starts a screen for WebKitGTK; `visitor` comes as somebody whom the page never saw. */

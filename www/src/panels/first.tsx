@@ -6,6 +6,7 @@ import * as say from "#words";
 
 import { Tape } from "../parts/controls";
 import { Sample } from "../parts/lines";
+import { useTaken } from "../parts/taken";
 import * as readings from "../readings";
 import * as session from "../session";
 import * as state from "../state";
@@ -43,6 +44,14 @@ function unroll(): void {
   marks?.animate([{ opacity: 0 }, { opacity: 1 }], { duration: CLOSE_MS, delay: UNROLL_MS, fill: "backwards" });
 }
 
+function Lay({ act, of }: { act: string; of: string }): JSX.Element {
+  return (
+    <button class="solid" {...useTaken(() => void lay(of))}>
+      {act}
+    </button>
+  );
+}
+
 export function First(): JSX.Element {
   const first = state.firstFinding.value;
   if (state.report.value === undefined) {
@@ -63,9 +72,7 @@ export function First(): JSX.Element {
     <section class="say" aria-label={say.firstAsks}>
       <p class="big">{sentence}</p>
       <div class="last">
-        <button class="solid" onClick={() => void lay(key)}>
-          {remedy.act}
-        </button>
+        <Lay act={remedy.act} key={key} of={key} />
       </div>
     </section>
   );

@@ -6,13 +6,13 @@ import { useMemo, useRef } from "preact/hooks";
 import * as say from "#words";
 
 import { act } from "../acts";
-import { painted } from "../after";
 import type { Layout } from "../core";
 import { hand, share, shareOrCopy, type Sent } from "../export";
 import { Cautions } from "../parts/cautions";
 import { Field, Note, Panel } from "../parts/controls";
 import { Later } from "../parts/later";
 import { Save } from "../parts/save";
+import { useTaken } from "../parts/taken";
 import { pictureFile, rasterised } from "../raster";
 import * as shelf from "../kept";
 import * as session from "../session";
@@ -82,8 +82,7 @@ function LinkPart({ layout }: { layout: Layout }): JSX.Element {
   const make = (): void => {
     stamped();
     told.value = "";
-    // It takes its time.
-    painted(() => (made.value = address()));
+    made.value = address();
   };
   const older = made.value !== "" && made.value !== address();
   return (
@@ -127,7 +126,7 @@ function LinkPart({ layout }: { layout: Layout }): JSX.Element {
           />
         </label>
       )}
-      <button class="tape" onClick={make}>
+      <button class="tape" {...useTaken(make)}>
         {say.linkMake}
       </button>
       {made.value === "" ? null : (

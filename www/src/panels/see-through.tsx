@@ -4,6 +4,7 @@ import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
 import * as say from "#words";
 
+import { painted } from "../after";
 import { share } from "../export";
 import { NoRoom, rasterised } from "../raster";
 import * as session from "../session";
@@ -21,10 +22,6 @@ const sizes = ([wide, high]: readonly [number, number]): { wide: string; high: s
   high: String(high),
 });
 
-/** Lets what was last said be seen before the page is busy. */
-const seen = (): Promise<void> =>
-  new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
-
 /** Saves the plan under this name. */
 export function SeeThrough({ title, name }: { title: string; name: string }): JSX.Element {
   const told = useSignal("");
@@ -38,7 +35,8 @@ export function SeeThrough({ title, name }: { title: string; name: string }): JS
       return;
     }
     [busy.value, told.value] = [true, say.seeThroughMaking];
-    await seen();
+    // What was just said is seen before the page is busy.
+    await new Promise<void>(painted);
     const pixels = size ?? plan.pixels;
     const whose = plan.told ? say.seeThroughReady : say.seeThroughUsual;
     const ready = size === undefined ? whose : say.seeThroughHalfReady;

@@ -4,6 +4,8 @@ import type { ComponentChildren, JSX, RefObject } from "preact";
 import { useLayoutEffect, useRef } from "preact/hooks";
 import * as say from "#words";
 
+import { useTaken } from "./taken";
+
 /** A big tap-and-step way to set a figure. */
 export function Stepper(props: {
   name: string;
@@ -184,7 +186,7 @@ export function Tape(props: {
   onClick: () => void;
 }): JSX.Element {
   return (
-    <button class="tape" onClick={props.onClick}>
+    <button class="tape" {...useTaken(props.onClick)}>
       <span>{props.act}</span>
       {props.predicted === undefined || props.predicted === "" ? null : <i>{props.predicted}</i>}
     </button>
