@@ -23,7 +23,7 @@ function said(words) {
   });
 }
 
-/** Names that are no words of the table: of the catalogue and of the first table. */
+/** Names that are no words of the table: of the catalogue, of the first table and of the dishes one lays. */
 async function names() {
   const catalogue = new URL("crate/planner/src/catalogue/", `file://${root}`);
   const others = ["static/starters/harbour-supper.spread.json", "crate/planner/src/commands/lay/dishes.rs"];

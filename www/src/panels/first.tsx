@@ -44,6 +44,7 @@ function unroll(): void {
   marks?.animate([{ opacity: 0 }, { opacity: 1 }], { duration: CLOSE_MS, delay: UNROLL_MS, fill: "backwards" });
 }
 
+/** The button that lays what the finding of this key wants. */
 function Lay({ act, of }: { act: string; of: string }): JSX.Element {
   return (
     <button class="solid" {...useTaken(() => void lay(of))}>
@@ -72,7 +73,7 @@ export function First(): JSX.Element {
     <section class="say" aria-label={say.firstAsks}>
       <p class="big">{sentence}</p>
       <div class="last">
-        <Lay act={remedy.act} key={key} of={key} />
+        <Lay act={remedy.act} of={key} />
       </div>
     </section>
   );
