@@ -175,3 +175,29 @@ test("hostile links leave the open layout as it was, or show as text", async () 
   assertClean(faults);
   await context.close();
 });
+
+// Three of them come by in the ordinary run, with the client who sends one.
+if (long) test("hostile answers leave the open layout as it was, or show as text", async () => {
+  const { context, faults, page } = await working();
+  const was = await open(page);
+  const go = ([, bytes]) => page.evaluate((text) => (location.hash = text), bytes.toString());
+  const few = (_, n) => n % EVERY === 0;
+  const answers = await inputs("answers");
+  // A whole layout handed on as an answer is a layout.
+  const kinds = answers.filter(([name]) => !name.includes("layout"));
+  for (const answer of kinds.filter(([name]) => !name.startsWith("ok-")).filter(few)) {
+    await go(answer);
+    // Of lost characters nobody can say what they were an answer or a layout of.
+    const said = await report(page, /This answer was not read|The link could not be read/);
+    assert.match(said, REPORT, `${answer[0]}: ${said}`);
+    assert.deepEqual(await open(page), was, `${answer[0]} changed what was open`);
+  }
+  for (const answer of kinds.filter(([name]) => name.startsWith("ok-")).filter(few)) {
+    await go(answer);
+    await page.getByText("It answers a table that is not on this phone.").waitFor();
+    await assertNothingInjected(page, answer[0]);
+    await page.getByRole("button", { name: "Throw it away" }).tap();
+  }
+  assertClean(faults);
+  await context.close();
+});
