@@ -3,31 +3,17 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
+import { begin, choose, loaf, saved, steps } from "./layouts.mjs";
 import { ready, setUp } from "./setup.mjs";
 import { assertClean } from "./support.mjs";
 
 const { guarded, started } = setUp();
-
-const saved = (page) => page.locator(".head").getByText(/^saved on/).waitFor();
-
-/** The demonstration table, at work. */
-async function open(context) {
-  const page = await started(context);
-  await page.locator(".solid").tap();
-  await page.getByRole("button", { name: "Table", exact: true }).tap();
-  await saved(page);
-  return page;
-}
 
 async function again(page) {
   await saved(page);
   await page.reload();
   await ready(page);
 }
-
-/** Where the loaf stands, from the drawing. */
-const loaf = (page) =>
-  page.locator(".picture [data-key=item-3]").evaluate((node) => node.getAttribute("transform"));
 
 async function nudge(page, key, times = 1) {
   await page.locator(".picture").focus();
@@ -36,17 +22,13 @@ async function nudge(page, key, times = 1) {
 
 test("undo and redo stand where they stood before a reload", async () => {
   const { context, faults } = await guarded();
-  const page = await open(context);
+  const page = await begin(await started(context));
   const [undo, redo] = ["Undo", "Redo"].map((name) => page.getByRole("button", { name, exact: true }));
-  await page.locator("ol button, ul button").filter({ hasText: /^\s*3?\s*loaf/ }).first().tap();
+  await choose(page);
   const keys = async (key, times) => {
     for (let n = 0; n < times; n += 1) await page.keyboard.press(key);
   };
-  // A clock on which every nudge is a run of its own.
-  await page.evaluate(() => {
-    let now = 0;
-    performance.now = () => (now += 5_000);
-  });
+  await page.evaluate(steps);
   const places = [await loaf(page)];
   // More than one snapshot's worth of steps.
   for (let n = 0; n < 30; n += 1) {
@@ -76,9 +58,9 @@ test("undo and redo stand where they stood before a reload", async () => {
 
 test("a step after an undo replaces what was ahead, also after a reload", async () => {
   const { context, faults } = await guarded();
-  const page = await open(context);
+  const page = await begin(await started(context));
   const [undo, redo] = ["Undo", "Redo"].map((name) => page.getByRole("button", { name, exact: true }));
-  await page.locator("ol button, ul button").filter({ hasText: /^\s*3?\s*loaf/ }).first().tap();
+  await choose(page);
   const before = await loaf(page);
   // Quick nudges are one step.
   await nudge(page, "ArrowRight", 4);

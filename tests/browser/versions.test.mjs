@@ -5,6 +5,7 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 
+import { choose, loaf, saved } from "./layouts.mjs";
 import { ready, setUp } from "./setup.mjs";
 import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
 
@@ -31,15 +32,10 @@ async function keep(page, name) {
 
 /** Moves the loaf to the left by so many centimetres. */
 async function shift(page, times) {
-  await go(page, "Table");
-  await page.locator("ol button, ul button").filter({ hasText: /^\s*3?\s*loaf/ }).first().click();
-  await page.locator(".picture").focus();
+  await choose(page);
   for (let n = 0; n < times; n += 1) await page.keyboard.press("ArrowLeft");
   await go(page, "Papers");
 }
-
-const loaf = (page) =>
-  page.locator(".picture [data-key=item-3]").evaluate((node) => node.getAttribute("transform"));
 
 const windows = (page) =>
   page.locator(".beside .picture > svg").evaluateAll((all) => all.map((svg) => svg.getAttribute("viewBox")));
@@ -52,7 +48,7 @@ test("a phone keeps a version over a reload and compares it with the table as it
   const { context, faults, page } = await papers();
   await keep(page, "first idea");
   await shift(page, 12);
-  await page.locator(".head").getByText(/^saved on/).waitFor();
+  await saved(page);
   await page.reload();
   await ready(page);
   await go(page, "Papers");

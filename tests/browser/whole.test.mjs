@@ -6,23 +6,11 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 
+import { PAPERS } from "./papers.mjs";
 import { ready, setUp } from "./setup.mjs";
 import { assertClean, phone } from "./support.mjs";
 
 const { guarded, started } = setUp();
-
-/** Each paper by its name. */
-const PAPERS = [
-  "Layout for approval",
-  "Set sheet",
-  "Shot list",
-  "Prop pull list",
-  "Food list",
-  "Running order",
-  "Exposure log",
-  "Insurance and after the strike",
-  "Hand model release",
-];
 
 const phoned = () => guarded({ ...phone, reducedMotion: "reduce", acceptDownloads: true });
 const pressed = (page, name) => page.getByRole("button", { name, exact: true });

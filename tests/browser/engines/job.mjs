@@ -3,6 +3,8 @@
 
 import assert from "node:assert/strict";
 
+import { PAPERS } from "../papers.mjs";
+
 const button = "button";
 const ITEM = ".picture [data-key^=item-]";
 const group = (name) => `[role=group][aria-label="${name}"] button`;
@@ -161,19 +163,6 @@ export async function reloaded(page) {
 }
 
 const PAPERS_PART = "section[aria-label='Papers to print']";
-
-/** Each paper by its name. */
-const PAPERS = [
-  "Layout for approval",
-  "Set sheet",
-  "Shot list",
-  "Prop pull list",
-  "Food list",
-  "Running order",
-  "Exposure log",
-  "Insurance and after the strike",
-  "Hand model release",
-];
 
 /** Runs in the page: how many pictures of this name there are, once all are drawn. */
 function imagesOf(begin) {
