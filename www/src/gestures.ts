@@ -40,6 +40,8 @@ export function listen(element: HTMLElement, view: Window, acts: Acts): () => vo
   let doing: Doing = "nothing";
   let from: [number, number] = [0, 0];
   let start: [number, number] = [0, 0];
+  /** Whether the finger went further than one that trembles. */
+  let moved = false;
   let lastTap = { at: 0, x: 0, y: 0 };
   let queued: (() => void) | undefined;
   /** Where the picture is on the screen; asked for when a finger comes down. */
@@ -90,6 +92,7 @@ export function listen(element: HTMLElement, view: Window, acts: Acts): () => vo
     if (fingers.size > 2) return;
     from = [event.clientX, event.clientY];
     start = view.at(...within(...from));
+    moved = false;
     doing = acts.handle(...start, event.pointerType !== "mouse") ? "turning" : "pressed";
   });
 
@@ -102,8 +105,9 @@ export function listen(element: HTMLElement, view: Window, acts: Acts): () => vo
       return;
     }
     fingers.set(event.pointerId, now);
+    moved ||= Math.hypot(now[0] - from[0], now[1] - from[1]) >= TAP_PX;
+    if (!moved) return;
     if (doing === "pressed") {
-      if (Math.hypot(now[0] - from[0], now[1] - from[1]) < TAP_PX) return;
       doing = acts.grab(...start, event.pointerType !== "mouse") ? "dragging" : "panning";
     }
     if (doing === "panning") view.pan(now[0] - before[0], now[1] - before[1]);
