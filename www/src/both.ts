@@ -4,7 +4,7 @@ import type { Planner } from "#core";
 
 import type { Change } from "./asked";
 import type { Layout } from "./core";
-import { listen, type Acts } from "./gestures";
+import { listen, meantElsewhere, type Acts } from "./gestures";
 import { make, set, shape } from "./outlines";
 import { another } from "./session";
 import { framed, Window, type Seen } from "./stage";
@@ -162,6 +162,7 @@ export class Both {
   }
 
   #key(event: KeyboardEvent): void {
+    if (meantElsewhere(event)) return;
     const step = KEYS[event.key];
     if (step !== undefined) this.view.pan(step[0] * PAN_PX, step[1] * PAN_PX);
     else if (["+", "=", "-"].includes(event.key)) {

@@ -28,6 +28,11 @@ export interface Finger {
   touch: boolean;
 }
 
+/** Whether a key is meant for the browser or the system; what only a held key can write, as "[" on some boards, is not. */
+export function meantElsewhere({ key, altKey, ctrlKey, metaKey }: KeyboardEvent): boolean {
+  return metaKey || ((altKey || ctrlKey) && !(altKey && key.length === 1));
+}
+
 const TAP_PX = 7;
 const DOUBLE_MS = 300;
 const DOUBLE_PX = 28;

@@ -1,6 +1,7 @@
 // The picture by keyboard: every drag has a way without one.
 
 import { act } from "./acts";
+import { meantElsewhere } from "./gestures";
 import { goInside, nudge } from "./picture";
 import * as several from "./several";
 import * as session from "./session";
@@ -18,6 +19,7 @@ const PAN_PX = 40;
 /** Listens for keys; returns what stops it. */
 export function keys(element: HTMLElement, view: Window, abandon: () => void): () => void {
   const onPicture = (event: KeyboardEvent): void => {
+    if (meantElsewhere(event)) return;
     const step = STEPS[event.key];
     const id = state.chosen.value;
     const many = state.picked.value.length > 0;
