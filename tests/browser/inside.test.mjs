@@ -5,8 +5,8 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 
-import { setUp } from "./setup.mjs";
-import { assertAccessible, assertClean, phone, root } from "./support.mjs";
+import { kinds, setUp } from "./setup.mjs";
+import { assertAccessible, assertClean, painted, phone, root } from "./support.mjs";
 
 const { guarded, site } = setUp();
 
@@ -127,3 +127,56 @@ test("what is chosen from the list is brought into sight, and stays where it is 
   assertClean(faults);
   await context.close();
 });
+
+/** What lies over the drawn middle of a thing, or that it is off the screen; nothing where it is seen. */
+const over = (page, id) =>
+  page.evaluate((key) => {
+    const { x, y, width, height } = document.querySelector(`.picture [data-key=${key}]`).getBoundingClientRect();
+    const at = [x + width / 2, y + height / 2];
+    const top = document.elementFromPoint(...at);
+    if (top === null) return `off the screen at ${at}`;
+    // Buttons and figures lie over the drawing, within the picture.
+    if (top.closest(".picture > svg") !== null || top.matches(".picture")) return "";
+    return `under ${top.tagName} “${top.textContent.slice(0, 30)}” at ${at}`;
+  }, `item-${id}`);
+
+// Held across a phone has least room.
+const sizes = kinds([[844, 390], [390, 844], [320, 640], [1280, 800]]);
+for (const [width, height] of sizes) {
+  test(`what is spoken of is seen in the picture at ${width} by ${height}`, async () => {
+    const touched = width < 900;
+    const { context, faults, page } = await atWork({ viewport: { width, height }, hasTouch: touched, isMobile: touched });
+    const list = page.locator("ul.things button");
+    const hidden = [];
+    const see = async (how, name) => {
+      await painted(page);
+      const amiss = await over(page, idOf(name));
+      if (amiss !== "") hidden.push(`${name} ${how}: ${amiss}`);
+    };
+    for (const name of ["mussel pot", "knife", "oil carafe"]) {
+      const row = list.filter({ has: page.locator("span", { hasText: new RegExp(`^${name}$`) }) }).first();
+      await (touched ? row.tap() : row.click());
+      await page.locator(".chosen-strip h2", { hasText: name }).waitFor();
+      await see("chosen", name);
+    }
+    await page.locator(".chosen-strip").getByRole("button", { name: "Done" }).click();
+    const names = supper.items.map(({ name }) => name);
+    const finds = page.locator(".find > button");
+    let spoken = 0;
+    for (let n = 0; n < (await finds.count()); n += 1) {
+      const words = await finds.nth(n).innerText();
+      const [about] = names.filter((name) => new RegExp(`\\b${name}`).test(words)).sort((a, b) => words.indexOf(a) - words.indexOf(b));
+      if (about === undefined) continue;
+      spoken += 1;
+      await (touched ? finds.nth(n).tap() : finds.nth(n).click());
+      await page.locator(".working").waitFor();
+      await see("in an open finding", about);
+      await (touched ? finds.nth(n).tap() : finds.nth(n).click());
+      await page.locator(".working").waitFor({ state: "detached" });
+    }
+    assert.ok(spoken >= 2, `${spoken} findings speak of a thing`);
+    assert.deepEqual(hidden, [], "hidden");
+    assertClean(faults);
+    await context.close();
+  });
+}

@@ -1,11 +1,13 @@
 // Everything a drag does has a way by taps alone: no finger moves while it is
-// down, and none is joined by a second one.
+// down, and none is joined by a second one. What is pressed most lies where the
+// thumb of the hand that holds the phone reaches.
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { setUp } from "./setup.mjs";
-import { assertClean, phone } from "./support.mjs";
+import { begin, go } from "./layouts.mjs";
+import { kinds, setUp } from "./setup.mjs";
+import { assertClean, painted, phone } from "./support.mjs";
 
 const { guarded, started } = setUp();
 
@@ -91,3 +93,52 @@ test("moved, turned, enlarged, picked, lit, placed and cropped without a drag", 
   assertClean(faults);
   await context.close();
 });
+
+const sizes = kinds([
+  ["a phone", phone],
+  ["a small phone", { ...phone, viewport: { width: 360, height: 640 } }],
+  ["a narrow phone", { ...phone, viewport: { width: 320, height: 640 } }],
+]);
+for (const [name, options] of sizes) {
+  test(`the thumb reaches what is pressed most on ${name}`, async () => {
+    const { context, faults } = await guarded({ ...options, reducedMotion: "reduce" });
+    const page = await begin(await started(context));
+    const places = page.locator(".places button");
+    const row = page.locator(".row button");
+    const high = [];
+    /** Notes which of these do not lie in the lower half of the screen, by their middle, and whole on it. */
+    const reached = async (where, ...all) => {
+      await painted(page);
+      for (const each of all) {
+        const [what, { top, bottom }, tall] = await each.evaluate((button) =>
+          [button.textContent, button.getBoundingClientRect().toJSON(), innerHeight]);
+        if ((top + bottom) / 2 < tall / 2 || bottom > tall) high.push(`${where}: ${what} from ${top} to ${bottom} of ${tall}`);
+      }
+    };
+    const strip = page.locator(".chosen-strip").getByRole("button", { name: "Done", exact: true });
+    for (const place of ["Hands", "Camera & light", "Crops", "Papers", "Table"]) {
+      await go(page, place);
+      assert.equal((await places.count()) + (await row.count()), 7, "the places, Undo and Redo");
+      await reached(place, ...(await places.all()), ...(await row.all()));
+      await reached(place, page.locator(".say button").first());
+    }
+    const opens = page.locator(".find", { has: page.locator(".tape") }).first();
+    await reached("a finding", opens.locator(".tape").first());
+    await opens.locator("> button").click();
+    await page.locator(".working").waitFor();
+    await reached("a finding that is open", opens.locator(".tape").first());
+    await page.locator("ul.things button", { hasText: "loaf" }).first().click();
+    await strip.waitFor();
+    await reached("a thing", strip);
+    await strip.click();
+    await page.getByRole("button", { name: "Pick several", exact: true }).click();
+    await reached("picked", page.locator(".chosen-strip button").first());
+    await go(page, "Hands");
+    await page.locator("ul.things button").first().click();
+    await strip.waitFor();
+    await reached("a hand", strip);
+    assert.deepEqual(high, [], "out of the thumb's reach");
+    assertClean(faults);
+    await context.close();
+  });
+}

@@ -1,12 +1,14 @@
 // The page: the picture, and under it what the current place has to say.
 
 import { batch } from "@preact/signals";
-import type { JSX } from "preact";
+import type { JSX, RefObject } from "preact";
+import { useEffect, useRef } from "preact/hooks";
 import * as say from "#words";
 
 import { painted } from "./after";
 import * as beside from "./beside";
 import type { Layout } from "./core";
+import { keyed } from "./focus";
 import { Add } from "./panels/add";
 import { Arrived, Remarks } from "./panels/answered";
 import { Beside } from "./panels/beside";
@@ -156,6 +158,30 @@ function Say({ layout }: { layout: Layout }): JSX.Element {
   }
 }
 
+/** Has what is done with the thing a finger chose in sight: the list that was tapped lies far below it. */
+function Brought({ within }: { within: RefObject<HTMLElement | null> }): null {
+  const chosen = state.chosen.value;
+  useEffect(() => {
+    // By key the focus is what stays in sight; where the whole page scrolls, the picture does.
+    const scrolls = within.current !== null && getComputedStyle(within.current).overflowY !== "visible";
+    if (chosen === undefined || keyed() || !scrolls) return;
+    within.current?.querySelector(".chosen-strip > .line")?.scrollIntoView({ block: "nearest" });
+  }, [chosen]);
+  // A place begins at its beginning, wherever the one before was read.
+  useEffect(() => within.current?.scrollTo(0, 0), [within, state.place.value]);
+  return null;
+}
+
+function Work({ layout }: { layout: Layout }): JSX.Element {
+  const own = useRef<HTMLElement>(null);
+  return (
+    <section class="say" ref={own}>
+      <Brought within={own} />
+      <Say layout={layout} />
+    </section>
+  );
+}
+
 function Row(): JSX.Element {
   return (
     <div class="row">
@@ -226,11 +252,7 @@ function Planner({ layout }: { layout: Layout }): JSX.Element {
       {stage === "cured" ? <Cured /> : null}
       {stage === "new" ? <Start /> : null}
       {stage === "yours" || stage === "empty" ? <Yours key={stage} empty={stage === "empty"} /> : null}
-      {stage === "work" ? (
-        <section class="say">
-          <Say layout={layout} />
-        </section>
-      ) : null}
+      {stage === "work" ? <Work layout={layout} /> : null}
       {stage === "first" || STARTS.includes(stage) ? null : <Row />}
       {stage === "first" ? null : <Places />}
       <Guide />

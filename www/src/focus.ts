@@ -10,6 +10,8 @@ let path: readonly (readonly [Element, number])[] = [];
 /** What was pressed last to leave the whole page for another: coming back, it has it again. */
 let left = "";
 let byKey = false;
+/** Whether what was done last was done by key. */
+export const keyed = (): boolean => byKey;
 
 const called = (of: Element): string => of.getAttribute("aria-label") ?? of.textContent;
 const usable = (of: Element): boolean =>
