@@ -1,11 +1,14 @@
 // The whole job by keyboard alone: from the first sentence to a step of the day.
-// Focus is never lost, never out of sight and never under what stands fast.
+// Focus is never lost, never out of sight and never under what stands fast, and
+// goes the way one reads.
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { long, setUp } from "./setup.mjs";
+import { begin, go } from "./layouts.mjs";
+import { kinds, long, setUp } from "./setup.mjs";
 import { assertClean, desk, phone } from "./support.mjs";
+import { unfold } from "./walk.mjs";
 
 const { guarded, started } = setUp();
 
@@ -170,3 +173,68 @@ const sent = async () => {
   await context.close();
 };
 if (long) test("it is sent, answered and shot by keyboard alone", sent);
+
+/** Goes on with this key from the browser itself until it has focus again; the page keeps what had it. */
+async function stops(page, key, into) {
+  await page.evaluate((name) => (globalThis[name] = []), into);
+  for (let n = 0; n < 1_000; n += 1) {
+    await page.keyboard.press(key);
+    const more = await page.evaluate((name) => {
+      const [has, passed] = [document.activeElement, globalThis[name]];
+      if (has === null || has === document.body) return false;
+      // Parts of a date have focus one after the other.
+      if (has !== passed.at(-1)) passed.push(has);
+      return true;
+    }, into);
+    if (!more) return;
+  }
+  assert.fail(`${key} never comes to an end`);
+}
+
+/** In the page: which stops do not come in the order one reads, and whether the way back is the same. */
+function misplaced() {
+  const { onward, back } = globalThis;
+  const PARTS = ".notice, .head, .looks, .picture, .scores, .say, .row, .places";
+  const told = (of) => (of.getAttribute("aria-label") ?? of.textContent).trim().slice(0, 40);
+  const faults = [];
+  for (const [n, to] of onward.entries()) {
+    const from = onward[n - 1];
+    if (from === undefined) continue;
+    const [part, next] = [from.closest(PARTS), to.closest(PARTS)];
+    // What lies in the picture lies over it.
+    if (part !== next && part?.contains(next)) continue;
+    const [one, other] = (part === next ? [from, to] : [part, next]).map((each) => each.getBoundingClientRect());
+    const shared = Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top);
+    const line = shared > Math.min(one.height, other.height) / 2;
+    const amiss = line ? part === next && other.left < one.left : other.top < one.top;
+    if (amiss) faults.push(`${told(from)}, then ${told(to)}`);
+  }
+  if (onward.length !== back.length || onward.some((each, n) => each !== back.at(-1 - n))) {
+    const names = (all) => all.map(told).join(" | ");
+    faults.push(`not the same way back: ${names(onward)} and ${names(back)}`);
+  }
+  return [faults, onward.length];
+}
+
+const screens = kinds([["phone", phone], ["desk", desk]]);
+const PLACES = ["Table", "Hands", "Camera & light", "Crops", "Papers"];
+for (const [name, options] of screens) {
+  for (const place of kinds(PLACES)) {
+    test(`focus goes through ${place} on a ${name} as one reads, and back`, async () => {
+      const { context, faults } = await guarded({ ...options, reducedMotion: "reduce" });
+      const page = await begin(await started(context));
+      await go(page, place);
+      if (place === "Table") await page.locator("ul.things button").first().click();
+      if (long) await unfold(page);
+      // From where it is to the end, whence it begins anew.
+      await stops(page, "Tab", "onward");
+      await stops(page, "Tab", "onward");
+      await stops(page, "Shift+Tab", "back");
+      const [amiss, count] = await page.evaluate(misplaced);
+      assert.ok(count > 20, `${count} stops`);
+      assert.deepEqual(amiss, [], "the order of focus");
+      assertClean(faults);
+      await context.close();
+    });
+  }
+}

@@ -6,11 +6,9 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
+import { cramped } from "./judges.mjs";
 import { kinds, setUp } from "./setup.mjs";
 import { assertAccessible, assertClean, assertNoForeignRequests, desk, painted, phone } from "./support.mjs";
-
-/** Least side of what is touched, CSS px: WCAG 2.5.5 asks for 44. */
-const TOUCH = 44;
 
 const { guarded, site, started } = setUp();
 
@@ -21,28 +19,6 @@ async function working(context) {
   await page.getByRole("button", { name: "Table", exact: true }).click();
   await page.getByRole("region", { name: "Findings" }).waitFor();
   return page;
-}
-
-/** What can be touched and is smaller than a fingertip, or stands off the screen's side. */
-async function cramped(page) {
-  return page.evaluate((least) => {
-    const faults = [];
-    const wide = document.documentElement.clientWidth;
-    if (document.documentElement.scrollWidth > wide) faults.push("the page scrolls sideways");
-    for (const each of document.querySelectorAll("button, select, summary, input, textarea, a")) {
-      const box = each.getBoundingClientRect();
-      if (box.width === 0) continue;
-      const name = each.getAttribute("aria-label") ?? (each.textContent || each.className);
-      const label = each.closest("label")?.getBoundingClientRect();
-      const high = Math.max(box.height, label?.height ?? 0);
-      const across = Math.max(box.width, label?.width ?? 0);
-      if (high < least - 0.5 || across < least - 0.5) faults.push(`${name}: ${across} × ${high}`);
-      if (each.closest(".flick, .keeps") === null && (box.left < -1 || box.right > wide + 1)) {
-        faults.push(`${name}: off the side`);
-      }
-    }
-    return faults;
-  }, TOUCH);
 }
 
 async function sound(page, where) {

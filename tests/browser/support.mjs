@@ -127,8 +127,8 @@ export function assertNoForeignRequests(faults) {
 /** What axe-core calls the rules of WCAG 2.2 A and AA. */
 const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 
-/** Fails with a readable list when axe-core finds anything against WCAG 2.2 A and AA, or `also`. */
-export async function assertAccessible(page, { within = undefined, except = [], also = [] } = {}) {
+/** What axe-core finds against WCAG 2.2 A and AA, or `also`, a readable line each. */
+export async function accessibility(page, { within = undefined, except = [], also = [] } = {}) {
   // Handed over the debugging port, so the page's policy need not allow it.
   await page.evaluate(await axeSource());
   const found = await page.evaluate(
@@ -140,10 +140,14 @@ export async function assertAccessible(page, { within = undefined, except = [], 
       }),
     [within, except, [...RULES, ...also]],
   );
-  const lines = found.violations.map(
+  return found.violations.map(
     ({ id, help, nodes }) => `${id}: ${help}: ${nodes.map((node) => node.target).join(" | ")}`,
   );
-  assert.deepEqual(lines, [], "accessibility faults");
+}
+
+/** Fails where that finds anything. */
+export async function assertAccessible(page, options = {}) {
+  assert.deepEqual(await accessibility(page, options), [], "accessibility faults");
 }
 
 let axe;
