@@ -29,11 +29,18 @@ async function show(link: string): Promise<void> {
   await picture.decode();
 }
 
+/** Whether the planner was here before, and is at hand at once; where that may not be asked, it was not. */
+function known(): boolean {
+  try {
+    return Boolean((navigator.serviceWorker as ServiceWorkerContainer | undefined)?.controller);
+  } catch {
+    return false;
+  }
+}
+
 async function begin(): Promise<void> {
   const link = location.hash.slice(1);
-  // Where the planner was before, it is at hand at once.
-  const known = (navigator.serviceWorker as ServiceWorkerContainer | undefined)?.controller;
-  if (link !== "" && !known) await show(link).catch(() => undefined);
+  if (link !== "" && !known()) await show(link).catch(() => undefined);
   await import(new URL(MAIN_URL, document.baseURI).href);
 }
 void begin();

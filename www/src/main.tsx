@@ -81,10 +81,14 @@ if (root !== null) {
   render(<App />, root);
 }
 
-start()
-  .then(() => registerWorker((accept) => (state.newer.value = accept), atRest))
-  .then(() => store.askToStay())
-  .catch(notStarted);
+/** Has what there is stay here; a browser that refuses that has the page as well without. */
+const stay = (): Promise<unknown> =>
+  registerWorker((accept) => (state.newer.value = accept), atRest)
+    .catch(() => undefined)
+    .then(() => store.askToStay())
+    .catch(() => undefined);
+
+start().then(stay, notStarted);
 addEventListener("hashchange", () => {
   const payload = location.hash.slice(1);
   if (payload !== "") void session.settled().then(() => readLink(payload));

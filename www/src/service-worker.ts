@@ -58,14 +58,20 @@ async function dropOlder(): Promise<void> {
   await self.clients.claim();
 }
 
+async function found(name: string | Request): Promise<Response | undefined> {
+  const cache = await caches.open(CACHE);
+  return (
+    (await cache.match(name, { ignoreSearch: true })) ??
+    (await caches.match(name, { ignoreSearch: true }))
+  );
+}
+
 async function answer(request: Request): Promise<Response> {
   const url = new URL(request.url);
   const asked = url.href === self.registration.scope || request.mode === "navigate";
   const name = asked && !isFile(url) ? new URL("index.html", self.registration.scope).href : request;
-  const cache = await caches.open(CACHE);
-  const kept =
-    (await cache.match(name, { ignoreSearch: true })) ??
-    (await caches.match(name, { ignoreSearch: true }));
+  // What cannot be read here is to be had from where it came.
+  const kept = await found(name).catch(() => undefined);
   return kept ?? fetch(request);
 }
 

@@ -350,7 +350,9 @@ export const lastOpen = async (): Promise<string | undefined> => (await store.no
 /** Opens the demonstration table, or a copy where that was worked on. */
 export async function firstVisit(): Promise<void> {
   planner.open_starter();
-  if ((await store.load(planner.id).catch(() => undefined)) !== undefined) planner.take_copy(freshId());
+  // What could not be looked for may be there yet.
+  const fresh = await store.load(planner.id).then((found) => found === undefined, () => false);
+  if (!fresh) planner.take_copy(freshId());
   state.stage.value = "first";
   await opened(0);
   await keepNow();

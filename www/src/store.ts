@@ -71,9 +71,16 @@ function closed(): void {
   lost();
 }
 
-function database(): Promise<IDBDatabase> {
-  opened ??= new Promise<IDBDatabase>((resolve, reject) => {
-    const request = indexedDB.open(NAME, 5);
+/** How long a page waits for the device to open what is kept before it goes on without, ms. */
+const PATIENCE_MS = 4_000;
+/** Whether it was waited for in vain: until it answers nothing waits for it again. */
+let dumb = false;
+
+function opening(): Promise<IDBDatabase> {
+  return new Promise<IDBDatabase>((resolve, reject) => {
+    // Missing, where a browser keeps nothing at all.
+    const request = (globalThis.indexedDB as IDBFactory | undefined)?.open(NAME, 5);
+    if (request === undefined) return reject(new Error(say.noStorage));
     request.onupgradeneeded = () => {
       const store = (name: string, keyPath: string | string[]): void => {
         if (!request.result.objectStoreNames.contains(name)) {
@@ -88,7 +95,7 @@ function database(): Promise<IDBDatabase> {
       store(ANSWERS, "key");
     };
     request.onsuccess = () => {
-      connection = request.result;
+      [connection, dumb] = [request.result, false];
       connection.onclose = closed;
       // Whoever erases or renews it would wait for this page.
       connection.onversionchange = () => {
@@ -99,9 +106,23 @@ function database(): Promise<IDBDatabase> {
     };
     request.onerror = () => reject(request.error ?? new Error(say.noStorage));
   });
-  // What could not be opened now may be at the next act.
-  opened.catch(() => (opened = undefined));
-  return opened;
+}
+
+function database(): Promise<IDBDatabase> {
+  if (opened === undefined) {
+    opened = opening();
+    // What could not be opened now may be at the next act.
+    opened.catch(() => ([opened, dumb] = [undefined, false]));
+  }
+  if (dumb) return Promise.reject(new Error(say.noStorage));
+  const asked = opened;
+  return new Promise((resolve, reject) => {
+    const late = setTimeout(() => {
+      dumb = opened === asked;
+      reject(new Error(say.noStorage));
+    }, PATIENCE_MS);
+    asked.then(resolve, reject).finally(() => clearTimeout(late));
+  });
 }
 
 /** Begins a transaction, within the task that asks for it if the store is open. */
@@ -320,9 +341,17 @@ export function becomeWriter(id: string): Promise<boolean> {
 
 /** Runs what changes a layout that is not open here, unless another tab is writing it; false then. */
 export async function asWriter(id: string, run: () => Promise<void>): Promise<boolean> {
+  let ran = false;
+  const alone = async (lock: Lock | null): Promise<boolean> => {
+    ran = lock !== null;
+    if (ran) await run();
+    return ran;
+  };
   if (locks === undefined) return run().then(() => true);
-  return locks.request(lockOf(id), { ifAvailable: true }, async (lock) => {
-    if (lock !== null) await run();
-    return lock !== null;
+  return locks.request(lockOf(id), { ifAvailable: true }, alone).catch(async (error: unknown) => {
+    if (ran) throw error;
+    // Where locks are denied, as where there are none.
+    await run();
+    return true;
   });
 }
