@@ -40,6 +40,7 @@ export function read(payload: string): Read | undefined {
   try {
     return session.core().read_answer(payload) as Read;
   } catch (error) {
+    if (session.isFall(error)) session.goOn();
     state.fault.value = say.answerNotRead({ why: session.message(error) });
     return undefined;
   }

@@ -6,7 +6,7 @@ import type { Change } from "./asked";
 import type { Layout } from "./core";
 import { listen, meantElsewhere, type Acts } from "./gestures";
 import { make, set, shape } from "./outlines";
-import { another } from "./session";
+import { another, goOn, isFall } from "./session";
 import { framed, Window, type Seen } from "./stage";
 
 /** What is seen round the frame, as a share of its width: the pictures are small. */
@@ -26,6 +26,8 @@ interface One {
   box: HTMLElement;
   marks: Marks;
   planner: Planner | undefined;
+  /** Whether the core fell over it. */
+  fell: boolean;
 }
 
 /** What a change is marked with, light on dark: outlines, and from where to where. */
@@ -93,7 +95,7 @@ export class Both {
     this.#all = boxes.map((box, n) => {
       const marks = new Marks();
       box.querySelectorAll("g")[1]?.after(marks.root);
-      return { file: files[n] ?? "", box, marks, planner: undefined };
+      return { file: files[n] ?? "", box, marks, planner: undefined, fell: false };
     });
     const [first, ...others] = boxes.flatMap((box) => [...box.querySelectorAll("svg")]);
     if (first === undefined) throw new Error();
@@ -134,7 +136,24 @@ export class Both {
   }
 
   #drawOne(one: One): void {
-    if (!this.#all.includes(one)) return;
+    if (one.fell || !this.#all.includes(one)) return;
+    try {
+      this.#drawnOn(one);
+    } catch (error) {
+      if (!isFall(error)) throw error;
+      this.#fallen(one);
+    }
+  }
+
+  /** A core that falls takes all others along: all but what it fell over goes on in fresh ones. */
+  #fallen(over: One): void {
+    over.fell = true;
+    goOn();
+    for (const one of this.#all) one.planner = undefined;
+    this.#draw();
+  }
+
+  #drawnOn(one: One): void {
     if (one.planner === undefined) {
       one.planner = this.#made(one);
       if (one.planner !== undefined) setTimeout(() => this.#drawOne(one));
@@ -155,7 +174,8 @@ export class Both {
       const [things, words] = box.querySelectorAll("g");
       if (things !== undefined && words !== undefined) planner.draw_into(things, words);
       return planner;
-    } catch {
+    } catch (error) {
+      if (isFall(error)) throw error;
       planner.free();
       return undefined;
     }

@@ -7,7 +7,7 @@ import * as say from "#words";
 import type { Done } from "./core";
 import { snapshot } from "./keeping";
 import { BACKUP, parsed } from "./resume";
-import { another, core, isFall, listKept, message, openShelf, redraw, renew, settled } from "./session";
+import { another, core, goOn, isFall, listKept, message, openShelf, settled } from "./session";
 import * as state from "./state";
 import * as store from "./store";
 
@@ -20,8 +20,7 @@ function lender(): { use: <T>(run: (other: Planner) => T) => T; end: () => void 
         return run(other);
       } catch (error) {
         if (isFall(error)) {
-          renew(state.layout.value);
-          redraw();
+          goOn();
           other = another();
         }
         throw error;

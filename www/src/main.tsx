@@ -25,7 +25,7 @@ import * as store from "./store";
 async function start(): Promise<void> {
   const module = await coreModule();
   await init({ module_or_path: module });
-  session.begin(() => new Planner(), afresh, () => void resume.fallen().catch(notStarted));
+  session.begin(() => new Planner(), afresh, (error) => void resume.fallen(error).catch(notStarted));
   readings.begin({
     start: startWorker,
     module,
@@ -47,16 +47,21 @@ async function start(): Promise<void> {
 /** Shows what a link holds; what was open here stays as it was kept. */
 async function readLink(payload: string): Promise<void> {
   if (Planner.carries_answer(payload)) return answers.arrive(payload, resumed);
-  const before = session.core().id;
+  const before = state.layout.value;
   try {
     session.openLink(payload);
     offered.take(payload);
     await reply.begin();
+    if (!session.linked) return;
     state.stage.value = "client";
   } catch (error) {
-    if (session.isFall(error)) session.renew();
     // What is open may hold more than could be kept of it.
-    if (state.stage.value !== "work" || session.core().id !== before) await resumed();
+    const open = state.stage.value === "work" && state.layout.value === before;
+    if (session.isFall(error)) {
+      if (open) session.goOn();
+      else session.renew();
+    }
+    if (!open) await resumed();
     state.fault.value = say.linkNotRead({ why: session.message(error) });
   }
 }

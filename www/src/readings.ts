@@ -9,7 +9,8 @@ import type {
 } from "./asked";
 import * as state from "./state";
 
-let worker: Worker;
+/** None after it fell over all that is open; the next change starts another. */
+let worker: Worker | undefined;
 let revision = 0;
 let serial = 0;
 let inHand: Moved | undefined;
@@ -17,6 +18,8 @@ let inHand: Moved | undefined;
 let asking = 0;
 let waiting: (() => void)[] = [];
 let fallen = 0;
+/** Whether any worker ever answered; otherwise each change is one more try, and no more. */
+let heard = false;
 
 /** What the page does for the readings. */
 interface Page {
@@ -30,7 +33,7 @@ interface Page {
 }
 let page: Page;
 
-const ask = (asked: Ask): void => worker.postMessage(asked);
+const ask = (asked: Ask): void => worker?.postMessage(asked);
 
 /** What is being arranged, and who takes what comes of it. */
 let arranging = { serial: 0, take: (_: Arranged): void => undefined };
@@ -39,6 +42,8 @@ let arranging = { serial: 0, take: (_: Arranged): void => undefined };
 export function arrange(wish: unknown, take: (arranged: Arranged) => void): void {
   const serial = arranging.serial + 1;
   arranging = { serial, take };
+  // It takes nothing that is open.
+  if (worker === undefined) start();
   ask({ ask: "arrange", serial, wish });
 }
 
@@ -78,9 +83,11 @@ function view(): View {
 const alike = (one: View, other: View): boolean =>
   one.noHands === other.noHands && one.crop === other.crop;
 
+/** Starts a worker, which knows nothing yet of what is open. */
 function start(): void {
   worker = page.start();
   worker.onmessage = ({ data }: MessageEvent<Answer | ArrangedAnswer>) => {
+    heard = true;
     if (data.tell !== "arranged") return take(data);
     if (data.serial === arranging.serial) arranging.take(data);
   };
@@ -91,16 +98,25 @@ function start(): void {
   ask({ ask: "core", module: page.module });
 }
 
-/** A worker that fell is replaced; one that falls over the same layout is not. */
+/** A worker that fell is replaced; one that falls over the same layout, or at its start, is not. */
 function again(): void {
-  worker.terminate();
+  worker?.terminate();
+  worker = undefined;
   asking = 0;
   fallen += 1;
-  start();
   if (fallen > 1) return stopped();
-  ask({ ask: "view", ...view() });
-  ask({ ask: "open", revision, file: page.file() });
+  afresh(page.file());
 }
+
+/** Starts a worker with what is open. */
+function afresh(file: string): void {
+  start();
+  ask({ ask: "view", ...view() });
+  ask({ ask: "open", revision, file });
+}
+
+/** What is open now may be borne. */
+const forgive = (): void => void (fallen = heard ? 0 : Math.min(fallen, 1));
 
 function stopped(): void {
   state.reading.value = false;
@@ -117,18 +133,20 @@ function done(): void {
 /** Another layout is open. */
 export function opened(file: string): void {
   revision += 1;
-  fallen = 0;
+  forgive();
   state.reading.value = true;
-  ask({ ask: "open", revision, file });
+  if (worker === undefined) afresh(file);
+  else ask({ ask: "open", revision, file });
 }
 
 /** The open layout was changed by this edit. */
 export function edited(record: string): void {
   revision += 1;
-  fallen = 0;
+  forgive();
   letGo();
   state.reading.value = true;
-  ask({ ask: "edit", revision, record });
+  if (worker === undefined) afresh(page.file());
+  else ask({ ask: "edit", revision, record });
 }
 
 /** Waits until what is open has been read. */
@@ -157,7 +175,7 @@ export const search = (number: number, wanted: Search): void =>
 export const stopSearch = (): void => ask({ ask: "no-search" });
 
 /** Nothing is in hand any more. */
-export function letGo(): void {
+function letGo(): void {
   serial += 1;
   inHand = undefined;
   asking = 0;

@@ -39,6 +39,8 @@ export async function begin(): Promise<void> {
   } catch (error) {
     unkept.value = session.message(error);
   }
+  // It could not be shown meanwhile.
+  if (!session.linked) return;
   open.value = draft.value.remarks.length > 0 || draft.value.verdict !== undefined;
   put();
 }

@@ -39,8 +39,14 @@ export async function last(): Promise<void> {
 }
 
 /** The core fell over what it was to draw. */
-export async function fallen(): Promise<void> {
+export async function fallen(error: unknown): Promise<void> {
+  const { linked } = session;
   session.renew();
+  if (linked) {
+    await last();
+    state.fault.value = say.linkNotRead({ why: session.message(error) });
+    return;
+  }
   // By itself, as the fall may come of how it was looked at.
   [state.place.value, state.lens.value] = ["table", false];
   // Once it was drawn, or another was opened, what was found then is no longer what is kept.

@@ -21,7 +21,7 @@ export { settled } from "./keeping";
 let planner: Planner;
 let compile: () => Planner;
 let afresh: () => void;
-let undrawn: () => void;
+let undrawn: (error: unknown) => void;
 let scale = 1;
 let drawing: Roots | undefined;
 /** Whether what is open has been drawn. */
@@ -30,6 +30,9 @@ export let drawn = false;
 let opening = false;
 /** How often anything was opened. */
 export let openings = 0;
+
+/** Whether what is open came by a link, and is kept nowhere. */
+export let linked = false;
 
 /** One more core, for a layout that is not open; to be freed. */
 export const another = (): Planner => compile();
@@ -41,7 +44,7 @@ export const core = (): Planner => planner;
  * Starts with a core. `more` makes another; `reset` puts a fresh instance under
  * all made after a trap; `fell` is told of one outside of an act.
  */
-export function begin(more: () => Planner, reset: () => void, fell: () => void): void {
+export function begin(more: () => Planner, reset: () => void, fell: (error: unknown) => void): void {
   compile = more;
   afresh = reset;
   undrawn = fell;
@@ -57,8 +60,15 @@ export const isFall = (error: unknown): boolean =>
 export function renew(layout?: Layout): void {
   afresh();
   planner = compile();
+  if (layout === undefined) linked = false;
   if (layout !== undefined) openShelf(planner, keeping.shelf(JSON.stringify(layout)));
   if (drawing !== undefined) planner.draw_into(...drawing);
+}
+
+/** The same with what is open, where the core fell over something else. */
+export function goOn(): void {
+  renew(state.layout.value);
+  if (state.layout.value !== undefined) redraw();
 }
 
 /** Draws; a fall of the core over it is told of. */
@@ -68,7 +78,7 @@ function draws(run: () => void): void {
     run();
   } catch (error) {
     if (!isFall(error)) throw error;
-    undrawn();
+    undrawn(error);
   }
 }
 
@@ -270,7 +280,7 @@ export async function openFile(text: string): Promise<void> {
     planner.open_json(text);
     await opened(0);
   } catch (error) {
-    if (isFall(error)) undrawn();
+    if (isFall(error)) undrawn(error);
     throw error;
   }
   await keepNow();
@@ -280,8 +290,9 @@ export async function openFile(text: string): Promise<void> {
 export function openLink(payload: string): void {
   state.fromNewer.value = planner.open_link(payload);
   state.readOnly.value = state.fromNewer.value;
-  keeping.opened(0);
+  linked = true;
   read();
+  keeping.opened(0);
 }
 
 /**
@@ -297,6 +308,7 @@ async function keepNow(): Promise<void> {
 /** What a core has just opened is the layout worked on: so many of its steps are done, as kept. */
 export async function opened(...as: Parameters<typeof keeping.opened>): Promise<void> {
   keeping.opened(...as);
+  linked = false;
   [drawn, opening] = [false, true];
   openings += 1;
   choose(undefined);

@@ -55,7 +55,8 @@ function Lay({ act, of }: { act: string; of: string }): JSX.Element {
 
 export function First(): JSX.Element {
   const first = state.firstFinding.value;
-  if (state.report.value === undefined) {
+  // Where it could not be read there is a way on all the same.
+  if (state.report.value === undefined && state.reading.value) {
     return <section class="say" aria-label={say.firstAsks} />;
   }
   if (!first?.remedy) {
