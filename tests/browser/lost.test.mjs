@@ -1,13 +1,13 @@
-// Storage that is full or erased at work: it is said, work goes on, and once
-// there is room again the next act keeps all of it, with every step; and a file
-// of all layouts of which some cannot be read.
+// Storage that is full, erased or taken over by a newer page at work: it is said,
+// work goes on, and once there is room again the next act keeps all of it, with
+// every step; and a file of all layouts of which some cannot be read.
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
 import { begin, choose, file, go, loaf, saved, steps } from "./layouts.mjs";
-import { ready, setUp } from "./setup.mjs";
-import { assertClean, assertNoForeignRequests, phone } from "./support.mjs";
+import { long, ready, setUp } from "./setup.mjs";
+import { assertClean, assertNoForeignRequests, painted, phone } from "./support.mjs";
 
 const { guarded, site, started } = setUp();
 const still = { ...phone, reducedMotion: "reduce" };
@@ -78,6 +78,144 @@ test("a full device says so, and the next act with room keeps everything", async
   assert.equal(await page.getByRole("alert").count(), 0);
   await assertKept(page, places);
   assertNoForeignRequests(faults);
+  await context.close();
+});
+
+/** Fails when the page threw or asked another origin; what the browser itself notes is not counted. */
+function assertUnhurt(faults) {
+  assertNoForeignRequests(faults);
+  assert.deepEqual(faults.filter((fault) => fault.startsWith("uncaught")), []);
+}
+
+/** What is done where there is no room, and how the page says that it is not kept. */
+const REFUSALS = {
+  async "a version"(page) {
+    await go(page, "Papers");
+    await page.getByRole("button", { name: "Keep this as a version" }).click();
+    await page.getByRole("alert").getByText("The version was not kept (no room).").waitFor();
+    assert.equal(await page.locator(".versions li").count(), 0);
+  },
+  async "a tick of the day and a frame that was shot"(page) {
+    await go(page, "Papers");
+    await page.getByRole("button", { name: "Begin the shoot-day steps" }).click();
+    const words = page.getByRole("alert").getByText(/^This device keeps nothing \(no room\)\. The steps go on, but are forgotten/);
+    const heard = async () => {
+      await words.waitFor();
+      await page.getByRole("button", { name: "Heard" }).click();
+      await words.waitFor({ state: "detached" });
+    };
+    await heard();
+    const tick = page.locator(".day .ticks input").first();
+    await tick.check();
+    await heard();
+    assert.ok(await tick.isChecked(), "it is ticked for now");
+    const more = page.getByRole("button", { name: "One frame more" });
+    for (let n = 0; n < 12 && (await more.count()) === 0; n += 1) {
+      await page.getByRole("button", { name: "Next", exact: true }).click();
+      await painted(page);
+    }
+    await heard();
+    await more.click();
+    await heard();
+    assert.equal(await page.locator(".day .stepper output").innerText(), "1", "it is logged for now");
+    await page.getByRole("button", { name: "Leave the steps" }).click();
+  },
+  async "a thing of one's own"(page) {
+    await choose(page);
+    await page.locator(".chosen-strip + details > summary").click();
+    await page.getByRole("button", { name: "Keep it on your shelf" }).click();
+    await page.getByRole("alert").getByText("Your shelf is as it was: this device did not keep the change (no room)").waitFor();
+  },
+  async "a client's remark"(page) {
+    await page.evaluate(() => (globalThis.room = true));
+    await go(page, "Papers");
+    await page.getByRole("button", { name: "Make the link" }).click();
+    const link = await page.locator("input.link").first().inputValue();
+    const client = await page.context().newPage();
+    await client.goto(link);
+    await client.getByRole("button", { name: "Reply" }).click();
+    await client.evaluate(full);
+    await client.getByRole("button", { name: "Remark on a place" }).click();
+    await client.locator(".writing textarea").fill("less oil");
+    await client.locator(".writing .tape").click();
+    await client.getByText("This device keeps nothing (no room): send the reply before you leave this page.").waitFor();
+    const answer = await client.locator("textarea.sent").inputValue();
+    assert.match(answer, /less oil/, "and it can be sent");
+    await client.close();
+  },
+};
+test("whatever finds no room says so", async () => {
+  const { context, faults } = await guarded(still);
+  const page = await begin(await started(context));
+  await saved(page);
+  await page.evaluate(full);
+  for (const [n, refused] of Object.values(REFUSALS).entries()) {
+    if (long || n < 2) await refused(page);
+  }
+  assertUnhurt(faults);
+  await context.close();
+});
+
+/** All layouts kept here with their steps, byte for byte, whatever page keeps them. */
+const everything = (page) =>
+  page.evaluate(async () => {
+    const heard = (request) => new Promise((resolve, reject) => {
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = reject;
+    });
+    const database = await heard(indexedDB.open("overspread"));
+    const all = [];
+    for (const name of ["snapshots", "journal", "places"]) {
+      all.push(await heard(database.transaction(name).objectStore(name).getAll()));
+    }
+    database.close();
+    return JSON.stringify(all);
+  });
+
+test("what a newer page took over is left to it, said plainly, and work can be saved out", async () => {
+  const { context, faults } = await guarded(still);
+  const page = await working(context);
+  const places = [await loaf(page), ...(await nudge(page, 1))];
+  await saved(page);
+  const was = await everything(page);
+  const newer = await context.newPage();
+  await newer.goto(new URL("manifest.webmanifest", site.url).href);
+  await newer.evaluate(
+    () =>
+      new Promise((resolve, reject) => {
+        const raised = indexedDB.open("overspread", 6);
+        raised.onsuccess = () => resolve(raised.result.close());
+        raised.onblocked = reject;
+      }),
+  );
+  // What lies behind another page is painted seldom.
+  await page.bringToFront();
+  await page.locator(".head").getByText("not saved").waitFor();
+  await page.locator(".picture").focus();
+  places.push(...(await nudge(page, 1)));
+  const words = page.getByRole("alert").getByText(
+    "This device refused to save (a newer page of the planner keeps the layouts now; reload this one to go on with it).",
+  );
+  await words.waitFor();
+  for (const place of [...places].reverse()) {
+    assert.equal(await loaf(page), place, "nothing is lost in hand");
+    await page.keyboard.press("Control+z");
+  }
+  for (const key of ["y", "y", "y"]) await page.keyboard.press(`Control+${key}`);
+  const { items } = JSON.parse(await file(page));
+  const { at } = items.find(({ id }) => id === 3);
+  assert.equal(`translate(${at.join(" ")})`, places.at(-1), "and it is saved out as it stands");
+
+  // Opened anew while the newer page is not yet there.
+  const again = await context.newPage();
+  await again.goto(site.url);
+  await ready(again);
+  await again.getByRole("alert").getByText(/^This device refused to save \(a newer page of the planner/).waitFor();
+  await again.locator(".first .solid").click();
+  await again.locator(".was").waitFor();
+  assert.equal(JSON.parse(await file(again)).title, "Harbour supper");
+  assert.equal(await everything(newer), was, "what is kept is as it was");
+  assertUnhurt(faults);
   await context.close();
 });
 

@@ -104,7 +104,10 @@ function opening(): Promise<IDBDatabase> {
       };
       resolve(connection);
     };
-    request.onerror = () => reject(request.error ?? new Error(say.noStorage));
+    request.onerror = () => {
+      const newer = request.error?.name === "VersionError";
+      reject(newer ? new Error(say.newerKeeps) : (request.error ?? new Error(say.noStorage)));
+    };
   });
 }
 

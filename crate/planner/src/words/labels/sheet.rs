@@ -97,6 +97,10 @@ pub(super) const LABELS: &[(&str, &str)] = &[
         "The picture was not made ({why}). The layout is untouched.",
     ),
     ("no-storage", "the browser keeps nothing for this page"),
+    (
+        "newer-keeps",
+        "a newer page of the planner keeps the layouts now; reload this one to go on with it",
+    ),
     ("not-our-address", "not an address of this page: {address}"),
     ("no-canvas", "this browser gives no canvas"),
     ("no-picture", "no picture came back"),
