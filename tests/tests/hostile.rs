@@ -89,7 +89,12 @@ fn what_fuzzing_starts_from_is_replayed() {
         probe::list(bytes);
         Vec::new()
     };
-    let sets: [(&str, Probe); 6] = [
+    let photo: Probe = |bytes| {
+        probe::photo(bytes);
+        Vec::new()
+    };
+    let sets: [(&str, Probe); 7] = [
+        ("fuzz/corpus/photo_head", photo),
         ("fuzz/corpus/answer_read", probe::answer),
         ("fuzz/corpus/list_read", list),
         ("hostile/lists", list),

@@ -1,5 +1,6 @@
-// Acts of the panels: each changes a copy of the layout as a file would hold
-// it. The core reads the copy under the rules of a file and makes one edit of it.
+// Acts of the panels: commands of the core; or a copy of the layout, changed as a
+// file would hold it, which the core reads under the rules of a file and makes one
+// edit of.
 
 import type {
   Card, Crop, Exposure, Finding, Hand, How, Id, Item, Layout, Linen, Pair, Part, Person, Remark, Role, Tone,
@@ -77,8 +78,8 @@ export const act = {
       thing.parts = { ...thing.parts, [part]: { colours } };
     }),
   putOn: (id: Id, on: Id) => session.act(() => session.core().put_on(id, on)),
-  group: (one: Id, other: Id) => session.act(() => session.core().group(one, other)),
-  ungroup: (group: Id) => session.act(() => session.core().take_apart(group)),
+  group: (one: Id, other: Id) => session.act(() => session.core().do_picked(Uint16Array.of(one, other), "group")),
+  ungroup: (id: Id) => session.act(() => session.core().do_picked(Uint16Array.of(id), "apart")),
   linen: (linen: Linen, to: Partial<Linen>) =>
     one(say.doneLinen({ thing: linen.name }), linen.id, (thing) => Object.assign(thing, to)),
 

@@ -216,7 +216,7 @@ export interface Layout {
 }
 
 export type State = "holds" | "look-again" | "wont-work" | "intended" | "n/a";
-export interface Remedy {
+interface Remedy {
   act: string;
   predicted: string;
   after: number;

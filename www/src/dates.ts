@@ -7,7 +7,7 @@ import * as say from "#words";
 
 /** What a layout's file says of its dates. */
 export type Dates = NonNullable<Layout["dates"]>;
-export type StepKey = keyof NonNullable<Dates["steps"]>;
+type StepKey = keyof NonNullable<Dates["steps"]>;
 /** First and last month, from 1. */
 export type Months = [number, number];
 

@@ -39,7 +39,6 @@ export interface Paper {
   key: string;
   name: string;
   wide: boolean;
-  listed: boolean;
 }
 
 const words = (ids: Id[]): Uint16Array => Uint16Array.from(ids);

@@ -100,7 +100,7 @@ export async function takeBack(): Promise<void> {
 }
 
 /** As it is kept, from its file. */
-export function asKept(file: string): store.Kept {
+function asKept(file: string): store.Kept {
   const { id, title } = JSON.parse(file) as { id: string; title: string };
   return { id, title, file, upto: 0, changed: Date.now(), thing: true };
 }

@@ -29,7 +29,7 @@ export const found = signal<Proposal[] | undefined>(undefined);
 export const shown = signal<{ proposal: number; move?: number } | undefined>(undefined);
 
 /** How a move stands to the table now. */
-export type Fit = "open" | "done" | "stale";
+type Fit = "open" | "done" | "stale";
 const FITS: readonly Fit[] = ["stale", "open", "done"];
 
 let serial = 0;

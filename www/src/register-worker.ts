@@ -5,7 +5,7 @@ import { serviceWorkerUrl } from "#assets";
 import { workerAddress } from "./trusted-address";
 
 /** Switches to the newer page: the waiting worker takes over, then this page reloads. */
-export type Accept = () => void;
+type Accept = () => void;
 
 /**
  * Registers the service worker, if this page can have one.

@@ -110,7 +110,7 @@ export const chosenHand = computed(() =>
 );
 
 /** Every crop is drawn. */
-export const ALL_CROPS = -2;
+const ALL_CROPS = -2;
 /**
  * Which crops are drawn, as the core takes it: the one an open finding is
  * about, or the one in view; all where crops are the matter, none elsewhere (-1).
@@ -141,15 +141,3 @@ export const lit = computed(() => rigged.value && part.value === "light" && !thr
 /** What the next tap on the picture puts down. */
 export type Putting = "stand" | "photographer";
 export const putting = signal<Putting | undefined>(undefined);
-
-/** A mass in the layout's own unit. */
-export function mass(grams: number): string {
-  const [unit, name] = layout.value?.units === "in" ? [453.59237, "lb"] : [1000, "kg"];
-  return `${Math.round((grams / unit) * 10) / 10} ${name}`;
-}
-
-/** A length in the layout's own unit. */
-export function length(mm: number): string {
-  if (layout.value?.units === "in") return `${(mm / 25.4).toFixed(1)} in`;
-  return `${Math.round(mm) / 10} cm`;
-}

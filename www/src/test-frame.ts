@@ -19,7 +19,7 @@ interface Over {
   path: string;
   frame?: { pixels: number; on_table: number; sentence: string } | null;
 }
-export interface Drift {
+interface Drift {
   id: Id;
   far: number;
   at: Spot;

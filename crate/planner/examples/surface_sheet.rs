@@ -35,7 +35,8 @@ fn main() {
         let cell = Group::new().set("transform", place);
         sheet = sheet.add(cell.add(drawn).add(name));
     }
-    let size = CELL * dvec2(COLUMNS as f64, 3.0);
+    let rows = surfaces().len().div_ceil(COLUMNS);
+    let size = CELL * dvec2(COLUMNS as f64, rows as f64);
     let document = Document::new()
         .set("viewBox", (0, 0, size.x as i32, size.y as i32))
         .add(sheet);

@@ -19,8 +19,6 @@ struct Named {
     name: String,
     /// Whether it lies on its side.
     wide: bool,
-    /// Whether there are lists on it.
-    listed: bool,
 }
 
 const fn paper(letter: bool) -> Paper {
@@ -72,7 +70,6 @@ impl Planner {
             key: sheet.key(),
             name: sheet.name(),
             wide: sheet.is_wide(),
-            listed: !matches!(sheet, Sheet::Approval | Sheet::Release),
         });
         object(&all)
     }

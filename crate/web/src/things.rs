@@ -3,7 +3,7 @@
 use planner::commands::{self, HandsWish, Own, OwnShape, Page, Refused, SettingsWish};
 use planner::edit::Run;
 use planner::layout::{CardKind, Id, LayoutId, Point, Ratio, Role, Srgb};
-use planner::words::say;
+use planner::words::{mass, say, set_length};
 use serde::Deserialize;
 use wasm_bindgen::prelude::*;
 
@@ -53,22 +53,16 @@ impl Planner {
         self.make(act, during(visit))
     }
 
-    /// Puts two things together, so that they move as one.
-    ///
-    /// # Errors
-    /// When one is locked.
-    pub fn group(&mut self, one: u16, other: u16) -> Result<JsValue, JsError> {
-        let act = commands::group(self.now(), &[Id(one), Id(other)])?;
-        self.make(act, Run::Alone)
+    /// A length in mm as it stands where it is set, in the layout's units.
+    #[must_use]
+    pub fn length(&self, mm: f64) -> String {
+        set_length(mm, self.now().head.units)
     }
 
-    /// Takes a group apart.
-    ///
-    /// # Errors
-    /// When one of its things is locked.
-    pub fn take_apart(&mut self, group: u16) -> Result<JsValue, JsError> {
-        let act = commands::take_apart(self.now(), Id(group))?;
-        self.make(act, Run::Alone)
+    /// A mass in grams, in the layout's units.
+    #[must_use]
+    pub fn mass(&self, grams: f64) -> String {
+        mass(grams, self.now().head.units)
     }
 
     /// Has a crop show a thing whole, or no longer.

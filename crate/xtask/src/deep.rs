@@ -1,6 +1,5 @@
-//! What takes long: oracles, documentation, random runs, fuzzing, other engines, whole
-//! spreads, kills. Each stage that passed leaves a stamp, so a broken-off run goes on
-//! where it stopped.
+//! What takes long. Each stage that passed leaves a stamp, so a broken-off run goes
+//! on where it stopped.
 
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -12,7 +11,11 @@ use clap::{Args, ValueEnum};
 use crate::{advisories, fuzz, mutants, place, run, scripts, site, test, tools};
 
 /// What the oracles write: tables, and the hostile corpus.
-const WRITTEN: [&str; 2] = [":(glob)tests/**/*.csv", "tests/hostile"];
+const WRITTEN: [&str; 3] = [
+    ":(glob)tests/**/*.csv",
+    ":(glob)tests/**/*.jsonl",
+    "tests/hostile",
+];
 
 /// A stage, in the order they run.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]

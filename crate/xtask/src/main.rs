@@ -51,14 +51,14 @@ enum Task {
     },
     /// Run every test, or only the stages named
     Test {
-        /// lint, native, fuzz, wasm, site, page, budget
+        /// Only these stages; all when none is named
         stages: Vec<test::Stage>,
     },
     /// Measure times natively and in the browser; writes tests/reports/bench.md
     Bench,
     /// Redraw the pictures of the README and the icons
     Shots,
-    /// Run what takes long: oracles, random runs, fuzzers, other engines
+    /// Run what takes long, in stages of its own
     Deep(deep::Wish),
     /// Run one compiled wasm test file in a browser (called by cargo)
     #[command(hide = true, disable_help_flag = true)]

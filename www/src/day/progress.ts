@@ -9,7 +9,7 @@ import * as session from "../session";
 import * as state from "../state";
 import * as store from "../store";
 
-export interface Lasting {
+interface Lasting {
   item: number;
   name: string;
   minutes: number;
@@ -32,7 +32,7 @@ export interface Step {
 }
 
 /** Food whose time runs: since when, by the phone's clock, and whether its end was told. */
-export interface Timer extends Lasting {
+interface Timer extends Lasting {
   since: number;
   told: boolean;
 }
@@ -61,7 +61,7 @@ export const steps = signal<Step[]>([]);
 /** What the person has to know of this phone. */
 export const told = signal("");
 
-export const NOTHING: Shot = { frames: 0, file: "", note: "", kept: false };
+const NOTHING: Shot = { frames: 0, file: "", note: "", kept: false };
 const MINUTE = 60_000;
 
 const fresh = (layout: string, at: string): Progress => ({

@@ -8,6 +8,7 @@ import type { Id, Item, Linen } from "../core";
 import { Choice, Stepper } from "../parts/controls";
 import * as session from "../session";
 import * as state from "../state";
+import * as units from "../units";
 
 /** Something of the catalogue. */
 export interface Found {
@@ -72,7 +73,7 @@ function Along({ these }: Props): JSX.Element {
   const copies = useSignal(2);
   const gap = useSignal(40);
   const way = useSignal<"90" | "180" | "270" | "0">("90");
-  const by = state.length(10);
+  const by = units.length(10);
   return (
     <>
       <Stepper
@@ -84,7 +85,7 @@ function Along({ these }: Props): JSX.Element {
       />
       <Stepper
         name={say.copiesGap}
-        value={state.length(gap.value)}
+        value={units.length(gap.value)}
         less={say.narrower({ by })}
         more={say.wider({ by })}
         step={(on) => (gap.value = Math.max(0, gap.value + 10 * on))}

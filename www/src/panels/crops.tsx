@@ -9,7 +9,8 @@ import type { Crop, Id, Layout, Pair } from "../core";
 import { Choice, Field, Panel, Stepper } from "../parts/controls";
 import { Kept } from "../parts/kept";
 import { TwoNumbers } from "../parts/two";
-import { crop as view, fault, layout as open, length, marking, report } from "../state";
+import { crop as view, fault, layout as open, marking, report } from "../state";
+import { length } from "../units";
 
 const USUAL: readonly (readonly [string, [number, number]])[] = [
   [say.crop45, [4, 5]],

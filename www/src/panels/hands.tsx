@@ -9,7 +9,7 @@ import { Cautions } from "../parts/cautions";
 import { Choice, Panel, Stepper } from "../parts/controls";
 import * as session from "../session";
 import * as state from "../state";
-import { length } from "../state";
+import { length } from "../units";
 import { Shots, Steps } from "./exposures";
 import { Someone } from "./someone";
 import { Moves } from "./thing";

@@ -8,7 +8,8 @@ import { act } from "../acts";
 import type { Card, Layout } from "../core";
 import { Choice, Stepper } from "../parts/controls";
 import * as session from "../session";
-import { chosen, length, through } from "../state";
+import { chosen, through } from "../state";
+import { length } from "../units";
 import { Show } from "./show";
 
 export function LightControls({ layout }: { layout: Layout }): JSX.Element {

@@ -16,6 +16,7 @@ import { Small } from "../parts/small";
 import * as put from "../put";
 import * as session from "../session";
 import * as state from "../state";
+import * as units from "../units";
 import { SizePhoto } from "./size-photo";
 
 /** Things shown at once; the rest when asked for. */
@@ -45,7 +46,7 @@ function Length(props: { name: string; mm: number; take: (mm: number) => void })
       take={(text) => {
         const mm = Math.round(Number(text.replace(",", ".")) * perUnit());
         if (mm >= RANGE[0] && mm <= RANGE[1]) return props.take(mm);
-        state.fault.value = say.addRange({ least: state.length(RANGE[0]), most: state.length(RANGE[1]) });
+        state.fault.value = say.addRange({ least: units.length(RANGE[0]), most: units.length(RANGE[1]) });
       }}
     />
   );
@@ -95,7 +96,7 @@ function Told({ kept, owned }: { kept: mine.Shelved["kept"]; owned: mine.Owned }
 }
 
 function Row({ kept, owned }: mine.Shelved): JSX.Element {
-  const size = owned?.size.map((mm) => state.length(mm)) ?? [];
+  const size = owned?.size.map((mm) => units.length(mm)) ?? [];
   const told = owned?.size[0] === owned?.size[1] ? size.slice(0, 1) : size;
   return (
     <li>

@@ -8,6 +8,7 @@ import * as mine from "../mine";
 import { Choice } from "../parts/controls";
 import * as put from "../put";
 import * as state from "../state";
+import * as units from "../units";
 import type { Outline } from "../trace";
 import { Trace } from "./trace";
 
@@ -39,7 +40,7 @@ export function Own(): JSX.Element {
     ) as [number, number];
     const asked = shape.value === "round" ? [across] : [across, down];
     if (!asked.every((side) => side >= 10 && side <= 2000)) {
-      state.fault.value = say.addRange({ least: state.length(10), most: state.length(2000) });
+      state.fault.value = say.addRange({ least: units.length(10), most: units.length(2000) });
       return undefined;
     }
     const [width, depth] = [across, shape.value === "round" ? across : down];

@@ -9,7 +9,8 @@ import { act } from "../acts";
 import type { Layout, Pair, Rig } from "../core";
 import { Choice, Stepper, Tape } from "../parts/controls";
 import * as session from "../session";
-import { length, mass, putting, report, through, type Putting } from "../state";
+import { putting, report, through, type Putting } from "../state";
+import { length, mass } from "../units";
 
 const STEP_MM = 50;
 const STEP_G = 500;

@@ -15,6 +15,7 @@ import { Shot } from "../parts/shot";
 import { drawPhoto } from "../photo";
 import * as session from "../session";
 import * as state from "../state";
+import * as units from "../units";
 
 type Gauge = "card" | "a4" | "letter" | "coin";
 interface Sized {
@@ -174,7 +175,7 @@ export function SizePhoto(): JSX.Element {
                 <p>{say.sizeTake}</p>
                 <Known
                   name={say.sizeTake}
-                  words={state.length(width)}
+                  words={units.length(width)}
                   take={(prop) => void mine.keepKnown(prop, width, depth ?? 0)}
                 />
               </>

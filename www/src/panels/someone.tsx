@@ -9,7 +9,7 @@ import type { Person } from "../core";
 import { Choice, Stepper, Tones } from "../parts/controls";
 import * as session from "../session";
 import * as state from "../state";
-import { length } from "../state";
+import { length } from "../units";
 
 const SKINS = [
   say.skinVeryLight,

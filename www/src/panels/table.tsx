@@ -9,7 +9,7 @@ import { Cautions } from "../parts/cautions";
 import { Choice, Colour, Field, Stepper } from "../parts/controls";
 import { Surfaces } from "../parts/surfaces";
 import * as session from "../session";
-import * as state from "../state";
+import { length } from "../units";
 import { PlainColour } from "./thing";
 
 const RATIOS: Record<string, Pair> = {
@@ -27,7 +27,6 @@ export function TablePanel({ layout }: { layout: Layout }): JSX.Element {
     const [w, h] = RATIOS[key] ?? [0, 1];
     return w * frame.ratio[1] === h * frame.ratio[0];
   });
-  const { length } = state;
   const by = length(50);
   return (
     <details>

@@ -11,6 +11,7 @@ import { Choice, Colour, Field, Stepper } from "../parts/controls";
 import { nudge } from "../picture";
 import * as session from "../session";
 import * as state from "../state";
+import * as units from "../units";
 import { Arrange, Lying, Over, Tucked } from "./arrange";
 import { Photo, Tones } from "./photo";
 import { Holds } from "./order";
@@ -47,12 +48,12 @@ export function Moves(): JSX.Element {
 function Sizes({ item }: { item: Item }): JSX.Element {
   const [width, depth] = extent(item.size);
   const round = item.size.shape === "disc";
-  const by = state.length(10);
+  const by = units.length(10);
   return (
     <>
       <Stepper
         name={round ? say.across : say.width}
-        value={state.length(width)}
+        value={units.length(width)}
         less={say.narrower({ by })}
         more={say.wider({ by })}
         step={(way) => {
@@ -63,7 +64,7 @@ function Sizes({ item }: { item: Item }): JSX.Element {
       {round ? null : (
         <Stepper
           name={say.depth}
-          value={state.length(depth)}
+          value={units.length(depth)}
           less={say.shallower({ by })}
           more={say.deeper({ by })}
           step={(way) => act.resize(item.id, width, Math.max(10, depth + 10 * way))}
@@ -71,7 +72,7 @@ function Sizes({ item }: { item: Item }): JSX.Element {
       )}
       <Stepper
         name={say.height}
-        value={state.length(item.height)}
+        value={units.length(item.height)}
         less={say.lower({ by })}
         more={say.taller({ by })}
         step={(way) => act.height(item.id, Math.max(0, item.height + 10 * way))}
@@ -245,7 +246,7 @@ export function ItemPanel({ item }: { item: Item }): JSX.Element {
             >
               {say.onlyThis}
             </button>
-            <button class="word" onClick={() => act.ungroup(group)}>
+            <button class="word" onClick={() => act.ungroup(item.id)}>
               {say.takeApart}
             </button>
           </>
@@ -291,7 +292,7 @@ export function ItemPanel({ item }: { item: Item }): JSX.Element {
 
 export function LinenPanel({ linen }: { linen: Linen }): JSX.Element {
   const [width, depth] = linen.size;
-  const by = state.length(50);
+  const by = units.length(50);
   return (
     <>
       <Strip thing={linen}>
@@ -314,14 +315,14 @@ export function LinenPanel({ linen }: { linen: Linen }): JSX.Element {
           <Common thing={linen} />
           <Stepper
             name={say.width}
-            value={state.length(width)}
+            value={units.length(width)}
             less={say.narrower({ by })}
             more={say.wider({ by })}
             step={(way) => act.linen(linen, { size: [Math.max(50, width + 50 * way), depth] })}
           />
           <Stepper
             name={say.depth}
-            value={state.length(depth)}
+            value={units.length(depth)}
             less={say.shallower({ by })}
             more={say.deeper({ by })}
             step={(way) => act.linen(linen, { size: [width, Math.max(50, depth + 50 * way)] })}

@@ -9,6 +9,7 @@ import * as say from "#words";
 import type { Spot } from "../crosshair";
 import { Choice, Stepper } from "../parts/controls";
 import * as state from "../state";
+import * as units from "../units";
 import type { Outline } from "../trace";
 import { Tracing } from "../tracing";
 
@@ -168,7 +169,7 @@ export function Trace(props: { found: (outline: Outline | undefined) => void }):
       {shown ? <Tools tracing={tracing} /> : null}
       {found === undefined ? null : (
         <p role="status">
-          {say.traceFound({ width: state.length(found.width), depth: state.length(found.depth) })}
+          {say.traceFound({ width: units.length(found.width), depth: units.length(found.depth) })}
         </p>
       )}
       {tracing.fault.value === "" ? null : <p role="alert">{tracing.fault.value}</p>}

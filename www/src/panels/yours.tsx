@@ -10,6 +10,7 @@ import { Choice, Panel, Stepper } from "../parts/controls";
 import { Surfaces } from "../parts/surfaces";
 import * as session from "../session";
 import * as state from "../state";
+import * as units from "../units";
 
 interface Dish {
   dish: string;
@@ -82,17 +83,17 @@ export function Yours({ empty }: { empty: boolean }): JSX.Element {
         />
         <Stepper
           name={say.boardAcross}
-          value={state.length(width.value)}
-          less={say.boardNarrower({ by: state.length(100) })}
-          more={say.boardWider({ by: state.length(100) })}
+          value={units.length(width.value)}
+          less={say.boardNarrower({ by: units.length(100) })}
+          more={say.boardWider({ by: units.length(100) })}
           step={(by) => (width.value = Math.max(400, Math.min(4000, width.value + 100 * by)))}
         />
         {shape.value === "round" ? null : (
           <Stepper
             name={say.boardDown}
-            value={state.length(depth.value)}
-            less={say.boardShallower({ by: state.length(50) })}
-            more={say.boardDeeper({ by: state.length(50) })}
+            value={units.length(depth.value)}
+            less={say.boardShallower({ by: units.length(50) })}
+            more={say.boardDeeper({ by: units.length(50) })}
             step={(by) => (depth.value = Math.max(300, Math.min(3000, depth.value + 50 * by)))}
           />
         )}

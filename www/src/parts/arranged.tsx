@@ -17,7 +17,7 @@ import { Small } from "./small";
 /** An arrangement, and whether it is one of the table as it is now. */
 type One = asked.Arranged & { fresh: boolean };
 
-export interface Choosing {
+interface Choosing {
   all: ReadonlySignal<One[]>;
   /** What is chosen, the first there is room for until another is. */
   chosen: ReadonlySignal<One | undefined>;

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use glam::DVec2;
 
-use crate::catalogue::{self, Kind};
+use crate::catalogue::is_strewn;
 use crate::commands::moving;
 use crate::commands::room::{Body, Room};
 use crate::layout::{Crop, Id, Item, Layout, Point, Role, TableShape};
@@ -86,7 +86,7 @@ impl Set {
         let view = View::of(layout);
         let mut taken: BTreeSet<Id> = BTreeSet::new();
         for item in &layout.items {
-            if item.on.is_some() || is_strewn(item) || taken.contains(&item.id) {
+            if item.on.is_some() || is_strewn(&item.prop) || taken.contains(&item.id) {
                 continue;
             }
             let along = moving(layout, item.id);
@@ -96,7 +96,7 @@ impl Set {
                 .iter()
                 .filter(|i| along.contains(&i.id))
                 .collect();
-            let standing = of.iter().filter(|i| i.on.is_none() && !is_strewn(i));
+            let standing = of.iter().filter(|i| i.on.is_none() && !is_strewn(&i.prop));
             let tall = |bottom: &Item| {
                 let stack = of.iter().filter(|i| root(layout, i.id) == bottom.id);
                 stack.map(|i| rise(layout, i).top).fold(0.0, f64::max)
@@ -255,11 +255,7 @@ impl Set {
 /// Whether it stands on the table, is no crumb, no part of a group, and may
 /// be moved.
 pub(super) fn is_dish(item: &Item) -> bool {
-    item.on.is_none() && item.group.is_none() && !item.locked && !is_strewn(item)
-}
-
-fn is_strewn(item: &Item) -> bool {
-    catalogue::prop(&item.prop).is_some_and(|e| e.kind == Kind::Scatter)
+    item.on.is_none() && item.group.is_none() && !item.locked && !is_strewn(&item.prop)
 }
 
 /// The frame where there is table under all of it, or as much about the

@@ -177,8 +177,6 @@ mod tests {
             let kebab = |c: char| c.is_ascii_lowercase() || c == '-';
             assert!(e.id.chars().all(kebab), "{}", e.id);
         }
-        assert!(props().len() >= 25, "enough props: {}", props().len());
-        assert!(foods().len() >= 15, "enough foods: {}", foods().len());
     }
 
     #[test]

@@ -1,8 +1,11 @@
 //! Entries of the catalogue turned into things of a layout.
+use super::cloth::LinenEntry;
 use super::entry::{Entry, Kind};
+
 use super::surfaces::SurfaceEntry;
 use crate::layout::{
-    Extra, Id, Item, Origin, Part, Parts, Point, Role, Srgb, Stock, Surface, Tone, Turn,
+    Extra, Id, Item, Linen, LinenState, Origin, Part, Parts, Point, Role, Srgb, Stock, Surface,
+    Tone, Turn,
 };
 
 /// An item as the catalogue has it, at a place, neither turned nor grouped.
@@ -33,6 +36,26 @@ pub fn item_from(entry: &Entry, id: Id, number: u16, at: Point) -> Item {
     }
 }
 
+/// A linen as the catalogue has it, lying flat at a place.
+#[must_use]
+pub fn linen_from(entry: &LinenEntry, id: Id, at: Point) -> Linen {
+    Linen {
+        id,
+        name: entry.name.into(),
+        kind: entry.kind,
+        state: LinenState::Flat,
+        at,
+        size: entry.size,
+        turn: Turn::ZERO,
+        colour: entry.colour,
+        origin: Origin::Guess,
+        over: Vec::new(),
+        locked: false,
+        stock: Stock::default(),
+        extra: Extra::new(),
+    }
+}
+
 /// The colours an entry starts with.
 #[must_use]
 pub fn parts_of(entry: &Entry) -> Parts {
@@ -52,6 +75,13 @@ pub fn parts_of(entry: &Entry) -> Parts {
 #[must_use]
 pub fn kind_of(prop: &str) -> Kind {
     super::prop(prop).map_or(Kind::Object, |entry| entry.kind)
+}
+
+/// Whether a catalogue id is of loose pieces strewn over the table: too small to
+/// weigh, to hide an edge or to be in the way.
+#[must_use]
+pub fn is_strewn(prop: &str) -> bool {
+    kind_of(prop) == Kind::Scatter
 }
 
 /// What a thing is drawn and read in where neither it nor the catalogue says:

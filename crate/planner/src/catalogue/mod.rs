@@ -25,7 +25,9 @@ pub use entry::{Entry, Evidence, Kind, SOURCES, source};
 pub use foods::{better_face, foods};
 pub use groups::{Group, group_of_id, groups};
 pub use holding::{CHILLED, DANGER_ZONE, HOT, Hold, TIME_ALONE, holds};
-pub use make::{UNSAID, item_from, kind_of, parts_of, shown_parts, surface_from};
+pub use make::{
+    UNSAID, is_strewn, item_from, kind_of, linen_from, parts_of, shown_parts, surface_from,
+};
 pub use number::is_several;
 pub use profile::{Profile, plain_profile, profile};
 pub use props::props;

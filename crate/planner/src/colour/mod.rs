@@ -28,4 +28,4 @@ pub use separation::{
     Band, CLEAR_FROM, DARK_BELOW, STRONG_FROM, Separation, TONE_FROM, WEAK_FROM, separation,
 };
 pub use shades::{MixedSeparation, Shade, mixed_separation, shades};
-pub use skin::{SKIN_CLASSES, SKINS, typology_angle};
+pub use skin::SKINS;

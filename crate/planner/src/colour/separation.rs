@@ -71,12 +71,6 @@ impl Separation {
     pub fn lost(self) -> bool {
         self.band_value < CLEAR_FROM
     }
-
-    /// Whether hue and chroma alone part the two.
-    #[must_use]
-    pub fn by_hue_only(self) -> bool {
-        self.delta_l < TONE_FROM
-    }
 }
 
 /// Compares two colours, with the rule for the dark.
@@ -154,6 +148,6 @@ mod tests {
         let (herb, tomato) = (lab(Srgb::hex(0x7a_8f_3c)), lab(Srgb::hex(0xc0_59_4b)));
         let parted = separation(herb, tomato);
         assert_eq!(parted.band(), Band::Strong, "HyAB {}", parted.hyab);
-        assert!(parted.by_hue_only(), "|ΔL*| {}", parted.delta_l);
+        assert!(parted.delta_l < TONE_FROM, "|ΔL*| {}", parted.delta_l);
     }
 }

@@ -2,11 +2,7 @@
 //! ITA = arctan((L* − 50) ÷ b*), in degrees, and its six classes (Chardon,
 //! Cretois, Hourseau 1991, International Journal of Cosmetic Science 13:191;
 //! limits as quoted in later papers, the paper itself not seen).
-use super::lab;
 use crate::layout::Srgb;
-
-/// Over each the next lighter class begins, degrees, from very light down.
-pub const SKIN_CLASSES: [f64; 5] = [55.0, 41.0, 28.0, 10.0, -30.0];
 
 /// A tone of each class: very light, light, intermediate, tan, brown, dark.
 /// Drawn by us within the limits.
@@ -19,16 +15,19 @@ pub const SKINS: [Srgb; 6] = [
     Srgb::hex(0x0047_301f),
 ];
 
-/// The individual typology angle of a tone, degrees.
-#[must_use]
-pub fn typology_angle(srgb: Srgb) -> f64 {
-    let lab = lab(srgb);
-    libm::atan2(lab.l - 50.0, lab.b).to_degrees()
-}
-
 #[cfg(test)]
 mod tests {
+    use super::super::lab;
     use super::*;
+
+    /// Over each the next lighter class begins, degrees, from very light down.
+    const SKIN_CLASSES: [f64; 5] = [55.0, 41.0, 28.0, 10.0, -30.0];
+
+    /// The individual typology angle of a tone, degrees.
+    fn typology_angle(srgb: Srgb) -> f64 {
+        let lab = lab(srgb);
+        libm::atan2(lab.l - 50.0, lab.b).to_degrees()
+    }
 
     #[test]
     fn each_tone_lies_in_its_class() {

@@ -4,8 +4,8 @@ use super::onto::{carries, lay_food};
 use super::{Act, Refused, called, fresh_id, fresh_number};
 use crate::catalogue;
 use crate::layout::{
-    Extra, Face, Finish, Id, Item, Layout, Linen, LinenState, MAX_OUTLINE, Origin, Part, Parts,
-    Point, Role, Size, Srgb, Stock, Turn, clean_text,
+    Extra, Face, Finish, Id, Item, Layout, MAX_OUTLINE, Part, Parts, Point, Role, Size, Srgb,
+    Stock, Turn, clean_text,
 };
 use crate::scene::Scene;
 use crate::shape::is_simple;
@@ -34,21 +34,7 @@ pub fn add(
     let mut after = layout.clone();
     let id = fresh_id(&mut after);
     let name = if let Some(linen) = catalogue::linens().iter().find(|l| l.name == prop) {
-        after.linens.push(Linen {
-            id,
-            name: linen.name.into(),
-            kind: linen.kind,
-            state: LinenState::Flat,
-            at,
-            size: linen.size,
-            turn: Turn::ZERO,
-            colour: linen.colour,
-            origin: Origin::Guess,
-            over: Vec::new(),
-            locked: false,
-            stock: Stock::default(),
-            extra: Extra::new(),
-        });
+        after.linens.push(catalogue::linen_from(linen, id, at));
         linen.name
     } else {
         let entry = catalogue::prop(prop).ok_or_else(|| Refused::Unknown(prop.into()))?;

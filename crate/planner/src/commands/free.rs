@@ -1,7 +1,7 @@
 //! Where a thing can be put down without lying on another.
 use glam::DVec2;
 
-use crate::catalogue::{self, Kind};
+use crate::catalogue::is_strewn;
 use crate::layout::{Item, Layout, Point};
 use crate::scene::silhouette;
 use crate::shape::{Region, contains, frame_outline, gap_within};
@@ -17,15 +17,14 @@ const GOLDEN: f64 = 2.399_963_229_728_653;
 /// The place nearest to where an item lies at which it is within the frame and
 /// clear of everything that stands on the table; its own when there is none.
 pub(super) fn nearest_free(layout: &Layout, item: &Item) -> Point {
-    let strewn = |prop: &str| catalogue::prop(prop).is_some_and(|e| e.kind == Kind::Scatter);
-    if strewn(&item.prop) {
+    if is_strewn(&item.prop) {
         return item.at;
     }
     let region = |outline: &[DVec2]| Region::from_polygon(outline).ok();
     let standing = layout
         .items
         .iter()
-        .filter(|o| o.on.is_none() && !strewn(&o.prop));
+        .filter(|o| o.on.is_none() && !is_strewn(&o.prop));
     let others: Vec<Region> = standing.filter_map(|o| region(&silhouette(o))).collect();
     let frame = frame_outline(&layout.frame);
     let own = silhouette(item);
@@ -50,6 +49,7 @@ pub(super) fn nearest_free(layout: &Layout, item: &Item) -> Point {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::catalogue;
     use crate::commands::lay;
     use crate::layout::Id;
 

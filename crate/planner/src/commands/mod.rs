@@ -75,7 +75,7 @@ pub use stack::{moving, moving_all};
 pub use states::{How, Look, all_as_set, has_food, move_in, put_in};
 pub use stock::{Said, say_of, set_count};
 pub use strew::strew;
-pub use thing::{group, resize, set_role, take_apart};
+pub use thing::{resize, set_role};
 pub use trace::trace;
 
 use again::repeat_beside;

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::{Act, Refused, called, name_of};
-use crate::catalogue::{self, Kind};
+use crate::catalogue;
 use crate::layout::{Id, Item, Layout, Linen};
 use crate::scene::{linen_seen, root, silhouette};
 use crate::shape::{Region, contains, gap_within};
@@ -82,8 +82,7 @@ pub fn lay_under(layout: &Layout, linen: Id, ids: &[Id]) -> Result<Act, Refused>
 
 /// Whether it stands on the table or on cloth, and cloth can lie over it.
 fn lies_bare(item: &Item) -> bool {
-    let strewn = catalogue::prop(&item.prop).is_some_and(|entry| entry.kind == Kind::Scatter);
-    item.on.is_none() && !strewn
+    item.on.is_none() && !catalogue::is_strewn(&item.prop)
 }
 
 fn meets(cloth: &Region, item: &Item) -> bool {

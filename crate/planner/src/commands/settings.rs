@@ -3,8 +3,8 @@ use glam::DVec2;
 use serde::Deserialize;
 
 use super::{Act, Refused, fresh_id, fresh_item, fresh_number};
-use crate::catalogue::{self, Kind};
-use crate::layout::{Extra, Group, Id, Item, Layout, Point, Table, Turn};
+use crate::catalogue::{self, is_strewn};
+use crate::layout::{Extra, Group, Id, Layout, Point, Table, Turn};
 use crate::scene::silhouette;
 use crate::seats::{Closeness, Laid, PITCH, Setting, Stand, TIGHT_PITCH, setting, stands};
 use crate::shape::{CHORD_ERROR, Region, contains, gap_within, table_outline};
@@ -146,7 +146,10 @@ struct Floor {
 impl Floor {
     fn of(layout: &Layout) -> Self {
         // Crumbs make way, and what lies in a dish lies within it.
-        let stand = layout.items.iter().filter(|i| i.on.is_none() && !strewn(i));
+        let stand = layout
+            .items
+            .iter()
+            .filter(|i| i.on.is_none() && !is_strewn(&i.prop));
         let outline = table_outline(&layout.table, CHORD_ERROR);
         let half = layout.table.centre().vec();
         let share = (half - FROM_EDGE).max(DVec2::ZERO) / half;
@@ -221,11 +224,6 @@ impl Floor {
     }
 }
 
-/// Whether it is loose pieces strewn about.
-fn strewn(item: &Item) -> bool {
-    catalogue::prop(&item.prop).is_some_and(|entry| entry.kind == Kind::Scatter)
-}
-
 /// The outlines of a setting's things.
 fn outlines(laid: &[Laid], at: DVec2, turn: Turn) -> Vec<Region> {
     let outline = |piece: &Laid| {
@@ -253,6 +251,7 @@ fn lifts() -> Vec<i32> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::layout::Item;
     use crate::layout::{LayoutId, TableShape};
 
     fn table(shape: TableShape, width: i32, depth: i32) -> Layout {
@@ -279,7 +278,10 @@ mod tests {
 
     /// Pairs of things on the table, of two groups or none, nearer than `air`.
     fn near(layout: &Layout, air: f64) -> Vec<(String, String)> {
-        let stand = layout.items.iter().filter(|i| i.on.is_none() && !strewn(i));
+        let stand = layout
+            .items
+            .iter()
+            .filter(|i| i.on.is_none() && !is_strewn(&i.prop));
         let stand: Vec<&Item> = stand.collect();
         let region = |i: &Item| Region::from_polygon(&silhouette(i)).expect("an outline");
         let mut out = Vec::new();

@@ -148,24 +148,6 @@ fn rim_and_corners_stay_within_what_is_resized() {
 }
 
 #[test]
-fn things_are_put_together_and_taken_apart() {
-    let before = laid();
-    let after = done(&before, group(&before, &[Id(2), Id(6)]));
-    assert_eq!(
-        item(&after, 2).group,
-        Some(Id(30)),
-        "into the group there is"
-    );
-    let after = done(&before, group(&before, &[Id(2), Id(3)]));
-    let new = item(&after, 2).group.expect("a group");
-    assert_eq!(item(&after, 3).group, Some(new), "both");
-    assert!(after.groups.iter().any(|g| g.id == new), "a new one");
-    let apart = done(&after, take_apart(&after, new));
-    assert_eq!(apart.items, before.items, "as they were");
-    assert_eq!(apart.groups, before.groups, "and no group is left over");
-}
-
-#[test]
 fn a_pair_changes_sides_and_exposures_as_a_whole() {
     let mut before = laid();
     before.hands[0].pair = Some(Id(25));

@@ -1,9 +1,8 @@
-//! What a thing is: its part in the picture, its size, and what it goes with.
+//! What a thing is: its part in the picture and its size.
 use super::trace::refused;
-use super::{Act, Refused, called, fresh_id, name_of};
-use crate::layout::{Extra, Group, Id, Layout, Role, Size};
+use super::{Act, Refused, called, name_of};
+use crate::layout::{Id, Layout, Role, Size};
 use crate::shape::scaled;
-use crate::words::say;
 
 /// Gives an item its part in the picture. There is one hero: the one before it
 /// becomes a main dish.
@@ -63,41 +62,4 @@ pub fn resize(layout: &Layout, id: Id, [wide, deep]: [i32; 2]) -> Result<Act, Re
         }
     }
     Act::between(called("done-resized", &name_of(layout, id)), layout, &after)
-}
-
-/// Puts items together, so that they move as one: into the group one of them
-/// is in already, else into a new one.
-///
-/// # Errors
-/// When one of them is locked.
-pub fn group(layout: &Layout, ids: &[Id]) -> Result<Act, Refused> {
-    let mut after = layout.clone();
-    let known = layout.items.iter().filter(|o| ids.contains(&o.id));
-    let known = known.filter_map(|o| o.group).next();
-    let group = known.unwrap_or_else(|| {
-        let id = fresh_id(&mut after);
-        after.groups.push(Group {
-            id,
-            name: String::new(),
-            extra: Extra::new(),
-        });
-        id
-    });
-    for item in after.items.iter_mut().filter(|o| ids.contains(&o.id)) {
-        item.group = Some(group);
-    }
-    Act::between(say("done-grouped", &[]), layout, &after)
-}
-
-/// Takes a group apart; its things stay where they are.
-///
-/// # Errors
-/// When one of them is locked.
-pub fn take_apart(layout: &Layout, group: Id) -> Result<Act, Refused> {
-    let mut after = layout.clone();
-    after.groups.retain(|o| o.id != group);
-    for item in after.items.iter_mut().filter(|o| o.group == Some(group)) {
-        item.group = None;
-    }
-    Act::between(say("done-apart", &[]), layout, &after)
 }

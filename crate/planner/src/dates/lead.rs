@@ -4,7 +4,8 @@ use crate::layout::{Dates, Day, Medium};
 use super::AT_SHOOT;
 
 /// Print works at least so many months ahead: magazines tell of four to six
-/// (pages of editors and of a regional food magazine).
+/// (pages of editors and of a regional food magazine, such as
+/// therivergroup.co.uk/what-we-think/christmas-july-magazine-editing-seasons).
 const PRINT: i32 = 4;
 /// The web works at least so many weeks ahead (common practice, no source).
 const WEB: i32 = 4;

@@ -33,11 +33,13 @@ use crate::layout::{Day, Layout, STEPS};
 use crate::words::{Arg, say};
 
 /// Days from the brief to the shoot: a month, as for festive stories briefed in
-/// May and shot in June (a photographer's account; `dates-usual-brief` says where).
+/// May and shot in June (a photographer's account,
+/// photographmyproduct.co.uk/blog/when-to-book-christmas-product-photography).
 const BRIEF: i32 = 30;
 /// Days before the shoot by which the layout is approved, props are pulled and
 /// food is ordered, and after it by which pictures are delivered: common practice,
-/// no source.
+/// no source. That all but what is fresh is in the house the day before is a food
+/// stylist's account, issuhub.com/view/index/5489?pageIndex=27.
 const APPROVAL: i32 = 14;
 const PROPS: i32 = 7;
 const FOOD: i32 = 3;

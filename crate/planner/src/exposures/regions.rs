@@ -127,7 +127,7 @@ pub(super) fn within(outlines: &[Vec<DVec2>], frame: &Region) -> Region {
 }
 
 /// The outline of what a hand holds, where it holds it.
-fn held(layout: &Layout, hand: &Hand, arm: &Arm) -> Option<Vec<DVec2>> {
+pub(super) fn held(layout: &Layout, hand: &Hand, arm: &Arm) -> Option<Vec<DVec2>> {
     let (item, to) = held_at(layout, hand, arm)?;
     let at = item.at.vec();
     Some(silhouette(item).iter().map(|p| *p - at + to).collect())

@@ -42,4 +42,4 @@ pub use public::public;
 pub use qr::{MAX_QR_VERSION, QrModules, qr};
 pub use read::{Unlinked, unlink};
 pub use two::{Other, link_two};
-pub use write::{Linked, Section, link, link_keeping};
+pub use write::{Linked, Section, link};

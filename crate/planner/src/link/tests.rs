@@ -1,4 +1,5 @@
 //! Links of whole layouts.
+use super::write::link_keeping;
 use super::*;
 use crate::layout::{Layout, LayoutId, Source, open};
 

@@ -43,7 +43,7 @@ pub fn link(layout: &Layout) -> Linked {
 /// Writes a layout as a link together with sections kept from the link it
 /// came from. Sections with a number this planner writes itself are left out.
 #[must_use]
-pub fn link_keeping(layout: &Layout, kept: &[Section]) -> Linked {
+pub(super) fn link_keeping(layout: &Layout, kept: &[Section]) -> Linked {
     let (mut sections, losses) = sections_of(layout);
     let last = sections_known();
     for section in kept.iter().filter(|s| s.number > last) {

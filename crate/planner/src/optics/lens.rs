@@ -35,21 +35,6 @@ pub fn image_distance(focal: f64, distance: f64) -> Option<f64> {
     magnification(focal, distance).map(|m| focal * (1.0 + m))
 }
 
-/// Distance in mm to the object whose image is sharp `image` mm behind the
-/// lens: the thin lens read the other way. `None` unless `image` > `focal` > 0.
-#[must_use]
-pub fn object_distance(focal: f64, image: f64) -> Option<f64> {
-    image_distance(focal, image)
-}
-
-/// Distance in mm from the sensor to the object at magnification `m`, the lens
-/// taken as thin; `None` unless both are positive and finite.
-#[must_use]
-pub fn sensor_to_object(focal: f64, m: f64) -> Option<f64> {
-    let total = focal * (2.0 + m + 1.0 / m);
-    (focal > 0.0 && m > 0.0 && total.is_finite()).then_some(total)
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -72,13 +57,12 @@ mod tests {
     }
 
     #[test]
-    fn life_size_is_four_focal_lengths() {
+    fn life_size_is_at_two_focal_lengths_on_either_side() {
         assert_eq!(
             magnification(50.0, 100.0),
             Some(1.0),
             "at twice the focal length"
         );
-        assert_eq!(sensor_to_object(50.0, 1.0), Some(200.0), "four times");
         assert_eq!(
             image_distance(50.0, 100.0),
             Some(100.0),
@@ -121,6 +105,5 @@ mod tests {
             assert_eq!(distance_for_width(36.0, 50.0, width), None, "width {width}");
         }
         assert_eq!(distance_for_width(0.0, 50.0, 100.0), None, "no sensor");
-        assert_eq!(sensor_to_object(50.0, 0.0), None, "no magnification");
     }
 }

@@ -6,7 +6,7 @@ use super::alike::{holds_drink, ids, is_food, numbers, rows, spare};
 use super::list::List;
 use super::pull::counted;
 use super::told::source;
-use crate::catalogue::{Evidence, Kind, allergens, holds, kind_of};
+use crate::catalogue::{Evidence, allergens, holds, is_strewn};
 use crate::exposures::{Founded, Running, hold_of, running};
 use crate::layout::{Id, Item, Layout, Source};
 use crate::words::{Arg, listed, running_time, say};
@@ -109,7 +109,7 @@ fn refresh(prop: &str) -> Option<&'static str> {
         | "noodles" | "cheese-wedge" | "cured-ham" => "refresh-oil",
         "apple-slices" | "avocado" | "banana-slices" => "refresh-lemon",
         _ if holds(prop).is_some_and(|hold| hold.minutes <= 15) => "refresh-new",
-        _ if kind_of(prop) == Kind::Scatter => return None,
+        _ if is_strewn(prop) => return None,
         _ => "refresh-none",
     })
 }

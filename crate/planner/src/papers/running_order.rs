@@ -8,7 +8,7 @@ use crate::exposures::{
 };
 use crate::layout::{As, Exposure, Id, Layout, Side};
 use crate::readings::Study;
-use crate::scene::{InTheWay, exposure_name, letter, seat_of};
+use crate::scene::{exposure_name, letter, seat_of};
 use crate::seats::stand_at;
 use crate::words::{Arg, hour, length, listed, running_time, say};
 
@@ -210,15 +210,8 @@ fn spoken(layout: &Layout, step: &Solo, first: bool) -> Vec<String> {
     let mut out = Vec::new();
     let units = layout.head.units;
     if let Some(walk) = &step.walk {
-        let (what, gap) = walk.past.map_or(("", 0.0), |(what, gap)| {
-            let what = match what {
-                InTheWay::Leg => "way-leg",
-                InTheWay::Bag => "way-bag",
-                InTheWay::Weight => "way-weight",
-                InTheWay::Sitter(_) => "way-sitter",
-            };
-            (what, gap)
-        });
+        let past = walk.past.map(|(what, gap)| (what.name(), gap));
+        let (what, gap) = past.unwrap_or_default();
         let id = match (walk.clockwise, walk.past.is_some(), walk.clear) {
             (true, false, _) => "solo-clockwise",
             (false, false, _) => "solo-anticlockwise",
@@ -229,7 +222,7 @@ fn spoken(layout: &Layout, step: &Solo, first: bool) -> Vec<String> {
         };
         let args = [
             ("long", Arg::Text(length(walk.long, units))),
-            ("what", Arg::Text(say(what, &[]))),
+            ("what", Arg::Text(what)),
             ("gap", Arg::Text(length(gap, units))),
         ];
         out.push(say(id, &args));

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use glam::DVec2;
 
-use crate::catalogue::{self, Kind};
+use crate::catalogue::is_strewn;
 use crate::commands::moving;
 use crate::layout::{As, Id, Item, Layout, Point, Turn};
 use crate::scene::silhouette;
@@ -34,7 +34,7 @@ pub(super) fn bodies(layout: &Layout) -> Vec<Body> {
     let mut chiefs: Vec<&Item> = layout
         .items
         .iter()
-        .filter(|i| i.on.is_none() && !is_strewn(i))
+        .filter(|i| i.on.is_none() && !is_strewn(&i.prop))
         .collect();
     crate::order::sort(&mut chiefs, |a, b| a.id.cmp(&b.id));
     let mut seen: BTreeSet<Id> = BTreeSet::new();
@@ -65,11 +65,6 @@ pub(super) fn bodies(layout: &Layout) -> Vec<Body> {
         });
     }
     out
-}
-
-/// Loose pieces strewn over the table.
-pub(super) fn is_strewn(item: &Item) -> bool {
-    catalogue::kind_of(&item.prop) == Kind::Scatter
 }
 
 impl Body {

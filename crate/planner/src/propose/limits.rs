@@ -6,7 +6,8 @@ use std::rc::Rc;
 
 use glam::DVec2;
 
-use super::bodies::{Body, bodies, is_strewn};
+use super::bodies::{Body, bodies};
+use crate::catalogue::is_strewn;
 use crate::layout::{Crop, Hand, Id, Item, Layout, Linen, Point, Turn};
 use crate::readings::copy_space;
 use crate::scene::{crop_outline, joints, silhouette};
@@ -306,7 +307,7 @@ fn region(outline: &[DVec2]) -> Region {
 
 /// The outline of a thing; none of what is strewn.
 fn outline(item: &Item) -> Option<Rc<(Region, Bounds)>> {
-    if is_strewn(item) {
+    if is_strewn(&item.prop) {
         return None;
     }
     let own = Region::from_polygon(&silhouette(item)).ok()?;

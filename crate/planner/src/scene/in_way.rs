@@ -8,6 +8,7 @@ use crate::layout::{Id, Layout};
 use crate::rig::Stand;
 use crate::seats::stand_at;
 use crate::shape::{contains, on_side};
+use crate::words::say;
 
 /// Half a shoulder's breadth, and how far behind the table's edge a sitter's
 /// shoulder is, mm (the latter derived from body sizes).
@@ -33,6 +34,20 @@ pub enum InTheWay {
     Weight,
     /// Somebody who reaches in.
     Sitter(Id),
+}
+
+impl InTheWay {
+    /// What it is called.
+    #[must_use]
+    pub fn name(self) -> String {
+        let id = match self {
+            Self::Leg => "way-leg",
+            Self::Bag => "way-bag",
+            Self::Weight => "way-weight",
+            Self::Sitter(_) => "way-sitter",
+        };
+        say(id, &[])
+    }
 }
 
 /// Something that takes up room: from end to end, so far about.

@@ -145,7 +145,7 @@ impl<'a> Laid<'a> {
             return;
         };
         self.touch(item.id, outline.clone());
-        if is_scatter(&item.prop) {
+        if catalogue::is_strewn(&item.prop) {
             return;
         }
         let parts = catalogue::shown_parts(item);
@@ -224,11 +224,6 @@ pub(super) fn plain(srgb: Srgb, origin: Origin) -> Part {
             origin,
         }],
     }
-}
-
-/// Loose pieces strewn over the table: too small to weigh or to hide an edge.
-fn is_scatter(prop: &str) -> bool {
-    catalogue::kind_of(prop) == catalogue::Kind::Scatter
 }
 
 #[cfg(test)]

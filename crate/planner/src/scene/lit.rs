@@ -280,7 +280,7 @@ fn changed(before: &[Occluder], after: &[Occluder]) -> Vec<Occluder> {
 /// A thing as the light meets it.
 fn solid(layout: &Layout, item: &Item) -> Option<Occluder> {
     let rise = rise(layout, item);
-    let strewn = catalogue::kind_of(&item.prop) == Kind::Scatter;
+    let strewn = catalogue::is_strewn(&item.prop);
     if strewn || item.finish == Finish::Clear || rise.top - rise.base < LOW {
         return None;
     }

@@ -1,8 +1,8 @@
 //! One thing of the shelf, as it is kept and as a list has it.
-use crate::catalogue::{item_from, linen, linens, prop, shown_parts};
+use crate::catalogue::{item_from, linen, linen_from, linens, prop, shown_parts};
 use crate::layout::{
-    Extra, Finish, Id, Item, Layout, LayoutId, Linen, LinenState, MAX_HEIGHT, MAX_NAME, MAX_SIZE,
-    MAX_SPARE, Origin, Part, Source, Srgb, Stock, Turn, clean_text,
+    Finish, Id, Item, Layout, LayoutId, Linen, MAX_HEIGHT, MAX_NAME, MAX_SIZE, MAX_SPARE, Part,
+    Source, Srgb, Stock, clean_text,
 };
 
 /// Most of one sort.
@@ -184,21 +184,7 @@ fn bare(own: LayoutId, id: &str) -> Option<Layout> {
     let mut kept = Layout::empty(own);
     let middle = kept.table.centre();
     if let Some(known) = linens().iter().find(|l| l.name == id) {
-        kept.linens.push(Linen {
-            id: Id(1),
-            name: known.name.into(),
-            kind: known.kind,
-            state: LinenState::Flat,
-            at: middle,
-            size: known.size,
-            turn: Turn::ZERO,
-            colour: known.colour,
-            origin: Origin::Guess,
-            over: Vec::new(),
-            locked: false,
-            stock: Stock::default(),
-            extra: Extra::new(),
-        });
+        kept.linens.push(linen_from(known, Id(1), middle));
         kept.head.title = known.name.into();
     } else {
         let entry = prop(id)?;

@@ -23,7 +23,7 @@ mod timed;
 
 pub use labels::LABELS;
 pub use quantity::{
-    clock, fixed, hour, length, mass, percent, place, rounded, running_time, way, whole,
+    clock, fixed, hour, length, mass, percent, place, rounded, running_time, set_length, way, whole,
 };
 
 /// Sentences by id, table by table. `{name}` marks a named place.

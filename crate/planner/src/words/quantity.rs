@@ -64,6 +64,16 @@ pub fn length(mm: f64, units: Units) -> String {
             };
             shown + " cm"
         }
+        Units::In => set_length(mm, units),
+    }
+}
+
+/// A length that is being set, in mm, in the layout's units, to a tenth: one
+/// that is only told of is coarser.
+#[must_use]
+pub fn set_length(mm: f64, units: Units) -> String {
+    match units {
+        Units::Cm => rounded(mm / 10.0) + " cm",
         Units::In => rounded(mm / 25.4) + " in",
     }
 }

@@ -2,7 +2,7 @@
 use glam::{DVec2, dvec2};
 use svg::node::element::Group;
 
-use crate::catalogue::{self, Kind};
+use crate::catalogue;
 use crate::drawing::{Pen, food_pieces, shadows};
 use crate::figure::outline::bounds;
 use crate::figure::{food_of, form_of, thing_outline};
@@ -12,9 +12,7 @@ use crate::shape::{CHORD_ERROR, Region, contains, table_outline};
 /// The shadow of an item that stands on the table, about its own centre;
 /// nothing for what lies in a dish, is flat or strewn.
 pub(super) fn cast(layout: &Layout, item: &Item, pen: &Pen) -> Option<Group> {
-    let entry = catalogue::prop(&item.prop);
-    let strewn = entry.is_some_and(|entry| entry.kind == Kind::Scatter);
-    if item.height <= 0 || item.on.is_some() || strewn {
+    if item.height <= 0 || item.on.is_some() || catalogue::is_strewn(&item.prop) {
         return None;
     }
     let (offset, spread) = thrown(layout, item.height, pen.fall);
@@ -40,7 +38,7 @@ pub(super) fn cast(layout: &Layout, item: &Item, pen: &Pen) -> Option<Group> {
         offset,
         f64::from(item.height),
         spread,
-        entry.map_or_else(catalogue::plain_profile, catalogue::profile),
+        catalogue::prop(&item.prop).map_or_else(catalogue::plain_profile, catalogue::profile),
         ground,
     ))
 }

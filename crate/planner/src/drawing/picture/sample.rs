@@ -3,9 +3,7 @@ use super::cut::Cut;
 use super::groups;
 use super::view::View;
 use crate::catalogue;
-use crate::layout::{
-    Extra, Id, Layout, LayoutId, Linen, LinenState, Origin, Stock, TableShape, Turn,
-};
+use crate::layout::{Id, Layout, LayoutId, TableShape};
 use crate::scene::Scene;
 use crate::shape::Bounds;
 use glam::DVec2;
@@ -43,21 +41,7 @@ pub fn sample(prop: &str, pixels: f64, view: &View) -> Option<Cut> {
         layout.items.push(item);
     } else {
         let entry = catalogue::linens().iter().find(|l| l.name == prop)?;
-        layout.linens.push(Linen {
-            id: Id(1),
-            name: entry.name.into(),
-            kind: entry.kind,
-            state: LinenState::Flat,
-            at,
-            size: entry.size,
-            turn: Turn::ZERO,
-            colour: entry.colour,
-            origin: Origin::Guess,
-            over: Vec::new(),
-            locked: false,
-            stock: Stock::default(),
-            extra: Extra::new(),
-        });
+        layout.linens.push(catalogue::linen_from(entry, Id(1), at));
     }
     alone(&layout, pixels, view)
 }

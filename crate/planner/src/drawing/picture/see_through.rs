@@ -12,7 +12,7 @@ use super::crops::{FOLD, GREASE, Under, dashes, folded, laid_over, over};
 use super::edge::{hatched, lined, looped, row};
 use super::lettering::cased;
 use super::view::{Shown, Trims};
-use crate::catalogue::{self, Kind};
+use crate::catalogue;
 use crate::drawing::path::{PathData, short, tenth};
 use crate::drawing::tone::{Tone, rgb};
 use crate::layout::{Crop, CropShape, Hand, Layout};
@@ -117,7 +117,7 @@ fn things(layout: &Layout, view: View, place: &Pixels, unit: f64) -> Group {
     for item in &bare.items {
         let outline = scene.touchable.iter().find(|(id, _)| *id == item.id);
         if let Some((_, outline)) = outline
-            && catalogue::kind_of(&item.prop) == Kind::Scatter
+            && catalogue::is_strewn(&item.prop)
         {
             loose.polygon(outline.iter().map(|p| place.pixel(*p)));
         }

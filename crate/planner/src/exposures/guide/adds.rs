@@ -3,12 +3,12 @@
 use glam::DVec2;
 
 use crate::exposures::in_exposure;
+use crate::exposures::regions::held;
 use crate::layout::{Exposure, ExposureKind, Hand, Id, Item, Layout};
 use crate::light::Plate;
 use crate::optics::View;
 use crate::scene::{
-    Arm, arm, held_at, lifted, narrowed, rise, sections, seen_outline, silhouette, vessel_of,
-    worked_with,
+    arm, lifted, narrowed, rise, sections, seen_outline, silhouette, vessel_of, worked_with,
 };
 use crate::shape::{Region, union};
 
@@ -151,13 +151,6 @@ pub fn level_parts(layout: &Layout, exposure: Id) -> Vec<(f64, Vec<DVec2>)> {
 fn seen(layout: &Layout, item: &Item, view: View) -> Vec<DVec2> {
     let inside = vessel_of(layout, item).is_some();
     seen_outline(item, rise(layout, item), inside, view)
-}
-
-/// The outline of what a hand holds, where it holds it.
-fn held(layout: &Layout, hand: &Hand, arm: &Arm) -> Option<Vec<DVec2>> {
-    let (item, to) = held_at(layout, hand, arm)?;
-    let by = to - item.at.vec();
-    Some(silhouette(item).iter().map(|p| *p + by).collect())
 }
 
 /// A thing in level slices: clear glass too, for its shadow is seen.

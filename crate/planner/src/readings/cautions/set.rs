@@ -3,7 +3,7 @@ use glam::DVec2;
 
 use super::super::study::Study;
 use super::{Caution, Concern, named, put};
-use crate::catalogue::{Kind, kind_of};
+use crate::catalogue::{Kind, is_strewn, kind_of};
 use crate::layout::{Item, Layout, LightShape, RigKind, SleeveLength, TableShape};
 use crate::optics::{Lens, View};
 use crate::scene::{arm, linen_span};
@@ -160,7 +160,7 @@ fn burns_near(study: &Study<'_>, candle: &Item) -> Option<Near> {
     for linen in &l.linens {
         all.push((gap(flame, &linen_span(linen)), linen.name.clone()));
     }
-    let burns = |i: &&Item| i.prop == "place-card" || kind_of(&i.prop) == Kind::Scatter;
+    let burns = |i: &&Item| i.prop == "place-card" || is_strewn(&i.prop);
     for item in l.items.iter().filter(burns) {
         let line = outline(&item.size, item.at.vec(), item.turn.degrees(), CHORD_ERROR);
         all.push((gap(flame, &line), study.name(item.id)));

@@ -17,7 +17,7 @@ use glam::DVec2;
 use super::finding::{Finding, Mark, State};
 use super::rules::LEAN_HIDES;
 use super::study::Study;
-use crate::catalogue::{self, Kind};
+use crate::catalogue;
 use crate::layout::{Id, Item, Role};
 use crate::optics::View;
 use crate::order;
@@ -77,9 +77,9 @@ impl Leaning {
 fn leaning(study: &Study<'_>) -> Vec<Leaning> {
     let layout = study.layout();
     let view = study.scene().view;
-    let strewn = |i: &Item| catalogue::kind_of(&i.prop) == Kind::Scatter;
     let mut out: Vec<Leaning> = Vec::new();
-    for item in layout.items.iter().filter(|i| !strewn(i)) {
+    let lasting = |i: &&Item| !catalogue::is_strewn(&i.prop);
+    for item in layout.items.iter().filter(lasting) {
         let at = item.at.vec();
         let leans = Leaning {
             id: study.root(item.id),

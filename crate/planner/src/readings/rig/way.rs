@@ -38,15 +38,9 @@ fn named(goal: Goal, what: InTheWay) -> [(&'static str, Arg); 2] {
         Goal::FarSide | Goal::Place => "way-far",
         Goal::Mast(_) => "way-stand",
     };
-    let what = match what {
-        InTheWay::Leg => "way-leg",
-        InTheWay::Bag => "way-bag",
-        InTheWay::Weight => "way-weight",
-        InTheWay::Sitter(_) => "way-sitter",
-    };
     [
         ("goal", Arg::Text(say(goal, &[]))),
-        ("what", Arg::Text(say(what, &[]))),
+        ("what", Arg::Text(what.name())),
     ]
 }
 

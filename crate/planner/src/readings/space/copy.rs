@@ -149,7 +149,7 @@ pub(in super::super) fn read(study: &Study<'_>, settled: bool) -> Vec<Finding> {
     out
 }
 
-fn named(crop: &Crop) -> (&'static str, Arg) {
+pub(super) fn named(crop: &Crop) -> (&'static str, Arg) {
     ("crop", Arg::Name(crop.name.clone()))
 }
 

@@ -7,7 +7,7 @@ use super::super::finding::Remedy;
 use super::super::remedies::{stack_moved, stands_clear, way};
 use super::super::rules::SPACE_COPY;
 use super::super::study::{Study, Words};
-use super::copy::{Under, area_of, read, under};
+use super::copy::{Under, area_of, named, read, under};
 use crate::edit::Edit;
 use crate::layout::{Crop, Id, Layout};
 use crate::scene::silhouette;
@@ -85,10 +85,6 @@ fn moved_out(study: &Study<'_>, crop: &Crop, was: &Under) -> Option<Remedy> {
             say("act-clear-copy", &args)
         }
     })
-}
-
-fn named(crop: &Crop) -> (&'static str, Arg) {
-    ("crop", Arg::Name(crop.name.clone()))
 }
 
 /// The shortest way out of the copy space for a loose thing, among the

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use glam::DVec2;
 
 use super::super::study::Study;
-use crate::catalogue::{self, Kind};
+use crate::catalogue;
 use crate::layout::{Id, Role};
 use crate::order;
 use crate::scene::{PartKind, Piece, silhouette};
@@ -57,11 +57,10 @@ impl Thing {
 /// Every dish on the table by number, and every arm. Scatter is left out.
 pub(super) fn things(study: &Study<'_>) -> Vec<Thing> {
     let layout = study.layout();
-    let scatter = |prop: &str| catalogue::prop(prop).is_some_and(|e| e.kind == Kind::Scatter);
     let dishes = layout
         .items
         .iter()
-        .filter(|i| i.on.is_none() && !scatter(&i.prop));
+        .filter(|i| i.on.is_none() && !catalogue::is_strewn(&i.prop));
     let pieces = &study.scene().pieces;
     let mut outer: BTreeMap<Id, usize> = BTreeMap::new();
     for (n, p) in pieces.iter().enumerate() {
