@@ -14,6 +14,11 @@ export function amiss([known, units, ourOwn]) {
   }
   const say = document.querySelector(".work .say");
   if (say !== null && say.clientHeight < 150) faults.push(`only ${say.clientHeight} px are left for what is said`);
+  for (const bar of document.querySelectorAll(".head, .scores, .row, .places")) {
+    if (bar.scrollHeight > bar.clientHeight + 2) {
+      faults.push(`${bar.className} spills: ${bar.scrollHeight} px in ${bar.clientHeight}`);
+    }
+  }
   const told = (element) => {
     const { tagName, className } = element;
     const of = typeof className === "string" && className !== "" ? `.${className}` : "";
