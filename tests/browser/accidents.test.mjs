@@ -170,7 +170,7 @@ const SLIPS = {
 
 /** Those tried where there is no time for all. */
 const FEW = [
-  "a click that trembles on the handle", "a second finger in mid-drag", "a turn the phone takes away",
+  "a click that trembles on the handle", "a second finger in mid-drag",
 ];
 
 test("slips of a finger on the picture are no steps", async () => {
@@ -178,7 +178,7 @@ test("slips of a finger on the picture are no steps", async () => {
   const page = await begin(await started(context));
   const touch = await glass(context, page);
   await choose(page);
-  const before = await file(page);
+  const before = long ? await file(page) : "";
   await go(page, "Table");
   const was = await now(page);
   for (const [name, slip] of Object.entries(SLIPS).filter(([name]) => long || FEW.includes(name))) {
@@ -186,7 +186,7 @@ test("slips of a finger on the picture are no steps", async () => {
     await slip(page, touch);
     assert.deepEqual(await now(page), was, name);
   }
-  assert.ok((await file(page)) === before, "the layout is the same to the byte");
+  if (long) assert.ok((await file(page)) === before, "the layout is the same to the byte");
 
   // The same finger, meaning it.
   await rest(page);

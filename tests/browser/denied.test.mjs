@@ -67,7 +67,7 @@ const DENIALS = {
   }],
 };
 /** Those tried where there is no time for all. */
-const FEW = ["a database that never answers", "a service worker that is refused"];
+const FEW = ["a database that never answers"];
 
 const REFUSED = /^This device refused to save \(.+\)\. The layout is still open here; keep a copy as a file under Papers\.$/;
 

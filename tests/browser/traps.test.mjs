@@ -89,7 +89,7 @@ test("a link and an answer that make the core fall are told, and the table goes 
     ["planner_open_link", link, /^The link could not be read \(unreachable\)/],
     ["planner_read_answer", answer, /^This answer was not read/],
   ];
-  for (const [name, address, words] of all) {
+  for (const [name, address, words] of long ? all : all.slice(0, 1)) {
     await trap(page, name);
     await inHash(page, address);
     await told(page, words);
