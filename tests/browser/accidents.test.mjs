@@ -201,7 +201,7 @@ test("slips of a finger on the picture are no steps", async () => {
   await context.close();
 });
 
-test("keys meant for a field or the browser, and a wheel, are no steps", async () => {
+test("keys meant for a field or the browser, and a wheel, are no steps", { skip: !long }, async () => {
   const { context, faults } = await guarded({ ...desk, reducedMotion: "reduce" });
   const page = await begin(await started(context));
   await choose(page);

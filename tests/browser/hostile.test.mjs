@@ -42,6 +42,8 @@ async function working() {
   await page.getByRole("button", { name: "Papers" }).tap();
   await painted(page);
   await keptForOffline(page);
+  // What is read is drawn too, whenever it is ready.
+  for (let last; last !== (last = (await open(page)).drawing); ) await page.waitForTimeout(700);
   return { context, faults, page };
 }
 

@@ -5,7 +5,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 
 import { kinds, setUp } from "./setup.mjs";
-import { assertAccessible, assertClean, desk, phone } from "./support.mjs";
+import { assertAccessible, assertClean, desk, painted, phone } from "./support.mjs";
 
 const at = setUp();
 
@@ -63,16 +63,20 @@ for (const [name, options] of kinds([
 
     const before = await runner(page);
     await ways.first().getByRole("button", { name: /Do all of it/ }).click();
+    await painted(page);
     assert.ok((await runner(page)) > before * 1.5, "the runner is laid");
     await ways.first().locator(".move .quiet").first().waitFor();
     assert.equal(await ways.first().getByText("done", { exact: true }).count(), await moves.count(), "all done");
     await undo.click();
+    await painted(page);
     assert.equal(Math.round(await runner(page)), Math.round(before), "taken back in one step");
 
     // Accepted by itself, a move leaves the others to be made.
     await ways.first().getByRole("button", { name: "Do this" }).first().click();
+    await painted(page);
     assert.equal(await ways.first().getByText("done", { exact: true }).count(), 1, "one is done");
     await ways.first().getByRole("button", { name: /Do the rest/ }).click();
+    await painted(page);
     assert.equal(await ways.first().getByText("done", { exact: true }).count(), await moves.count(), "now all are");
     await panel.getByRole("button", { name: "Put them away" }).click();
     assert.equal(await ways.count(), 0, "put away");
