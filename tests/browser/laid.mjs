@@ -69,7 +69,13 @@ export function amiss([known, units, ourOwn]) {
   const controls = [...root.querySelectorAll("button,select,summary,input,textarea,a[href]")].filter(seen);
   const places = controls.map((each) => each.getBoundingClientRect());
   const apart = (one, other) => one.contains(other) || other.contains(one);
-  const scrolled = (each) => each.closest(".say,.places,.row,.head,.looks,dialog,nav") ?? document.body;
+  // What scrolls by itself lies over nothing beside it.
+  const scrolled = (each) => {
+    const own = (at) => at.matches(".say,.places,.row,.head,.looks,dialog,nav") || getComputedStyle(at).overflowY === "auto";
+    let at = each.parentElement;
+    while (at !== null && !own(at)) at = at.parentElement;
+    return at ?? document.body;
+  };
   for (let n = 0; n < controls.length; n += 1) {
     for (let m = n + 1; m < controls.length; m += 1) {
       const [a, b] = [places[n], places[m]];
