@@ -5,28 +5,13 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { begin, choose, file, go, steps } from "./layouts.mjs";
+import { begin, choose, file, go, kept, steps } from "./layouts.mjs";
 import { long, setUp } from "./setup.mjs";
 import { assertClean, desk, painted, phone } from "./support.mjs";
 
 const { guarded, started } = setUp();
 const still = { ...phone, reducedMotion: "reduce" };
 
-/** All that is kept here, byte for byte; what was handed over before is in it. */
-const kept = (page) =>
-  page.evaluate(async () => {
-    const heard = (request) => new Promise((resolve, reject) => {
-      request.onsuccess = () => resolve(request.result);
-      request.onerror = reject;
-    });
-    const database = await heard(indexedDB.open("overspread"));
-    const all = {};
-    for (const name of database.objectStoreNames) {
-      all[name] = await heard(database.transaction(name).objectStore(name).getAll());
-    }
-    database.close();
-    return JSON.stringify(all);
-  });
 /** How many steps are kept. */
 const count = async (page) => JSON.parse(await kept(page)).journal.length;
 

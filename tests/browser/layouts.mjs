@@ -29,6 +29,33 @@ export async function file(page) {
   return readFile(await (await download).path(), "utf8");
 }
 
+/** The link of the open layout, and a page in which its client has begun a reply. */
+export async function replying(page) {
+  await go(page, "Papers");
+  await page.getByRole("button", { name: "Make the link" }).click();
+  const link = await page.locator("input.link").first().inputValue();
+  const client = await page.context().newPage();
+  await client.goto(link);
+  await client.getByRole("button", { name: "Reply" }).click();
+  return { link, client };
+}
+
+/** What these stores keep here, or all of them, byte for byte; what was handed over before is in it. */
+export const kept = (page, stores = undefined) =>
+  page.evaluate(async (wanted) => {
+    const heard = (request) => new Promise((resolve, reject) => {
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = reject;
+    });
+    const database = await heard(indexedDB.open("overspread"));
+    const all = {};
+    for (const name of wanted ?? database.objectStoreNames) {
+      all[name] = await heard(database.transaction(name).objectStore(name).getAll());
+    }
+    database.close();
+    return JSON.stringify(all);
+  }, stores);
+
 /** Chooses the loaf of the first table. */
 export async function choose(page) {
   await go(page, "Table");

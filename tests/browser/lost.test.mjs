@@ -5,7 +5,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { begin, choose, file, go, loaf, saved, steps } from "./layouts.mjs";
+import { begin, choose, file, go, kept, loaf, replying, saved, steps } from "./layouts.mjs";
 import { long, ready, setUp } from "./setup.mjs";
 import { assertClean, assertNoForeignRequests, painted, phone } from "./support.mjs";
 
@@ -128,12 +128,7 @@ const REFUSALS = {
   },
   async "a client's remark"(page) {
     await page.evaluate(() => (globalThis.room = true));
-    await go(page, "Papers");
-    await page.getByRole("button", { name: "Make the link" }).click();
-    const link = await page.locator("input.link").first().inputValue();
-    const client = await page.context().newPage();
-    await client.goto(link);
-    await client.getByRole("button", { name: "Reply" }).click();
+    const { client } = await replying(page);
     await client.evaluate(full);
     await client.getByRole("button", { name: "Remark on a place" }).click();
     await client.locator(".writing textarea").fill("less oil");
@@ -157,20 +152,7 @@ test("whatever finds no room says so", async () => {
 });
 
 /** All layouts kept here with their steps, byte for byte, whatever page keeps them. */
-const everything = (page) =>
-  page.evaluate(async () => {
-    const heard = (request) => new Promise((resolve, reject) => {
-      request.onsuccess = () => resolve(request.result);
-      request.onerror = reject;
-    });
-    const database = await heard(indexedDB.open("overspread"));
-    const all = [];
-    for (const name of ["snapshots", "journal", "places"]) {
-      all.push(await heard(database.transaction(name).objectStore(name).getAll()));
-    }
-    database.close();
-    return JSON.stringify(all);
-  });
+const everything = (page) => kept(page, ["snapshots", "journal", "places"]);
 
 test("what a newer page took over is left to it, said plainly, and work can be saved out", async () => {
   const { context, faults } = await guarded(still);

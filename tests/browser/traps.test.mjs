@@ -5,7 +5,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { begin, choose, file, go, loaf, saved } from "./layouts.mjs";
+import { begin, choose, file, go, loaf, replying, saved } from "./layouts.mjs";
 import { long, ready, setUp } from "./setup.mjs";
 import { assertClean, phone } from "./support.mjs";
 
@@ -47,12 +47,7 @@ const falls = (page) => page.evaluate(() => globalThis.falls);
 
 /** A link of the first table, as it was sent, and an answer to it. */
 async function sent(page) {
-  await go(page, "Papers");
-  await page.getByRole("button", { name: "Make the link" }).click();
-  const link = await page.locator("input.link").first().inputValue();
-  const client = await page.context().newPage();
-  await client.goto(link);
-  await client.getByRole("button", { name: "Reply" }).click();
+  const { link, client } = await replying(page);
   await client.getByRole("button", { name: "yes", exact: true }).click();
   const answer = await client.locator("input.link").last().inputValue();
   await client.close();

@@ -74,7 +74,7 @@ function closed(): void {
 /** How long a page waits for the device to open what is kept before it goes on without, ms. */
 const PATIENCE_MS = 4_000;
 /** Whether it was waited for in vain: until it answers nothing waits for it again. */
-let dumb = false;
+let silent = false;
 
 function opening(): Promise<IDBDatabase> {
   return new Promise<IDBDatabase>((resolve, reject) => {
@@ -95,7 +95,7 @@ function opening(): Promise<IDBDatabase> {
       store(ANSWERS, "key");
     };
     request.onsuccess = () => {
-      [connection, dumb] = [request.result, false];
+      [connection, silent] = [request.result, false];
       connection.onclose = closed;
       // Whoever erases or renews it would wait for this page.
       connection.onversionchange = () => {
@@ -115,13 +115,13 @@ function database(): Promise<IDBDatabase> {
   if (opened === undefined) {
     opened = opening();
     // What could not be opened now may be at the next act.
-    opened.catch(() => ([opened, dumb] = [undefined, false]));
+    opened.catch(() => ([opened, silent] = [undefined, false]));
   }
-  if (dumb) return Promise.reject(new Error(say.noStorage));
+  if (silent) return Promise.reject(new Error(say.noStorage));
   const asked = opened;
   return new Promise((resolve, reject) => {
     const late = setTimeout(() => {
-      dumb = opened === asked;
+      silent = opened === asked;
       reject(new Error(say.noStorage));
     }, PATIENCE_MS);
     asked.then(resolve, reject).finally(() => clearTimeout(late));
