@@ -20,12 +20,14 @@ async function hands(options) {
   return { context, faults, page, steps };
 }
 
-/** Where a thing is drawn, as its transform; null when it is not. */
-const placed = (page, key) =>
-  page.evaluate(
+/** Where a thing is drawn once what was pressed is, as its transform; null when it is not. */
+async function placed(page, key) {
+  await painted(page);
+  return page.evaluate(
     (key) => document.querySelector(`.picture [data-key="${key}"]`)?.getAttribute("transform") ?? null,
     key,
   );
+}
 
 for (const [name, options] of kinds([
   ["phone", phone],
@@ -79,7 +81,6 @@ test("a thing dragged while an exposure is shown moves in it alone", async () =>
   assert.notEqual(await placed(page, "item-3"), set, "moved");
   await page.getByText(/moved in (the )?clean exposure/).waitFor();
   await page.getByRole("button", { name: "Table", exact: true }).click();
-  await painted(page);
   assert.equal(await placed(page, "item-3"), set, "the table is as it is set");
   assertClean(faults);
   await context.close();

@@ -1,4 +1,8 @@
 //! Which food an exposure needs for real, and how long each may stand there.
+use std::cell::OnceCell;
+
+use glam::DVec2;
+
 use super::states::{held_in, state_of};
 use crate::catalogue::{Evidence, holds, kind_of};
 use crate::layout::{As, Exposure, ExposureKind, Id, Item, Layout};
@@ -64,6 +68,9 @@ pub fn foods(layout: &Layout) -> Vec<Food> {
     };
     let each = layout.items.iter().filter(is_food).map(|item| {
         let below = below(layout, item);
+        // Every exposure asks for it, if any does.
+        let outline = OnceCell::new();
+        let outline = || outline.get_or_init(|| silhouette(item));
         let (mut there, mut real) = (0, 0);
         for (n, exposure) in layout.exposures.iter().enumerate() {
             let bare = !exposure.kind.shows_food();
@@ -79,7 +86,7 @@ pub fn foods(layout: &Layout) -> Vec<Food> {
                 continue;
             }
             there |= bit;
-            if exposure.kind != ExposureKind::Hands || touched(layout, exposure, &below) {
+            if exposure.kind != ExposureKind::Hands || touched(layout, exposure, &below, &outline) {
                 real |= bit;
             }
         }
@@ -108,18 +115,23 @@ fn below<'a>(layout: &'a Layout, item: &'a Item) -> Vec<&'a Item> {
     out
 }
 
-/// Whether the hands of an exposure are at a thing, or do something to it or
-/// to what it stands on.
-fn touched(layout: &Layout, exposure: &Exposure, below: &[&Item]) -> bool {
+/// Whether the hands of an exposure are at a thing of this outline, or do
+/// something to it or to what it stands on.
+fn touched<'a>(
+    layout: &Layout,
+    exposure: &Exposure,
+    below: &[&Item],
+    outline: &dyn Fn() -> &'a Vec<DVec2>,
+) -> bool {
     let done = |i: &&Item| {
         let held = held_in(layout, exposure.id, i.id).next().is_some();
         held || state_of(exposure, i.id) != As::Set
     };
     let own = |h: &&crate::layout::Hand| h.exposure == exposure.id;
-    let outline = silhouette(below[0]);
-    let at = |p: glam::DVec2| {
+    let at = |p: DVec2| {
+        let outline = outline();
         let sides = outline.iter().zip(outline.iter().cycle().skip(1));
-        contains(&outline, p)
+        contains(outline, p)
             || sides
                 .map(|(a, b)| on_side(p, *a, *b).distance(p))
                 .any(|far| far <= AT)

@@ -3,7 +3,7 @@ use std::cell::OnceCell;
 use std::rc::Rc;
 
 use super::mass::Dish;
-use super::separation_light::AfterLight;
+use super::separation_light::Outlines;
 use super::walked::PartWalk;
 use crate::exposures::Added;
 use crate::layout::Layout;
@@ -17,7 +17,7 @@ pub(super) struct Parts {
     pub(super) by_number: OnceCell<Vec<Rc<PartWalk>>>,
     pub(super) dishes: OnceCell<Vec<Dish>>,
     pub(super) lit: OnceCell<Rc<Lit>>,
-    pub(super) after_light: OnceCell<Option<Vec<AfterLight>>>,
+    pub(super) after_light: OnceCell<Option<Outlines>>,
     pub(super) stacks: OnceCell<Stacks>,
     pub(super) added: OnceCell<Vec<Rc<Added>>>,
 }

@@ -44,6 +44,11 @@ impl<'a> Pace<'a> {
     /// Forgets what was found, the reading being whole.
     pub(super) fn next(&self) {
         self.found.take();
+        self.got_on();
+    }
+
+    /// Something new has been found out in this slice.
+    pub(super) fn got_on(&self) {
         self.fresh.set(false);
     }
 
@@ -63,7 +68,7 @@ impl<'a> Pace<'a> {
         if self.stopped() {
             return None;
         }
-        self.fresh.set(false);
+        self.got_on();
         let mut all = self.found.borrow_mut();
         all.remedies.push((key.to_owned(), found.clone()));
         found
@@ -83,7 +88,7 @@ impl<'a> Pace<'a> {
             return None;
         }
         let found = find();
-        self.fresh.set(false);
+        self.got_on();
         let mut all = self.found.borrow_mut();
         all.figures.push((key.to_owned(), n, found));
         found

@@ -1,6 +1,6 @@
 //! Layouts for tests, each as small as what it shows.
-use super::{Finding, Study, report};
-use crate::layout::{Layout, LayoutId, open};
+use super::{Finding, Kept, Report, Settling, Study, report};
+use crate::layout::{Id, Layout, LayoutId, open};
 
 /// A pale board of 1200 × 900 mm under a 3:2 frame of 1050 × 700 mm in its
 /// middle, with what `more` adds at the top level.
@@ -34,8 +34,28 @@ pub(super) fn said(layout: &Layout, key: &str) -> Option<Finding> {
     read(layout).into_iter().find(|f| f.key == key)
 }
 
-/// The layout after the remedy of this finding.
+/// A report in the making, each step ended as soon as `go_on` says; with what is
+/// kept and the count of steps.
+pub(super) fn sliced(mut settling: Settling, go_on: &dyn Fn() -> bool) -> (Report, Kept, usize) {
+    for steps in 1..100_000 {
+        if let Some(report) = settling.step(go_on) {
+            return (report, settling.keep(), steps);
+        }
+    }
+    panic!("a slice that finds out nothing new");
+}
+
+/// The layout after the remedy of this finding, which is the same when it is
+/// looked for in the smallest slices.
 pub(super) fn after(layout: &Layout, finding: &Finding) -> Layout {
+    let slices = sliced(Settling::begin(layout, None, Id(0)), &|| false).0;
+    let same = slices.findings.iter().find(|f| f.key == finding.key);
+    assert_eq!(same, Some(finding), "looked for in slices");
+    cured(layout, finding)
+}
+
+/// The layout after the remedy of this finding, of a crop in view or the whole.
+pub(super) fn cured(layout: &Layout, finding: &Finding) -> Layout {
     let remedy = finding.remedy.as_ref();
     let remedy = remedy.unwrap_or_else(|| panic!("{} has a remedy", finding.sentence));
     let mut after = layout.clone();

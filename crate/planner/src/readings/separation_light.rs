@@ -4,10 +4,13 @@
 //! there, scaled in linear light: the thing at its top past all other things,
 //! the ground beside it in the thing's own shadow too, all taken as level.
 //! Exposed is for the hero. The floor is left as it is.
+use std::cell::OnceCell;
+
 use glam::DVec2;
 
 use super::finding::{Finding, Remedy, State};
 use super::light::{self, exposed_for};
+use super::pace::Pace;
 use super::rules::{SEPARATION_DRAWN, SEPARATION_TAKEN};
 use super::separation::is_pressed;
 use super::study::Study;
@@ -43,17 +46,59 @@ pub(super) struct AfterLight {
     score: f64,
 }
 
-/// Every outline after light; none where nothing is exposed for.
-pub(super) fn after_light(study: &Study<'_>) -> Option<Vec<AfterLight>> {
-    let exposed = exposed_for(study)?;
-    let walks = study.walks_by_number().iter();
-    Some(walks.map(|walk| after(study, walk, exposed)).collect())
+/// Every outline after light, each once it is asked for: all together take long.
+pub(super) struct Outlines {
+    exposed: f64,
+    each: Vec<OnceCell<AfterLight>>,
+}
+
+impl Outlines {
+    /// Of so many walks; none where nothing is exposed for.
+    pub(super) fn of(study: &Study<'_>) -> Option<Self> {
+        Some(Self {
+            exposed: exposed_for(study)?,
+            each: vec![OnceCell::new(); study.walks_by_number().len()],
+        })
+    }
+
+    /// What light makes of the `n`th walk by number.
+    pub(super) fn nth(&self, study: &Study<'_>, n: usize) -> &AfterLight {
+        let walk = || &study.walks_by_number()[n];
+        self.each[n].get_or_init(|| after(study, walk(), self.exposed))
+    }
+
+    /// The first walk that was not asked for.
+    fn left(&self) -> Option<usize> {
+        self.each.iter().position(|known| known.get().is_none())
+    }
+}
+
+/// Works out all of them, as far as the pace lets it.
+pub(super) fn see_in_light(study: &Study<'_>, pace: &Pace<'_>) {
+    let Some(outlines) = study.after_light() else {
+        return;
+    };
+    while let Some(n) = outlines.left() {
+        if !pace.goes_on() {
+            return;
+        }
+        outlines.nth(study, n);
+        pace.got_on();
+    }
+}
+
+/// Every walk by number with what light makes of it.
+fn walks_after<'a>(
+    study: &'a Study<'_>,
+) -> Option<impl Iterator<Item = (&'a PartWalk, &'a AfterLight)>> {
+    let outlines = study.after_light()?;
+    let walks = study.walks_by_number().iter().enumerate();
+    Some(walks.map(|(n, walk)| (walk.as_ref(), outlines.nth(study, n))))
 }
 
 /// The separation score after light, 0 to 100, over what the look presses.
 pub(super) fn score_after(study: &Study<'_>) -> Option<f64> {
-    let walks = study.walks_by_number().iter().zip(study.after_light()?);
-    let pressed = walks.filter(|(walk, _)| is_pressed(study, walk));
+    let pressed = walks_after(study)?.filter(|(walk, _)| is_pressed(study, walk));
     let scores: Vec<f64> = pressed.map(|(_, after)| after.score).collect();
     overall_separation(&scores)
 }
@@ -62,7 +107,7 @@ pub(super) fn score_after(study: &Study<'_>) -> Option<f64> {
 pub(super) fn after_of(study: &Study<'_>, walk: &PartWalk) -> Option<AfterLight> {
     let mut walks = study.walks_by_number().iter();
     let n = walks.position(|w| w.piece == walk.piece)?;
-    study.after_light().map(|all| all[n])
+    study.after_light().map(|all| *all.nth(study, n))
 }
 
 fn after(study: &Study<'_>, walk: &PartWalk, exposed: f64) -> AfterLight {
@@ -206,10 +251,8 @@ pub(super) fn taken(study: &Study<'_>, settled: bool) -> Option<Finding> {
         return None;
     }
     let piece = |w: &PartWalk| &study.scene().pieces[w.piece];
-    let pressed = study.walks_by_number().iter().zip(study.after_light()?);
-    let mut all: Vec<(&PartWalk, &AfterLight)> = pressed
+    let mut all: Vec<(&PartWalk, &AfterLight)> = walks_after(study)?
         .filter(|(walk, after)| after.taken >= TAKEN_FROM[0] && is_pressed(study, walk))
-        .map(|(walk, after)| (walk.as_ref(), after))
         .collect();
     order::sort(&mut all, |a, b| b.1.taken.total_cmp(&a.1.taken));
     let main = |walk: &PartWalk| {
@@ -246,7 +289,7 @@ pub(super) fn taken(study: &Study<'_>, settled: bool) -> Option<Finding> {
     let lines = all.iter().filter_map(|(walk, _)| line(study, walk));
     f.working.extend(lines);
     if settled && !said.is_empty() {
-        f.remedy = given_back(study, &said, most);
+        f.remedy = study.remedy(&f.key, &|| given_back(study, &f.key, &said, most));
     }
     Some(f)
 }
@@ -275,24 +318,30 @@ pub(super) fn scores_line(study: &Study<'_>, before: f64) -> Option<String> {
 }
 
 /// The first change of the light that gives these edges back.
-fn given_back(study: &Study<'_>, parts: &[(Id, PartKind)], before: f64) -> Option<Remedy> {
+fn given_back(
+    study: &Study<'_>,
+    key: &str,
+    parts: &[(Id, PartKind)],
+    before: f64,
+) -> Option<Remedy> {
     let far = study.item(parts[0].0).map(|i| i.at.vec())?;
-    light::changes(study, far).into_iter().find_map(|attempt| {
+    let changes = light::changes(study, far);
+    let (attempt, left) = study.first_that(key, changes, &|attempt| {
         let then = study.changed(&attempt.after);
-        let still = taken(&then, false);
         // What is given back here may be taken there.
-        let left = still.as_ref().map_or(0.0, |f| f.figure / 100.0);
-        still.is_none_or(|f| !f.is_pressing()).then(|| {
-            let args = [
-                ("before", Arg::Text(percent(before))),
-                ("after", Arg::Text(percent(left))),
-            ];
-            Remedy {
-                act: attempt.act,
-                predicted: say("predicted", &args),
-                after: left * 100.0,
-                edit: Edit::between(study.layout(), &attempt.after),
-            }
-        })
+        match taken(&then, false) {
+            Some(still) if still.is_pressing() => None,
+            still => Some(still.map_or(0.0, |f| f.figure / 100.0)),
+        }
+    })?;
+    let args = [
+        ("before", Arg::Text(percent(before))),
+        ("after", Arg::Text(percent(left))),
+    ];
+    Some(Remedy {
+        act: attempt.act,
+        predicted: say("predicted", &args),
+        after: left * 100.0,
+        edit: Edit::between(study.layout(), &attempt.after),
     })
 }

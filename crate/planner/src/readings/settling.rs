@@ -4,6 +4,7 @@ use super::finding::Finding;
 use super::made::{Kept, Unfinished};
 use super::pace::{Found, Pace};
 use super::report::{READINGS, Report, whole};
+use super::separation_light::see_in_light;
 use super::study::Study;
 use crate::layout::{Id, Layout};
 
@@ -57,6 +58,8 @@ impl Settling {
         let pace = Pace::new(go_on, std::mem::take(&mut self.found));
         let made = std::mem::take(&mut self.made);
         let study = Study::again(&self.layout, self.view, made, &pace);
+        see_in_light(&study, &pace);
+        see_in_light(study.viewed(), &pace);
         while let Some(reading) = READINGS.get(self.at) {
             if !pace.goes_on() {
                 break;

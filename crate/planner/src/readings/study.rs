@@ -7,7 +7,7 @@ use super::made::{Kept, Made, Parts, Unfinished};
 use super::mass::{Dish, dishes};
 use super::pace::Pace;
 use super::picture::Picture;
-use super::separation_light::{self, AfterLight};
+use super::separation_light::Outlines;
 use super::walked::{PartWalk, walk_all};
 use crate::exposures::{Added, added_after};
 use crate::layout::{Crop, Id, Item, Layout};
@@ -230,14 +230,10 @@ impl<'a> Study<'a> {
             .get_or_init(|| added_after(self.layout, self.before.and_then(|b| b.added())))
     }
 
-    /// What light makes of each outline, in the order of the walks by number;
-    /// none where nothing is exposed for.
-    pub(super) fn after_light(&self) -> Option<&[AfterLight]> {
-        let all = self
-            .parts
-            .after_light
-            .get_or_init(|| separation_light::after_light(self));
-        all.as_deref()
+    /// What light makes of each outline; none where nothing is exposed for.
+    pub(super) fn after_light(&self) -> Option<&Outlines> {
+        let all = self.parts.after_light.get_or_init(|| Outlines::of(self));
+        all.as_ref()
     }
 
     /// Every part's outline, walked.
@@ -296,6 +292,25 @@ impl<'a> Study<'a> {
             Some(pace) => pace.figure(key, n, find),
             None => find(),
         }
+    }
+
+    /// The first of these changes that leads to a figure, looked for under the
+    /// finding of this key; `None` too while there is no time to find out.
+    pub(super) fn first_that<T>(
+        &self,
+        key: &str,
+        changes: impl IntoIterator<Item = T>,
+        figure: &dyn Fn(&T) -> Option<f64>,
+    ) -> Option<(T, f64)> {
+        for (n, change) in changes.into_iter().enumerate() {
+            if let Some(after) = self.figure(key, n, &|| figure(&change)) {
+                return Some((change, after));
+            }
+            if self.pace.is_some_and(Pace::stopped) {
+                break;
+            }
+        }
+        None
     }
 
     /// Says no more than this from now on.

@@ -57,7 +57,7 @@ fn one(study: &Study<'_>, clash: &Clash, settled: bool) -> Finding {
     f.sentence = study.sentence(|| sentence(study, clash, figure));
     f.working = study.tell(|| working(layout, clash));
     if settled {
-        f.remedy = study.remedy(&f.key, &|| parted(study, clash, figure));
+        f.remedy = study.remedy(&f.key, &|| parted(study, &f.key, clash, figure));
     }
     f
 }
@@ -122,10 +122,9 @@ fn lies_in(layout: &Layout, item: &Item, clash: &Clash) -> bool {
     intersection(&seen, &clash.region).is_ok_and(|both| both.area() > 0.0)
 }
 
-/// How much of this clash there is in a layout, cm², and how many clashes.
-fn left(layout: &Layout, clash: &Clash) -> (f64, usize) {
-    let study = Study::new(layout);
-    let found = all(&study);
+/// How much of this clash there is, cm², and how many clashes.
+fn left(study: &Study<'_>, clash: &Clash) -> (f64, usize) {
+    let found = all(study);
     let same = |c: &&Clash| c.first == clash.first && c.second == clash.second;
     let area = found.iter().find(same).map_or(0.0, Clash::area);
     let said = found
@@ -135,42 +134,43 @@ fn left(layout: &Layout, clash: &Clash) -> (f64, usize) {
 }
 
 /// The smallest move of someone's place that parts them and makes no new clash.
-fn parted(study: &Study<'_>, clash: &Clash, before: f64) -> Option<Remedy> {
+fn parted(study: &Study<'_>, key: &str, clash: &Clash, before: f64) -> Option<Remedy> {
     let layout = study.layout();
     let of = |exposure: Id| layout.hands.iter().find(move |h| h.exposure == exposure);
-    let now = left(layout, clash).1;
-    let hands: Vec<&Hand> = [clash.first, clash.second]
-        .into_iter()
-        .filter_map(of)
-        .collect();
-    let mut tries: Vec<_> = hands.iter().map(|hand| moved_aside(study, hand)).collect();
-    loop {
-        let mut any = false;
-        for from in &mut tries {
-            let Some(attempt) = from.next() else {
-                continue;
-            };
-            any = true;
-            if !no_worse(layout, &attempt.after) {
-                continue;
-            }
-            let (area, count) = left(&attempt.after, clash);
-            if area < EXPOSURE_CLASH.edges[0] && count < now {
-                let told = |cm2: f64| say("area-cm2", &[("area", Arg::Text(fixed(cm2, 0)))]);
-                let args = [
-                    ("before", Arg::Text(told(before))),
-                    ("after", Arg::Text(told(area))),
-                ];
-                return Some(Remedy {
-                    act: attempt.act,
-                    predicted: say("predicted", &args),
-                    after: area,
-                    edit: Edit::between(layout, &attempt.after),
-                });
-            }
-        }
-        if !any {
+    let now = left(study, clash).1;
+    let mut hands = [clash.first, clash.second].into_iter().filter_map(of);
+    let first = hands.next().map(|hand| moved_aside(study, hand));
+    let second = hands.next().map(|hand| moved_aside(study, hand));
+    // One step of each in turn.
+    let tries = by_turns(first.into_iter().flatten(), second.into_iter().flatten());
+    let (attempt, area) = study.first_that(key, tries, &|attempt| {
+        if !no_worse(layout, &attempt.after) {
             return None;
         }
-    }
+        let (area, count) = left(&study.changed(&attempt.after), clash);
+        (area < EXPOSURE_CLASH.edges[0] && count < now).then_some(area)
+    })?;
+    let told = |cm2: f64| say("area-cm2", &[("area", Arg::Text(fixed(cm2, 0)))]);
+    let args = [
+        ("before", Arg::Text(told(before))),
+        ("after", Arg::Text(told(area))),
+    ];
+    Some(Remedy {
+        act: attempt.act,
+        predicted: say("predicted", &args),
+        after: area,
+        edit: Edit::between(layout, &attempt.after),
+    })
+}
+
+/// All of two lists, one of each in turn as long as both last.
+fn by_turns<T>(
+    mut first: impl Iterator<Item = T>,
+    mut second: impl Iterator<Item = T>,
+) -> impl Iterator<Item = T> {
+    std::iter::from_fn(move || {
+        let both = [first.next(), second.next()];
+        both.iter().any(Option::is_some).then_some(both)
+    })
+    .flat_map(|both| both.into_iter().flatten())
 }

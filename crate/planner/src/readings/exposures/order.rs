@@ -23,8 +23,8 @@ fn named(layout: &Layout, ids: &[Id]) -> String {
 
 /// How many exposures stand elsewhere in the best order; none where the order
 /// they are told in takes no more.
-fn figure(layout: &Layout, order: &[Id], best: &Taken) -> f64 {
-    if in_order(layout).is_some_and(|told| told.weight() <= best.weight()) {
+fn figure(layout: &Layout, told: Option<Taken>, order: &[Id], best: &Taken) -> f64 {
+    if told.is_some_and(|told| told.weight() <= best.weight()) {
         return 0.0;
     }
     let pairs = layout.exposures.iter().zip(order);
@@ -47,7 +47,7 @@ pub(super) fn read(study: &Study<'_>, settled: bool) -> Option<Finding> {
     if told.is_some_and(|told| told.over > best.over) {
         return None;
     }
-    let count = figure(layout, &order, &best);
+    let count = figure(layout, told, &order, &best);
     let state = if count >= EXPOSURE_ORDER.edges[0] {
         State::LookAgain
     } else {
@@ -114,7 +114,7 @@ pub(in super::super) fn in_this_order(layout: &Layout, order: &[Id]) -> Layout {
 fn reordered(study: &Study<'_>, order: &[Id], best: &Taken) -> Option<Remedy> {
     let layout = study.layout();
     let after = in_this_order(layout, order);
-    let left = figure(&after, order, best);
+    let left = figure(&after, in_order(&after), order, best);
     let args = [
         ("moves", Arg::Text(best.change.moves.to_string())),
         ("walks", Arg::Text(best.change.walks.to_string())),

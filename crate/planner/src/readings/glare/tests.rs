@@ -2,7 +2,7 @@
 use crate::layout::{
     Card, CardKind, Extra, Finish, Id, Item, Layout, LightShape, MAX_CARDS, Point, Role, Turn,
 };
-use crate::readings::samples::{after, laid, read, said};
+use crate::readings::samples::{after, cured, laid, read, said};
 use crate::readings::{Finding, State, Study, live, report};
 
 /// Soup in the middle of the picture, right under the lens, so wide.
@@ -252,7 +252,7 @@ fn with_a_crop_in_view_it_is_of_what_the_crop_keeps() {
     assert!(figure(&layout, 11).is_none(), "beside the soup");
     // A remedy is of the crop too, and keeps its word there.
     let remedy = half.remedy.clone().expect("it can be moved");
-    let then = after(&layout, &half);
+    let then = cured(&layout, &half);
     let left = figure(&then, 9).map_or(0.0, |f| f.figure);
     assert!(
         (left - remedy.after).abs() < 1e-9 || left == 0.0,

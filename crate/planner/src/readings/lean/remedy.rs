@@ -62,25 +62,25 @@ pub(super) fn uncovered(study: &Study<'_>, finding: &Finding) -> Option<Remedy> 
     let mut tries = lower(study, id);
     tries.extend(nearer(study, id));
     tries.extend(longer(study));
-    tries.into_iter().find_map(|(act, after)| {
-        let changed = study.changed(&after);
+    let ((act, after), share) = study.first_that(&finding.key, tries, &|(_, after)| {
+        let changed = study.changed(after);
         changed.say_only(Words::None);
         let then = super::read(&changed, false);
         let still = |f: &Finding| f.is_pressing() && f.key.starts_with("lean:") && !was(study, f);
-        if then.iter().any(|f| f.key == finding.key || still(f)) || crops::spoils(study, &after) {
+        if then.iter().any(|f| f.key == finding.key || still(f)) || crops::spoils(study, after) {
             return None;
         }
-        let share = hidden(&changed, id).first().map_or(0.0, |o| o.1.max(0.0));
-        let args = [
-            ("before", Arg::Text(percent(finding.figure / 100.0))),
-            ("after", Arg::Text(percent(share))),
-        ];
-        Some(Remedy {
-            act,
-            predicted: say("predicted", &args),
-            after: share * 100.0,
-            edit: Edit::between(study.layout(), &after),
-        })
+        Some(hidden(&changed, id).first().map_or(0.0, |o| o.1.max(0.0)))
+    })?;
+    let args = [
+        ("before", Arg::Text(percent(finding.figure / 100.0))),
+        ("after", Arg::Text(percent(share))),
+    ];
+    Some(Remedy {
+        act,
+        predicted: say("predicted", &args),
+        after: share * 100.0,
+        edit: Edit::between(study.layout(), &after),
     })
 }
 

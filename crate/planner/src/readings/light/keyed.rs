@@ -4,7 +4,6 @@ use glam::DVec3;
 
 use super::super::finding::{Finding, Remedy, State};
 use super::super::hands::{moved_aside, no_worse};
-use super::super::remedies::Try;
 use super::super::rules::LIGHT_KEY;
 use super::super::study::Study;
 use super::{Dish, dishes, remedy, served, spots, stops};
@@ -83,7 +82,9 @@ fn one(study: &Study<'_>, exposure: &Exposure, found: &[Dish], settled: bool) ->
         lines
     });
     if settled && f.state == State::LookAgain {
-        f.remedy = study.remedy(&f.key, &|| out_of_the_key(study, exposure.id, &hands, most));
+        f.remedy = study.remedy(&f.key, &|| {
+            out_of_the_key(study, &f.key, exposure.id, &hands, most)
+        });
     }
     Some(f)
 }
@@ -106,25 +107,32 @@ fn foods(study: &Study<'_>, exposure: Id) -> Option<String> {
 
 /// Their place moved along its edge, then the light turned: the first that
 /// leaves less than is said.
-fn out_of_the_key(study: &Study<'_>, exposure: Id, hands: &[&Hand], before: f64) -> Option<Remedy> {
+fn out_of_the_key(
+    study: &Study<'_>,
+    key: &str,
+    exposure: Id,
+    hands: &[&Hand],
+    before: f64,
+) -> Option<Remedy> {
     let layout = study.layout();
     let aside = hands.iter().flat_map(|hand| moved_aside(study, hand));
-    let aside = aside.filter(|attempt| no_worse(layout, &attempt.after));
-    let tries: Vec<Try> = aside.chain(remedy::turned(study)).collect();
-    tries.into_iter().find_map(|attempt| {
+    let tries = aside.chain(remedy::turned(study));
+    let (attempt, after) = study.first_that(key, tries, &|attempt| {
+        if !no_worse(layout, &attempt.after) {
+            return None;
+        }
         let then = study.changed(&attempt.after);
         let after = worst(&then, exposure, &dishes(&then)).map_or(0.0, |w| w.1);
-        (after < LIGHT_KEY.edges[1]).then(|| {
-            let args = [
-                ("before", Arg::Text(stops(before))),
-                ("after", Arg::Text(stops(after))),
-            ];
-            Remedy {
-                act: attempt.act.clone(),
-                predicted: say("predicted-stops", &args),
-                after,
-                edit: Edit::between(layout, &attempt.after),
-            }
-        })
+        (after < LIGHT_KEY.edges[1]).then_some(after)
+    })?;
+    let args = [
+        ("before", Arg::Text(stops(before))),
+        ("after", Arg::Text(stops(after))),
+    ];
+    Some(Remedy {
+        act: attempt.act,
+        predicted: say("predicted-stops", &args),
+        after,
+        edit: Edit::between(layout, &attempt.after),
     })
 }

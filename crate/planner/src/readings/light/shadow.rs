@@ -124,7 +124,7 @@ fn things(
     });
     f.working = study.tell(|| vec![say("working-light-shadow", &[])]);
     if settled && f.state == State::LookAgain {
-        f.remedy = study.remedy(&f.key, &|| out_of_shadow(study, stack, face, share));
+        f.remedy = study.remedy(&f.key, &|| out_of_shadow(study, &f.key, stack, face, share));
     }
     Some(f)
 }
@@ -162,25 +162,30 @@ fn tip(study: &Study<'_>, id: Id) -> Option<Mark> {
 }
 
 /// The light higher, then round by an hour or two.
-fn out_of_shadow(study: &Study<'_>, stack: &Item, face: &[DVec3], before: f64) -> Option<Remedy> {
+fn out_of_shadow(
+    study: &Study<'_>,
+    key: &str,
+    stack: &Item,
+    face: &[DVec3],
+    before: f64,
+) -> Option<Remedy> {
     let tries = remedy::raised(study)
         .into_iter()
         .chain(remedy::turned(study));
-    tries.into_iter().find_map(|attempt| {
+    let (attempt, after) = study.first_that(key, tries, &|attempt| {
         let then = study.changed(&attempt.after);
         let after = by_things(&then, stack.id, face);
-        (after < LIGHT_SHADOW.edges[0]).then(|| {
-            let args = [
-                ("before", Arg::Text(percent(before))),
-                ("after", Arg::Text(percent(after))),
-            ];
-            Remedy {
-                act: attempt.act.clone(),
-                predicted: say("predicted", &args),
-                after: after * 100.0,
-                edit: Edit::between(study.layout(), &attempt.after),
-            }
-        })
+        (after < LIGHT_SHADOW.edges[0]).then_some(after)
+    })?;
+    let args = [
+        ("before", Arg::Text(percent(before))),
+        ("after", Arg::Text(percent(after))),
+    ];
+    Some(Remedy {
+        act: attempt.act,
+        predicted: say("predicted", &args),
+        after: after * 100.0,
+        edit: Edit::between(study.layout(), &attempt.after),
     })
 }
 

@@ -26,19 +26,19 @@ const WORTH: f64 = 0.5;
 
 /// The first change after which nothing clips, or else the one that leaves
 /// least, when that is no more than half of what is over. `left` is in stops.
-pub(super) fn first(study: &Study<'_>, whose: &[Id], left: f64) -> Option<Remedy> {
+pub(super) fn first(study: &Study<'_>, key: &str, whose: &[Id], left: f64) -> Option<Remedy> {
     let layout = study.layout();
     let heroes = layout.items.iter().filter(|i| i.role == Role::Hero);
     let hero = heroes.min_by_key(|i| i.id).map(|i| i.at.vec());
     let card = hero.and_then(|at| remedy::white_card(study, at));
     let mut tries: Vec<Try> = card.into_iter().collect();
-    tries.extend(away(study, whose));
+    tries.extend(away(study, key, whose));
     tries.extend(duller(study, whose));
     tries.extend(remedy::moved(study));
     let mut best: Option<(f64, Try)> = None;
-    for attempt in tries {
-        let then = study.changed(&attempt.after);
-        let Some(now) = whites::least(&then) else {
+    for (n, attempt) in tries.into_iter().enumerate() {
+        let led_to = study.figure(key, n, &|| whites::least(&study.changed(&attempt.after)));
+        let Some(now) = led_to else {
             continue;
         };
         let better = best.as_ref().is_none_or(|b| now > b.0);
@@ -68,7 +68,7 @@ pub(super) fn first(study: &Study<'_>, whose: &[Id], left: f64) -> Option<Remedy
 }
 
 /// One pale thing moved the least way farther from the light.
-fn away(study: &Study<'_>, whose: &[Id]) -> Option<Try> {
+fn away(study: &Study<'_>, key: &str, whose: &[Id]) -> Option<Try> {
     let layout = study.layout();
     let [first] = whose else {
         return None;
@@ -85,24 +85,28 @@ fn away(study: &Study<'_>, whose: &[Id]) -> Option<Try> {
         let all = corners.iter().map(|c| at + *c);
         all.clone().all(|p| contains(&table, p)) && all.clone().all(|p| frame.contains(p))
     };
-    (STEP as i32..=FARTHEST).step_by(STEP).find_map(|far| {
-        ASLANT.iter().find_map(|degrees| {
+    let far = (STEP as i32..=FARTHEST).step_by(STEP);
+    let moves = far.flat_map(|far| {
+        ASLANT.map(|degrees| {
             let (sin, cos) = libm::sincos(degrees.to_radians());
-            let by = DVec2::new(cos, sin).rotate(out) * f64::from(far);
-            if !inside(item.at.vec() + by) || !stands_clear(study, stack, by) {
-                return None;
-            }
-            let after = stack_moved(layout, stack, by);
-            let then = study.changed(&after);
-            whites::least(&then).filter(|left| *left >= 0.0)?;
-            let args = [
-                ("thing", Arg::Name(study.name(stack))),
-                ("by", Arg::Text(length(by.length(), layout.head.units))),
-            ];
-            let act = say(way(study, by), &args);
-            Some(Try { act, after })
+            DVec2::new(cos, sin).rotate(out) * f64::from(far)
         })
-    })
+    });
+    let key = format!("{key}:away");
+    let (by, _) = study.first_that(&key, moves, &|by| {
+        if !inside(item.at.vec() + *by) || !stands_clear(study, stack, *by) {
+            return None;
+        }
+        let after = stack_moved(layout, stack, *by);
+        whites::least(&study.changed(&after)).filter(|left| *left >= 0.0)
+    })?;
+    let args = [
+        ("thing", Arg::Name(study.name(stack))),
+        ("by", Arg::Text(length(by.length(), layout.head.units))),
+    ];
+    let act = say(way(study, by), &args);
+    let after = stack_moved(layout, stack, by);
+    Some(Try { act, after })
 }
 
 /// The pale things in a duller colour: vessels in clay, cloth in oatmeal.

@@ -127,7 +127,7 @@ pub(super) fn read(study: &Study<'_>, found: &[Dish], settled: bool) -> Option<F
         lines
     });
     if settled && clips {
-        f.remedy = study.remedy(&f.key, &|| spared::first(study, &f.about, figure));
+        f.remedy = study.remedy(&f.key, &|| spared::first(study, &f.key, &f.about, figure));
     }
     Some(f)
 }

@@ -3,26 +3,16 @@ use std::cell::Cell;
 
 use super::four;
 use crate::layout::{Id, Layout, Point, Srgb};
-use crate::readings::samples::laid;
-use crate::readings::{Kept, Report, Settling, Study, live, report};
-
-/// Steps of a report, each ended as soon as `go_on` says, and what is kept.
-fn sliced(mut settling: Settling, go_on: &dyn Fn() -> bool) -> (Report, Kept, usize) {
-    for steps in 1..100_000 {
-        if let Some(report) = settling.step(go_on) {
-            return (report, settling.keep(), steps);
-        }
-    }
-    panic!("a slice that finds out nothing new");
-}
+use crate::readings::samples::{laid, sliced};
+use crate::readings::{Report, Settling, Study, live, report};
 
 fn whole(layout: &Layout, crop: Id) -> Report {
     report(&Study::new(layout).viewing(crop), true)
 }
 
 /// That it is the same to the last bit however much time there is, and so is
-/// what follows from what it leaves behind.
-fn is_the_same(layout: &Layout, crop: Id) {
+/// what follows from what it leaves behind. In how many slices at most.
+fn is_the_same(layout: &Layout, crop: Id) -> usize {
     let calls = Cell::new(0_u32);
     let rarely = || {
         calls.set(calls.get() + 1);
@@ -51,6 +41,7 @@ fn is_the_same(layout: &Layout, crop: Id) {
         most > some && some > once,
         "{most} slices, {some} and {once}"
     );
+    most
 }
 
 #[test]
@@ -71,4 +62,19 @@ fn a_report_in_slices_is_the_same_to_the_last_bit() {
         layout.crops[0].must_show = vec![layout.items[0].id];
         is_the_same(&layout, Id(if n == 0 { 0 } else { 9 }));
     }
+}
+
+#[test]
+fn what_takes_long_of_the_supper_is_made_bit_by_bit() {
+    let file = include_str!("../../../../../static/starters/harbour-supper.spread.json");
+    let layout = crate::layout::open(file).expect("the supper opens");
+    let most = is_the_same(&layout, layout.crops[0].id);
+    let outlines = Study::new(&layout).walks().len();
+    // Light at each outline of the whole and of the crop in view, then searches.
+    let searches = whole(&layout, Id(0)).findings;
+    let searches = searches.iter().filter(|f| f.remedy.is_some()).count();
+    assert!(
+        most > outlines + searches,
+        "{most} slices for {outlines} outlines and {searches} remedies"
+    );
 }
