@@ -52,7 +52,7 @@ fn corners(source: &Source) -> Vec<DVec3> {
         LightShape::Disc => {
             let step = TAU / CORNERS as f64;
             // The corners stand a little out, so that the area is the disc's.
-            let out = libm::sqrt(step / libm::sin(step));
+            let out = (step / libm::sin(step)).sqrt();
             let corner = |n: usize| {
                 let (sin, cos) = libm::sincos(step * n as f64);
                 source.point(cos * out, sin * out)

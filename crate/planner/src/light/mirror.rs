@@ -88,7 +88,7 @@ pub(super) fn clipped(outline: &[DVec3], side: impl Fn(&DVec3) -> f64) -> Vec<DV
 #[must_use]
 pub fn fresnel(cosine: f64, index: f64) -> [f64; 2] {
     let cos = cosine.clamp(0.0, 1.0);
-    let inner = libm::sqrt(1.0 - (1.0 - cos * cos) / (index * index));
+    let inner = (1.0 - (1.0 - cos * cos) / (index * index)).sqrt();
     let share = |a: f64, b: f64| ((a - b) / (a + b)) * ((a - b) / (a + b));
     [share(cos, index * inner), share(index * cos, inner)]
 }

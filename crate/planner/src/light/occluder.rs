@@ -38,7 +38,7 @@ impl Occluder {
         let thin = if own.len() > FEW {
             // Corners left out are made up for in area.
             let thin = thinned(&own, (far(&own) * THINNED[0]).min(THINNED[1]));
-            let lost = libm::sqrt(area(&own) / area(&thin).max(f64::MIN_POSITIVE));
+            let lost = (area(&own) / area(&thin).max(f64::MIN_POSITIVE)).sqrt();
             thin.into_iter()
                 .map(|p| p * lost.clamp(1.0, 1.02))
                 .collect()

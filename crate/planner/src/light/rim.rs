@@ -50,7 +50,7 @@ mod tests {
                     let normal = dvec3(c * out, s * out, up);
                     let at = centre + dvec3(c, s, 0.0) * 38.0 + normal * 4.0;
                     let ways = (light - at).normalize() + (lens - at).normalize();
-                    let off = ways.normalize().angle_between(normal);
+                    let off = libm::acos(ways.normalize().dot(normal).clamp(-1.0, 1.0));
                     if off < best.0 {
                         best = (off, at);
                     }

@@ -39,7 +39,7 @@ impl Strip {
     pub(super) fn half_at(source: &Source, v: f64) -> f64 {
         match source.shape {
             LightShape::Window => 1.0,
-            LightShape::Disc => libm::sqrt((1.0 - v * v).max(0.0)),
+            LightShape::Disc => (1.0 - v * v).max(0.0).sqrt(),
         }
     }
 

@@ -183,7 +183,7 @@ impl Steps {
         } else {
             None
         };
-        let any = DVec2::from_angle(0.0).rotate(unit_at(dice.angle()));
+        let any = unit_at(dice.angle());
         to.map_or(any, |to| to.normalize_or(any) * sign)
     }
 }

@@ -40,7 +40,7 @@ impl Ring {
         }
         // Where both sides are reached at once, at a corner, the ring passes
         // 2^(1/8) farther out.
-        let corner = libm::sqrt(libm::sqrt(libm::sqrt(2.0)));
+        let corner = 2.0_f64.sqrt().sqrt().sqrt();
         Self {
             centre,
             half: half * corner + MARGIN,
@@ -65,7 +65,7 @@ impl Ring {
             fourth * fourth
         };
         let v = way / self.half;
-        libm::sqrt(libm::sqrt(libm::sqrt(eighth(v.x) + eighth(v.y))))
+        (eighth(v.x) + eighth(v.y)).sqrt().sqrt().sqrt()
     }
 
     /// Its line.

@@ -35,7 +35,7 @@ pub(super) fn nearest(sides: &[Side], p: DVec2) -> f64 {
     for side in sides {
         least = least.min(side.away(p));
     }
-    libm::sqrt(least)
+    least.sqrt()
 }
 
 /// What an exposure adds, in mm of the picture from its top left corner.

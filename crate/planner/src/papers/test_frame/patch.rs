@@ -57,7 +57,7 @@ pub fn find_again(small: &[u8], side: usize, large: &[u8], wide: usize) -> Optio
     let mean = small.iter().sum::<f64>() / count;
     let own: Vec<f64> = small.iter().map(|g| g - mean).collect();
     let spread = own.iter().map(|g| g * g).sum::<f64>();
-    if libm::sqrt(spread / count) < LEAST_SPREAD {
+    if (spread / count).sqrt() < LEAST_SPREAD {
         return None;
     }
     let places = wide - side + 1;
@@ -75,7 +75,7 @@ pub fn find_again(small: &[u8], side: usize, large: &[u8], wide: usize) -> Optio
         if other <= 0.0 {
             0.0
         } else {
-            both / libm::sqrt(spread * other)
+            both / (spread * other).sqrt()
         }
     };
     let all: Vec<f64> = (0..places * places)

@@ -69,7 +69,7 @@ fn corners_off_a_round_table_are_seen_and_may_be_meant() {
     layout.table.depth = 1200;
     layout.frame.at = Point::new(600, 600);
     let f = said(&layout, "fit:board").expect("its corners show floor");
-    let corner = libm::sqrt(525.0 * 525.0 + 350.0 * 350.0);
+    let corner = f64::sqrt(525.0 * 525.0 + 350.0 * 350.0);
     assert!(
         (f.figure - (corner - 600.0)).abs() < 0.1,
         "got {}",

@@ -115,7 +115,8 @@ fn an_arm_along_the_edge_is_said_and_a_steeper_one_is_not() {
     let from = picture.at;
     let angle = |degrees: f64| {
         let inside = from + glam::DVec2::new(640.0, -400.0);
-        let way = glam::DVec2::from_angle((90.0 - degrees).to_radians());
+        let (y, x) = libm::sincos((90.0 - degrees).to_radians());
+        let way = glam::DVec2::new(x, y);
         super::frame::angle(&picture, &[inside, inside + way * 2_000.0])
     };
     for degrees in [5.0, 19.0, 21.0, 60.0] {
@@ -266,7 +267,8 @@ fn thumbs_turned_from_what_two_hands_hold_are_said() {
             .try_into()
             .unwrap_or_else(|_| panic!("two arms"));
         let way = (b.arm.tip - a.arm.tip).normalize();
-        let turn = glam::DVec2::from_angle(f64::to_radians(degrees));
+        let (sin, cos) = libm::sincos(f64::to_radians(degrees));
+        let turn = glam::DVec2::new(cos, sin);
         (a.arm.thumb, b.arm.thumb) = (turn.rotate(way), turn.rotate(-way));
         assert_eq!(super::two::away(&a, &b).is_some(), said, "{degrees}");
     }
