@@ -147,6 +147,19 @@ fn unknown_fields_are_named_as_losses_and_the_rest_comes_back() {
 }
 
 #[test]
+fn unknown_fields_called_as_sections_of_the_link_are_named_as_losses_too() {
+    let mut layout = everything();
+    let plain = layout.clone();
+    for key in ["stock", "dated"] {
+        layout.extra.insert(key.into(), "a word".into());
+    }
+    let made = link(&layout);
+    assert_eq!(made.losses, ["stock", "dated"], "each is told");
+    let back = unlink(&made.fragment).expect("opens").layout;
+    assert_eq!(back, plain, "and what the link has under these names stays");
+}
+
+#[test]
 fn sections_of_a_later_planner_are_kept_and_written_again() {
     let layout = harbour_supper();
     let later = Section {

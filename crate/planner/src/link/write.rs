@@ -6,7 +6,7 @@ use serde_json::{Map, Value};
 use super::bytes::put_varint;
 use super::dated;
 use super::envelope::wrap;
-use super::fields::{Chapter, Field, SECTIONS, Usual};
+use super::fields::{Chapter, DATED_KEY, Field, SECTIONS, STOCK_KEY, Usual};
 use super::kinds::{Kind, Trail};
 use super::states::has_unknown;
 use super::stock;
@@ -79,10 +79,13 @@ pub(super) fn sections_of(layout: &Layout) -> (BTreeMap<u64, Vec<u8>>, Vec<Strin
     };
     root.remove("format");
     root.remove("version");
+    // A file has neither: what another planner may have called so is not ours.
+    let ours = [STOCK_KEY, DATED_KEY].into_iter();
+    let taken = ours.filter(|key| root.remove(*key).is_some());
+    let mut losses: Vec<String> = taken.map(str::to_owned).collect();
     stock::take_out(&mut root);
     dated::take_out(&mut root);
     let mut sections = BTreeMap::new();
-    let mut losses = Vec::new();
     let mut parts = Vec::new();
     for chapter in &SECTIONS {
         let mut trail = Trail {

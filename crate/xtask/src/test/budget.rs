@@ -16,7 +16,7 @@ const WASM: usize = 906 * KILO;
 /// All a first visit fetches, compressed: the page and what the service worker
 /// keeps, so that the second visit needs no network. Icons for a home screen
 /// are fetched only when the page is put there.
-const FIRST_VISIT: usize = 1_039 * KILO; // goal: 300
+const FIRST_VISIT: usize = 1_041 * KILO; // goal: 300
 /// What makes papers, compressed: fetched when the first one is asked for, or in
 /// the background after the first visit. Of it 130 kB are the serif; papers read
 /// as SVG, PDF and its fonts, lists and calendars the rest.
@@ -25,7 +25,7 @@ const LATER: usize = 300 * KILO;
 /// the planner never was. A client on 1.6 Mbit/s is to see it within 2.5 s.
 const EARLY: usize = 310 * KILO;
 /// The page in one file, as it lies on a disk.
-const SINGLE_FILE: usize = 1_549 * KILO; // goal: 600
+const SINGLE_FILE: usize = 1_551 * KILO; // goal: 600
 
 /// Holds what was built last to the budgets.
 ///
