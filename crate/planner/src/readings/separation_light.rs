@@ -16,7 +16,6 @@ use super::separation::is_pressed;
 use super::study::Study;
 use super::walked::{PartWalk, Spot};
 use crate::colour::{Shade, mixed_separation, under_light};
-use crate::edit::Edit;
 use crate::layout::{Id, Role};
 use crate::measures::{overall_separation, separation_score};
 use crate::optics::View;
@@ -334,14 +333,6 @@ fn given_back(
             still => Some(still.map_or(0.0, |f| f.figure / 100.0)),
         }
     })?;
-    let args = [
-        ("before", Arg::Text(percent(before))),
-        ("after", Arg::Text(percent(left))),
-    ];
-    Some(Remedy {
-        act: attempt.act,
-        predicted: say("predicted", &args),
-        after: left * 100.0,
-        edit: Edit::between(study.layout(), &attempt.after),
-    })
+    let told = ("predicted", [before, left].map(percent));
+    Some(attempt.remedy(study, left * 100.0, told))
 }

@@ -7,10 +7,9 @@ use super::separation::{is_pressed, lost_share};
 use super::separation_findings;
 use super::study::{Study, Words};
 use crate::colour::Shade;
-use crate::edit::Edit;
 use crate::layout::Id;
 use crate::scene::PartKind;
-use crate::words::{Arg, percent, say};
+use crate::words::percent;
 
 /// A change that takes less than this part of the loss away is not worth
 /// making. Our choice.
@@ -37,16 +36,8 @@ pub(super) fn first_worth(
             worth.then_some(after)
         })?;
         let made = attempt()?;
-        let args = [
-            ("before", Arg::Text(percent(before))),
-            ("after", Arg::Text(percent(after))),
-        ];
-        Some(Remedy {
-            act: made.act,
-            predicted: say("predicted", &args),
-            after: after * 100.0,
-            edit: Edit::between(study.layout(), &made.after),
-        })
+        let told = ("predicted", [before, after].map(percent));
+        Some(made.remedy(study, after * 100.0, told))
     })
 }
 

@@ -4,7 +4,6 @@ use super::super::hands::{moved_aside, no_worse};
 use super::super::rules::EXPOSURE_CLASH;
 use super::super::study::Study;
 use super::states::called;
-use crate::edit::Edit;
 use crate::exposures::{Clash, Meeting, changes, clashes, soft_edge};
 use crate::layout::{Hand, Id, Item, Layout};
 use crate::light::Source;
@@ -151,16 +150,7 @@ fn parted(study: &Study<'_>, key: &str, clash: &Clash, before: f64) -> Option<Re
         (area < EXPOSURE_CLASH.edges[0] && count < now).then_some(area)
     })?;
     let told = |cm2: f64| say("area-cm2", &[("area", Arg::Text(fixed(cm2, 0)))]);
-    let args = [
-        ("before", Arg::Text(told(before))),
-        ("after", Arg::Text(told(area))),
-    ];
-    Some(Remedy {
-        act: attempt.act,
-        predicted: say("predicted", &args),
-        after: area,
-        edit: Edit::between(layout, &attempt.after),
-    })
+    Some(attempt.remedy(study, area, ("predicted", [before, area].map(told))))
 }
 
 /// All of two lists, one of each in turn as long as both last.

@@ -11,7 +11,6 @@ use super::super::rules::GLARE;
 use super::super::study::{Study, Words};
 use super::surfaces::{Glare, glares, table_glare};
 use super::{pooled, read};
-use crate::edit::Edit;
 use crate::layout::{
     Card, CardKind, Extra, Finish, Id, Item, Layout, MAX_CARDS, MAX_ID, MAX_SIZE, Point, Turn,
 };
@@ -68,16 +67,8 @@ pub(super) fn found(study: &Study<'_>, key: &str, glares: &[Glare]) -> Option<Re
             (!still && count < now && whole(&made.after) <= before_whole)
                 .then(|| left(&then, &ids, glares))
         })?;
-        let args = [
-            ("before", Arg::Text(percent(before))),
-            ("after", Arg::Text(percent(after))),
-        ];
-        Some(Remedy {
-            act: made.act,
-            predicted: say("predicted", &args),
-            after: after * 100.0,
-            edit: Edit::between(study.layout(), &made.after),
-        })
+        let told = ("predicted", [before, after].map(percent));
+        Some(made.remedy(study, after * 100.0, told))
     };
     let light = glares.iter().any(|g| g.causes().contains(&Mirrored::Light));
     let turns = (1..=12).flat_map(|n| [HALF_HOUR * n, -HALF_HOUR * n]);

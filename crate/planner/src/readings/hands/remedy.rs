@@ -25,16 +25,7 @@ fn told(study: &Study<'_>, attempt: Try, rule: &Rule, before: f64, after: f64) -
         Unit::Mm => length(x, units),
         _ => say("degrees-of", &[("figure", Arg::Text(fixed(x, 0)))]),
     };
-    let args = [
-        ("before", Arg::Text(figure(before))),
-        ("after", Arg::Text(figure(after))),
-    ];
-    Remedy {
-        act: attempt.act,
-        predicted: say("predicted", &args),
-        after,
-        edit: Edit::between(study.layout(), &attempt.after),
-    }
+    attempt.remedy(study, after, ("predicted", [before, after].map(figure)))
 }
 
 /// The first change after which nothing is wrong with how the hand reaches.

@@ -8,7 +8,6 @@ use super::super::rules::LIGHT_KEY;
 use super::super::study::Study;
 use super::{Dish, dishes, remedy, served, spots, stops};
 use crate::catalogue::{Kind, kind_of};
-use crate::edit::Edit;
 use crate::layout::{Exposure, Hand, Id, Item};
 use crate::scene::exposure_name;
 use crate::words::{Arg, listed, say};
@@ -125,14 +124,6 @@ fn out_of_the_key(
         let after = worst(&then, exposure, &dishes(&then)).map_or(0.0, |w| w.1);
         (after < LIGHT_KEY.edges[1]).then_some(after)
     })?;
-    let args = [
-        ("before", Arg::Text(stops(before))),
-        ("after", Arg::Text(stops(after))),
-    ];
-    Some(Remedy {
-        act: attempt.act,
-        predicted: say("predicted-stops", &args),
-        after,
-        edit: Edit::between(layout, &attempt.after),
-    })
+    let told = ("predicted-stops", [before, after].map(stops));
+    Some(attempt.remedy(study, after, told))
 }

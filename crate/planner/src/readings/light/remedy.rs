@@ -56,16 +56,11 @@ pub(in super::super) fn changes(study: &Study<'_>, far: DVec2) -> Vec<Try> {
 }
 
 fn remedy(study: &Study<'_>, attempt: Try, before: f64, after: f64) -> Remedy {
-    let args = [
-        ("before", Arg::Text(stops(before))),
-        ("after", Arg::Text(stops(after))),
-    ];
-    Remedy {
-        act: attempt.act,
-        predicted: say("predicted-stops", &args),
+    attempt.remedy(
+        study,
         after,
-        edit: Edit::between(study.layout(), &attempt.after),
-    }
+        ("predicted-stops", [before, after].map(stops)),
+    )
 }
 
 /// A white card beside the picture, on the side away from the light.

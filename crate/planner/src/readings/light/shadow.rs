@@ -5,7 +5,6 @@ use super::super::finding::{Finding, Mark, Remedy, State};
 use super::super::rules::LIGHT_SHADOW;
 use super::super::study::Study;
 use super::{remedy, served};
-use crate::edit::Edit;
 use crate::layout::{Id, Item, Role};
 use crate::order;
 use crate::scene::{exposure_number, rise, silhouette};
@@ -177,16 +176,8 @@ fn out_of_shadow(
         let after = by_things(&then, stack.id, face);
         (after < LIGHT_SHADOW.edges[0]).then_some(after)
     })?;
-    let args = [
-        ("before", Arg::Text(percent(before))),
-        ("after", Arg::Text(percent(after))),
-    ];
-    Some(Remedy {
-        act: attempt.act,
-        predicted: say("predicted", &args),
-        after: after * 100.0,
-        edit: Edit::between(study.layout(), &attempt.after),
-    })
+    let told = ("predicted", [before, after].map(percent));
+    Some(attempt.remedy(study, after * 100.0, told))
 }
 
 /// The shadow of the arms of one exposure.

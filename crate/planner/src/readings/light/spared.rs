@@ -7,7 +7,6 @@ use super::super::finding::Remedy;
 use super::super::remedies::{Try, stack_moved, stands_clear, way};
 use super::super::study::Study;
 use super::{remedy, stops, whites};
-use crate::edit::Edit;
 use crate::layout::{Id, Origin, Part, Role, Srgb};
 use crate::scene::root;
 use crate::shape::{CHORD_ERROR, contains, table_outline};
@@ -55,16 +54,8 @@ pub(super) fn first(study: &Study<'_>, key: &str, whose: &[Id], left: f64) -> Op
     } else {
         "predicted-spared"
     };
-    let args = [
-        ("before", Arg::Text(stops(-left))),
-        ("after", Arg::Text(stops(now.abs()))),
-    ];
-    Some(Remedy {
-        act: attempt.act,
-        predicted: say(id, &args),
-        after: now,
-        edit: Edit::between(layout, &attempt.after),
-    })
+    let told = (id, [-left, now.abs()].map(stops));
+    Some(attempt.remedy(study, now, told))
 }
 
 /// One pale thing moved the least way farther from the light.

@@ -4,7 +4,9 @@ mod vessel;
 
 use glam::DVec2;
 
+use super::finding::Remedy;
 use super::study::Study;
+use crate::edit::Edit;
 use crate::layout::{Id, Layout, LinenKind, LinenState, Point, SleeveLength, TableShape, Turn};
 use crate::scene::Stacks;
 use crate::shape::{Bounds, Region, gap_within};
@@ -21,6 +23,25 @@ pub(super) use vessel::{best_surface, better_faces, pale_inside, pale_vessel};
 pub(super) struct Try {
     pub(super) act: String,
     pub(super) after: Layout,
+}
+
+impl Try {
+    /// The remedy that this change is, with its figure after it; `told` is the
+    /// sentence, and how it says the figure before and after.
+    pub(super) fn remedy(
+        self,
+        study: &Study<'_>,
+        after: f64,
+        (told, [was, now]): (&str, [String; 2]),
+    ) -> Remedy {
+        let args = [("before", Arg::Text(was)), ("after", Arg::Text(now))];
+        Remedy {
+            act: self.act,
+            predicted: say(told, &args),
+            after,
+            edit: Edit::between(study.layout(), &self.after),
+        }
+    }
 }
 
 /// Lays the first folded runner or cloth along the middle of the table.
