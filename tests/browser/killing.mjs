@@ -24,6 +24,8 @@ const ENDED = 0.75;
 const SOON = 2_000;
 /** How long what was killed may take to be gone, ms. */
 const HELD = 30_000;
+/** How long a kill and all that is looked at after it may take, ms: a browser that answers nothing is no outcome. */
+const LONGEST = 180_000;
 /** Every so manieth kill takes the whole browser. */
 const WHOLE = 5;
 /** Most layouts laid. */
@@ -360,13 +362,17 @@ export async function killing({ url, count, seed, tell = () => undefined, kind: 
       const kind = of?.(n) ?? draw.among(OFTEN);
       const after = Math.floor(draw.next() * WITHIN);
       const told = { n, kind, after, whole: whole(n), ended: draw.next() < ENDED };
-      try {
+      let doing = "made ready";
+      const work = async () => {
         const act = await ACTS[kind](page, draw);
         // What made it ready may be an act as well.
         const before = { file: act.was ?? known, beside: await beside(page) };
         told.ended ||= act.leads === "burst";
+        doing = "killed";
         const made = await victim.kill(told, act);
+        doing = "opened again";
         page = await victim.again(told.whole, act.at);
+        doing = "looked at";
         before.found = await beside(page);
         await atWork(page, url);
         [told.came, known] = await judged(page, act, before, layouts);
@@ -377,6 +383,10 @@ export async function killing({ url, count, seed, tell = () => undefined, kind: 
           const kept = await everything(page);
           for (const [id, layout] of layouts) assert.deepEqual(kept.get(id), layout, `${layout.title} as it was left`);
         }
+      };
+      try {
+        const late = pause(LONGEST, undefined, { ref: false }).then(() => assert.fail(`it hangs while it is ${doing}`));
+        await Promise.race([work(), late]);
       } catch (error) {
         throw new Error(`kill ${n} of seed ${seed}: ${kind}, ${told.whole ? "browser" : "tab"}, ${after} ms, ${told.ended ? "ended" : "begun"}`, { cause: error });
       }
