@@ -143,18 +143,17 @@ fn inside(
         tries.extend(all_moved(study, crop, past));
     }
     tries.extend(remedy::longer(study));
-    tries.into_iter().find_map(|(act, after)| {
-        let changed = study.changed(&after);
+    let ((act, after), left) = study.first_that(&finding.key, tries, &|(_, after)| {
+        let changed = study.changed(after);
         changed.say_only(Words::None);
-        if tops(&changed, crop, kept, false).is_some() || spoils(study, &after, finding) {
-            return None;
-        }
-        Some(Remedy {
-            act,
-            predicted: say("clear", &[]),
-            after: 0.0,
-            edit: Edit::between(study.layout(), &after),
-        })
+        let clear = tops(&changed, crop, kept, false).is_none();
+        (clear && !spoils(study, after, finding)).then_some(0.0)
+    })?;
+    Some(Remedy {
+        act,
+        predicted: say("clear", &[]),
+        after: left,
+        edit: Edit::between(study.layout(), &after),
     })
 }
 
