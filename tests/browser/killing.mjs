@@ -281,7 +281,7 @@ class Victim {
   }
 
   async end() {
-    await this.#context?.close();
+    await Promise.race([this.#context?.close(), pause(HELD, undefined, { ref: false })]);
     if (this.#folder !== undefined) await rm(this.#folder, { recursive: true, force: true });
   }
 }

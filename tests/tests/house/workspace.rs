@@ -125,6 +125,14 @@ fn colours_are_computed_with_libm() {
     assert!(!of("std"), "palette/std differs per device: {features:?}");
 }
 
+/// What of vectors is not exact is kept out by a test of its own.
+#[test]
+fn vectors_take_square_roots_as_instructions() {
+    let features = features(&metadata(), "glam");
+    let slow = features.iter().any(|feature| feature == "libm");
+    assert!(!slow, "counted out in wasm: {features:?}");
+}
+
 #[test]
 fn the_core_forbids_unsafe_code() {
     let lib = std::fs::read_to_string(root().join("crate/planner/src/lib.rs")).expect("the core");

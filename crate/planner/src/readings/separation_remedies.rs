@@ -27,18 +27,15 @@ pub(super) fn first_worth(
 ) -> Option<Remedy> {
     let before = lost_share(study, parts);
     let around = all_lost(study);
-    tries.iter().enumerate().find_map(|(n, attempt)| {
-        let after = study.figure(key, n, &|| {
-            let made = attempt()?;
-            let then = study.changed(&made.after);
-            let after = figure(&then, key, parts);
-            let worth = after <= before * (1.0 - WORTH) && all_lost(&then) <= around + ELSEWHERE;
-            worth.then_some(after)
-        })?;
+    let (attempt, after) = study.first_that(key, tries, &|attempt| {
         let made = attempt()?;
-        let told = ("predicted", [before, after].map(percent));
-        Some(made.remedy(study, after * 100.0, told))
-    })
+        let then = study.changed(&made.after);
+        let after = figure(&then, key, parts);
+        let worth = after <= before * (1.0 - WORTH) && all_lost(&then) <= around + ELSEWHERE;
+        worth.then_some(after)
+    })?;
+    let told = ("predicted", [before, after].map(percent));
+    Some(attempt()?.remedy(study, after * 100.0, told))
 }
 
 /// Lost share a finding tells of: of these parts when it has nothing to say.
